@@ -1,0 +1,3 @@
+//! Daystrand: from one group timetable to a picture schedule for each participant.
+
+pub mod units;
