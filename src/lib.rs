@@ -1,3 +1,14 @@
 //! Daystrand: from one group timetable to a picture schedule for each participant.
+//!
+//! The modules in reading order; each uses only those above it. The map with all rules is in
+//! `DEVELOPERS.md`.
 
 pub mod units;
+
+pub mod model;
+
+pub mod symbols;
+
+pub mod text;
+
+pub mod page;

@@ -1,7 +1,11 @@
 //! Lengths and places on paper, in whole micrometres. Millimetres go in, points come out.
+//! Beside them `colour` and `path`, which every layer above shares.
 //!
 //! Knows nothing of clubs, pages or pixels. A page's origin is its top left corner; `y` grows
 //! downwards.
+
+pub mod colour;
+pub mod path;
 
 use std::ops::{Add, AddAssign, Div, Mul, Neg, Sub, SubAssign};
 
@@ -60,7 +64,11 @@ impl Length {
 
     /// How often `part` goes into this length; zero when `part` is not above zero.
     pub fn times(self, part: Self) -> i64 {
-        if part.0 <= 0 { 0 } else { self.0.div_euclid(part.0).max(0) }
+        if part.0 <= 0 {
+            0
+        } else {
+            self.0.div_euclid(part.0).max(0)
+        }
     }
 }
 
@@ -183,7 +191,12 @@ pub struct Insets {
 impl Insets {
     /// The same on all four sides.
     pub const fn all(d: Length) -> Self {
-        Self { left: d, top: d, right: d, bottom: d }
+        Self {
+            left: d,
+            top: d,
+            right: d,
+            bottom: d,
+        }
     }
 }
 
@@ -203,7 +216,12 @@ pub struct Rect {
 impl Rect {
     /// From a corner and a size.
     pub const fn new(at: Point, size: Size) -> Self {
-        Self { x: at.x, y: at.y, w: size.w, h: size.h }
+        Self {
+            x: at.x,
+            y: at.y,
+            w: size.w,
+            h: size.h,
+        }
     }
 
     /// From millimetres: left, top, width, height.
@@ -270,6 +288,11 @@ impl Rect {
     pub fn middle_square(self) -> Self {
         let s = self.w.min(self.h);
         let c = self.center();
-        Self { x: c.x - s / 2, y: c.y - s / 2, w: s, h: s }
+        Self {
+            x: c.x - s / 2,
+            y: c.y - s / 2,
+            w: s,
+            h: s,
+        }
     }
 }

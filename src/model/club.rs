@@ -1,0 +1,165 @@
+//! A club: its rules, the parts of its day, and the activities it offers.
+
+use std::sync::Arc;
+
+use super::ids::{ActivityId, HelperId, PartId, ParticipantId, SessionId, SymbolId};
+use super::people::{Helper, Participant};
+use super::session::Session;
+use crate::units::{Length, Size};
+
+/// Everything in one club file. Lists hold `Arc`s so that a copy for undo is cheap and what was
+/// derived from an unchanged part can be kept.
+#[derive(Clone, Debug, PartialEq, Default)]
+pub struct Club {
+    /// The club's name as shown.
+    pub name: String,
+    /// What the club decided once for all sessions.
+    pub rules: Rules,
+    /// The parts of the day, in the order of a day.
+    pub parts: Vec<Part>,
+    /// What can be done, in the order of the list.
+    pub activities: Vec<Arc<Activity>>,
+    /// Who takes part, in the order of the list.
+    pub participants: Vec<Arc<Participant>>,
+    /// Who helps, in the order of the list.
+    pub helpers: Vec<Arc<Helper>>,
+    /// Sessions by date, then by start.
+    pub sessions: Vec<Arc<Session>>,
+    /// The next number to give; only ever grows.
+    pub next_id: u32,
+}
+
+impl Club {
+    /// The part of the day with this id.
+    pub fn part(&self, id: PartId) -> Option<&Part> {
+        self.parts.iter().find(|p| p.id == id)
+    }
+
+    /// The activity with this id.
+    pub fn activity(&self, id: ActivityId) -> Option<&Arc<Activity>> {
+        self.activities.iter().find(|a| a.id == id)
+    }
+
+    /// The participant with this id.
+    pub fn participant(&self, id: ParticipantId) -> Option<&Arc<Participant>> {
+        self.participants.iter().find(|p| p.id == id)
+    }
+
+    /// The helper with this id.
+    pub fn helper(&self, id: HelperId) -> Option<&Arc<Helper>> {
+        self.helpers.iter().find(|h| h.id == id)
+    }
+
+    /// The session with this id.
+    pub fn session(&self, id: SessionId) -> Option<&Arc<Session>> {
+        self.sessions.iter().find(|s| s.id == id)
+    }
+
+    /// The participants who come to a session, in the order of the list.
+    pub fn attending<'a>(
+        &'a self,
+        session: &'a Session,
+    ) -> impl Iterator<Item = &'a Arc<Participant>> {
+        self.participants
+            .iter()
+            .filter(|p| !session.away.contains(&p.id))
+    }
+}
+
+/// What the club decided once: its own entered rules, never the program's advice.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Rules {
+    /// Minutes between two slots for moving, toilets, putting things away.
+    pub transition_minutes: u32,
+    /// Minutes the session may last from its start, transitions included.
+    pub session_minutes: u32,
+    /// Paper in the club's printer.
+    pub paper: Paper,
+    /// Clear film edge around a laminated tile. Common practice: 4 mm, at least 3.2, 5 for sea water.
+    pub seal: Length,
+    /// Printed side of a new participant's tiles.
+    pub tile: Length,
+}
+
+impl Default for Rules {
+    fn default() -> Self {
+        Self {
+            transition_minutes: 3,
+            session_minutes: 90,
+            paper: Paper::A4,
+            seal: Length::mm(4.0),
+            tile: Length::mm(60.0),
+        }
+    }
+}
+
+/// Paper sizes offered. A series by ISO 216:2007; Letter is 8.5 by 11 inches (ANSI/ASME Y14.1).
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub enum Paper {
+    /// 210 x 297 mm.
+    A4,
+    /// 297 x 420 mm.
+    A3,
+    /// 148 x 210 mm.
+    A5,
+    /// 215.9 x 279.4 mm.
+    Letter,
+}
+
+impl Paper {
+    /// All of them, for lists.
+    pub const ALL: [Self; 4] = [Self::A4, Self::A3, Self::A5, Self::Letter];
+
+    /// Upright size.
+    pub fn size(self) -> Size {
+        match self {
+            Self::A4 => Size::mm(210.0, 297.0),
+            Self::A3 => Size::mm(297.0, 420.0),
+            Self::A5 => Size::mm(148.0, 210.0),
+            Self::Letter => Size::mm(215.9, 279.4),
+        }
+    }
+
+    /// Its name.
+    pub const fn label(self) -> &'static str {
+        match self {
+            Self::A4 => "A4",
+            Self::A3 => "A3",
+            Self::A5 => "A5",
+            Self::Letter => "Letter",
+        }
+    }
+}
+
+/// A part of the day, such as "In the water". Names are the club's own.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Part {
+    /// Its id.
+    pub id: PartId,
+    /// Its name as shown.
+    pub name: String,
+}
+
+/// Something the group does.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Activity {
+    /// Its id.
+    pub id: ActivityId,
+    /// The words under the picture, the same everywhere.
+    pub label: String,
+    /// The picture.
+    pub symbol: SymbolId,
+    /// The part of the day it usually belongs to.
+    pub part: PartId,
+    /// How long it usually lasts.
+    pub minutes: u32,
+    /// Whether participants are in the water.
+    pub in_water: bool,
+    /// What is done instead when the water is not possible.
+    pub dry_replacement: Option<ActivityId>,
+    /// Sentences for the story, in the voice of the participant: `{I} {walk} to the water with {my}
+    /// helper.` Words in braces follow the participant's voice.
+    pub sentences: Vec<String>,
+    /// What has to be brought, such as "8 paddles".
+    pub equipment: Vec<String>,
+}

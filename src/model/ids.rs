@@ -1,0 +1,78 @@
+//! Names for things: a number each, given once in a club and never used again.
+
+use std::fmt;
+use std::sync::Arc;
+
+macro_rules! id {
+    ($(#[$doc:meta])* $name:ident) => {
+        $(#[$doc])*
+        #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+        pub struct $name(pub u32);
+
+        impl fmt::Display for $name {
+            fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+                write!(f, "{}", self.0)
+            }
+        }
+    };
+}
+
+id!(
+    /// A part of the day.
+    PartId
+);
+id!(
+    /// An activity of the club.
+    ActivityId
+);
+id!(
+    /// A participant.
+    ParticipantId
+);
+id!(
+    /// A helper.
+    HelperId
+);
+id!(
+    /// A session: one date.
+    SessionId
+);
+id!(
+    /// One row of a session's timetable.
+    SlotId
+);
+id!(
+    /// A step that is a participant's own, not from the timetable.
+    OwnId
+);
+
+/// What a step on a board came from.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum StepRef {
+    /// A row of the timetable.
+    Slot(SlotId),
+    /// The participant's own.
+    Own(OwnId),
+}
+
+/// Which picture: the name of a symbol, such as `sunscreen`. May name one that does not exist.
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub struct SymbolId(pub Arc<str>);
+
+impl SymbolId {
+    /// From its name.
+    pub fn new(name: &str) -> Self {
+        Self(name.into())
+    }
+
+    /// Its name.
+    pub fn as_str(&self) -> &str {
+        &self.0
+    }
+}
+
+impl fmt::Display for SymbolId {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(&self.0)
+    }
+}

@@ -1,0 +1,16 @@
+//! The club and everything in it, and the only ways it changes.
+//!
+//! Reading order: `ids`, `club` (what is known for a season), `people`, `session` (one date and its
+//! timetable), `hand` (one evening's changes to one board), `board` (what follows from all of
+//! that), `finding` (what a check says), `edit` (the only way a club changes), `history` (undo).
+//! Knows nothing of paper, pictures, files or windows.
+
+pub mod board;
+pub mod club;
+pub mod edit;
+pub mod finding;
+pub mod hand;
+pub mod ids;
+pub mod people;
+pub mod privacy;
+pub mod session;

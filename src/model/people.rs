@@ -1,0 +1,115 @@
+//! Participants and helpers: what the program needs to know about each, and no more.
+
+use std::collections::BTreeSet;
+
+use super::ids::{HelperId, ParticipantId, SymbolId};
+use super::privacy::Guarded;
+use crate::units::Length;
+
+/// One who takes part and gets a board.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Participant {
+    /// Their id.
+    pub id: ParticipantId,
+    /// The name the family wants on boards and tiles; never split or reordered.
+    pub name: String,
+    /// The picture or shape that stands for them where a name should not.
+    pub mark: SymbolId,
+    /// Printed side of their tiles.
+    pub tile: Length,
+    /// Letter size of the words on their large-print board, in points.
+    pub text_pt: u32,
+    /// In whose voice their story speaks.
+    pub voice: Voice,
+    /// Skin of the child in their symbols.
+    pub skin: Skin,
+    /// What their helper needs to know; for the helper's card, never for a board.
+    pub helper_note: Guarded<String>,
+}
+
+/// Label size of a new participant's large-print board, in points.
+pub const DEFAULT_TEXT_PT: u32 = 36;
+
+/// In whose voice a story speaks.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+pub enum Voice {
+    /// "I walk to the water."
+    #[default]
+    I,
+    /// "You walk to the water."
+    You,
+    /// "Noor walks to the water."
+    Name,
+}
+
+impl Voice {
+    /// All of them, for lists.
+    pub const ALL: [Self; 3] = [Self::I, Self::You, Self::Name];
+}
+
+/// Skin tones that the symbols can be drawn in.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+pub enum Skin {
+    /// The lightest.
+    Light,
+    /// Between light and tan.
+    #[default]
+    Warm,
+    /// Between warm and deep.
+    Tan,
+    /// The darkest.
+    Deep,
+}
+
+impl Skin {
+    /// All of them, from light to deep.
+    pub const ALL: [Self; 4] = [Self::Light, Self::Warm, Self::Tan, Self::Deep];
+}
+
+/// An adult who is there.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Helper {
+    /// Their id.
+    pub id: HelperId,
+    /// The name as shown.
+    pub name: String,
+    /// What they do.
+    pub roles: BTreeSet<Role>,
+}
+
+/// What a helper does in a session, as the club entered it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Role {
+    /// Leads the group.
+    Lead,
+    /// Trains participants.
+    Trainer,
+    /// Goes into the water beside one participant.
+    WaterSafety,
+    /// Watches from the side and has no other job.
+    Watcher,
+    /// Holds the first-aid kit.
+    FirstAid,
+}
+
+impl Role {
+    /// All of them, for lists.
+    pub const ALL: [Self; 5] = [
+        Self::Lead,
+        Self::Trainer,
+        Self::WaterSafety,
+        Self::Watcher,
+        Self::FirstAid,
+    ];
+
+    /// In words.
+    pub const fn label(self) -> &'static str {
+        match self {
+            Self::Lead => "Leads",
+            Self::Trainer => "Trainer",
+            Self::WaterSafety => "Water safety",
+            Self::Watcher => "Watcher",
+            Self::FirstAid => "First aid",
+        }
+    }
+}

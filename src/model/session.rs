@@ -1,0 +1,56 @@
+//! A session: one date, its timetable, who is away, and that evening's hand changes.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use jiff::civil::{Date, Time};
+
+use super::hand::HandChanges;
+use super::ids::{ActivityId, HelperId, PartId, ParticipantId, SessionId, SlotId};
+
+/// One date.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Session {
+    /// Its id.
+    pub id: SessionId,
+    /// What it is called on paper, such as "Lagoon morning".
+    pub title: String,
+    /// The day.
+    pub date: Date,
+    /// When it begins, local time as read on a clock at the place.
+    pub start: Time,
+    /// Where.
+    pub place: String,
+    /// The group's order.
+    pub timetable: Vec<Slot>,
+    /// Participants who do not come.
+    pub away: BTreeSet<ParticipantId>,
+    /// Helpers who do not come.
+    pub helpers_away: BTreeSet<HelperId>,
+    /// What was changed by hand on each participant's board.
+    pub hand: BTreeMap<ParticipantId, HandChanges>,
+}
+
+impl Session {
+    /// The slot with this id.
+    pub fn slot(&self, id: SlotId) -> Option<&Slot> {
+        self.timetable.iter().find(|s| s.id == id)
+    }
+
+    /// The hand changes of a participant, if there are any.
+    pub fn hand_of(&self, who: ParticipantId) -> Option<&HandChanges> {
+        self.hand.get(&who)
+    }
+}
+
+/// One row of the timetable.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Slot {
+    /// Its id.
+    pub id: SlotId,
+    /// What is done.
+    pub activity: ActivityId,
+    /// In which part of the day.
+    pub part: PartId,
+    /// How long.
+    pub minutes: u32,
+}
