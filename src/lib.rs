@@ -12,3 +12,7 @@ pub mod symbols;
 pub mod text;
 
 pub mod page;
+
+pub mod layout;
+
+pub mod workbench;

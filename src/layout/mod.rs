@@ -1,0 +1,133 @@
+//! From a club and what is wanted on paper to finished pages and what was found on the way.
+//!
+//! Layout cannot fail: what does not fit spills to a further page or becomes a finding. It decides
+//! which class of readers a page is for, and a page is built through a writer of that class, so
+//! that something more closed cannot get on it.
+
+use crate::model::club::Paper;
+use crate::model::finding::Finding;
+use crate::model::ids::{ParticipantId, SessionId};
+use crate::page::Page;
+
+/// A kind of sheet.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum SheetKind {
+    /// One participant's whole board in large print.
+    LargePrint,
+    /// Removable tiles, true to size.
+    Tiles,
+    /// Where the tiles are laid, with a finished place.
+    BaseBoard,
+    /// Help, stop, break, toilet, quiet place, finished.
+    Cards,
+    /// The story to go through before the day.
+    Story,
+    /// Timetable with times, for the coordinator.
+    SessionSheet,
+}
+
+impl SheetKind {
+    /// All of them, in the order they are offered.
+    pub const ALL: [Self; 6] = [
+        Self::LargePrint,
+        Self::Tiles,
+        Self::BaseBoard,
+        Self::Cards,
+        Self::Story,
+        Self::SessionSheet,
+    ];
+
+    /// As shown to people.
+    pub const fn label(self) -> &'static str {
+        match self {
+            Self::LargePrint => "Large-print board",
+            Self::Tiles => "Tiles",
+            Self::BaseBoard => "Base board",
+            Self::Cards => "Always-there cards",
+            Self::Story => "Story",
+            Self::SessionSheet => "Session sheet",
+        }
+    }
+
+    /// As typed on a command line and used in file names.
+    pub const fn word(self) -> &'static str {
+        match self {
+            Self::LargePrint => "large-print",
+            Self::Tiles => "tiles",
+            Self::BaseBoard => "base-board",
+            Self::Cards => "cards",
+            Self::Story => "story",
+            Self::SessionSheet => "session",
+        }
+    }
+
+    /// Whether there is one for each participant, or one for the whole session.
+    pub const fn is_personal(self) -> bool {
+        !matches!(self, Self::SessionSheet)
+    }
+}
+
+/// Which way up.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+pub enum Turn {
+    /// As suits the sheet.
+    #[default]
+    AsSuits,
+    /// Higher than wide.
+    Portrait,
+    /// Wider than high.
+    Landscape,
+}
+
+/// How the pictures are inked.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum InkChoice {
+    /// Full colour.
+    #[default]
+    Colour,
+    /// Greys of the same luminance.
+    Grey,
+    /// White inside, lines only: to colour in.
+    Outline,
+}
+
+/// What is wanted on paper.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Request {
+    /// For which session.
+    pub session: SessionId,
+    /// For whom, in this order. Who is away or unknown is passed over.
+    pub participants: Vec<ParticipantId>,
+    /// Which sheets.
+    pub kinds: Vec<SheetKind>,
+    /// On which paper.
+    pub paper: Paper,
+    /// Which way up, where the sheet leaves a choice.
+    pub turn: Turn,
+    /// How pictures are inked.
+    pub ink: InkChoice,
+}
+
+/// All pages of one kind for one participant, or for the session.
+#[derive(Clone, Debug)]
+pub struct Sheet {
+    /// The kind.
+    pub kind: SheetKind,
+    /// Whose, for personal sheets.
+    pub participant: Option<ParticipantId>,
+    /// Name of the file without ending: marks and dates, never names.
+    pub file_stem: String,
+    /// Title of the document.
+    pub title: String,
+    /// The pages.
+    pub pages: Vec<Page>,
+}
+
+/// What layout gives.
+#[derive(Clone, Debug, Default)]
+pub struct Laid {
+    /// The sheets, by kind and then by participant.
+    pub sheets: Vec<Sheet>,
+    /// What should be looked at.
+    pub findings: Vec<Finding>,
+}

@@ -1,0 +1,173 @@
+//! What the window and the command line may ask of the workbench, and what it asks back.
+
+use std::path::PathBuf;
+
+use crate::layout::{InkChoice, SheetKind, Turn};
+use crate::model::club::Paper;
+use crate::model::edit::{BoardEdit, Edit};
+use crate::model::finding::Spot;
+use crate::model::ids::{ParticipantId, SessionId, StepRef};
+
+/// The five places of the window, in the order of an evening.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Place {
+    /// The timetable of a date.
+    #[default]
+    Session,
+    /// Participants and helpers.
+    People,
+    /// Each participant's board.
+    Boards,
+    /// What should be looked at.
+    Checks,
+    /// What goes on paper.
+    Print,
+}
+
+impl Place {
+    /// All of them, in order.
+    pub const ALL: [Self; 5] = [
+        Self::Session,
+        Self::People,
+        Self::Boards,
+        Self::Checks,
+        Self::Print,
+    ];
+
+    /// As shown.
+    pub const fn label(self) -> &'static str {
+        match self {
+            Self::Session => "Session",
+            Self::People => "People",
+            Self::Boards => "Boards",
+            Self::Checks => "Checks",
+            Self::Print => "Print",
+        }
+    }
+}
+
+/// One thing asked of the workbench. Panels queue these; they are carried out after the frame.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Command {
+    /// Changes the club.
+    Edit(Edit),
+    /// Changes the chosen participant's board in the chosen session.
+    EditBoard(BoardEdit),
+    /// Takes the last change back.
+    Undo,
+    /// Makes it again.
+    Redo,
+    /// Goes to a place.
+    Show(Place),
+    /// Chooses a session.
+    ChooseSession(SessionId),
+    /// Chooses a participant.
+    ChooseParticipant(ParticipantId),
+    /// Chooses a step of the board, or none.
+    ChooseStep(Option<StepRef>),
+    /// Goes to where a finding points: its place, session, participant and step.
+    GoTo(Spot),
+    /// An empty club, after asking about unsaved changes.
+    New,
+    /// The demo club, after asking about unsaved changes.
+    Demo,
+    /// Asks for a file to open.
+    AskOpen,
+    /// Opens a file, after asking about unsaved changes.
+    Open(PathBuf),
+    /// Saves to the club's file, asking for one if there is none.
+    Save,
+    /// Asks for another file to save to.
+    AskSaveAs,
+    /// Saves to a file.
+    SaveAs(PathBuf),
+    /// Closes the window, after asking about unsaved changes.
+    Quit,
+    /// Answers the open question.
+    Answer(Answer),
+    /// Sets what to print.
+    SetPrint(PrintChoice),
+    /// Asks for a folder to write the sheets to.
+    AskPrintFolder,
+    /// Writes the chosen sheets into a folder.
+    WriteSheets(PathBuf),
+    /// Stops writing; files written so far stay and are named.
+    CancelJob,
+    /// Puts the notice away.
+    DismissNotice,
+}
+
+/// What was chosen to print.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct PrintChoice {
+    /// Which sheets.
+    pub kinds: Vec<SheetKind>,
+    /// For whom; `None` means everyone who comes.
+    pub participants: Option<Vec<ParticipantId>>,
+    /// On which paper.
+    pub paper: Paper,
+    /// Which way up.
+    pub turn: Turn,
+    /// How pictures are inked.
+    pub ink: InkChoice,
+    /// Which files to write for each sheet.
+    pub formats: Vec<Format>,
+}
+
+/// A kind of output file.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Format {
+    /// Print-ready pages.
+    Pdf,
+    /// One picture a page, 300 dots an inch.
+    Png,
+    /// The words only, for stories.
+    Text,
+}
+
+/// A question that stands open; nothing goes on until it is answered.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Question {
+    /// What is asked, one sentence.
+    pub sentence: String,
+    /// What each answer means, in the order the buttons stand; the first is the usual one.
+    pub answers: Vec<(Answer, String)>,
+}
+
+/// An answer.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Answer {
+    /// Save first, then go on.
+    Save,
+    /// Go on without saving.
+    Discard,
+    /// Do nothing.
+    Stay,
+}
+
+/// What the workbench asks of whoever drives it.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Effect {
+    /// Ask for a file to open, then send [`Command::Open`].
+    AskOpenPath,
+    /// Ask for a file to save to, then send [`Command::SaveAs`].
+    AskSavePath {
+        /// A name to begin with.
+        suggested: String,
+    },
+    /// Ask for a folder, then send [`Command::WriteSheets`].
+    AskFolder,
+    /// Close the window.
+    Quit,
+}
+
+/// Something to tell, until it is put away or the next one comes.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Notice {
+    /// Whether something went wrong.
+    pub trouble: bool,
+    /// What happened.
+    pub sentence: String,
+    /// What to do, if anything.
+    pub hint: String,
+}

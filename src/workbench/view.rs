@@ -1,0 +1,76 @@
+//! What a panel may look at: one borrowed picture of the running program, nothing to change.
+
+use std::path::{Path, PathBuf};
+use std::sync::Arc;
+
+use super::command::{Notice, Place, PrintChoice, Question};
+use crate::layout::Sheet;
+use crate::model::board::Board;
+use crate::model::club::Club;
+use crate::model::finding::Finding;
+use crate::model::ids::{ParticipantId, StepRef};
+use crate::model::people::Participant;
+use crate::model::session::Session;
+
+/// The running program as it is now.
+#[derive(Clone, Copy)]
+pub struct View<'a> {
+    /// The club.
+    pub club: &'a Club,
+    /// The chosen session; none while the club has no session.
+    pub session: Option<&'a Session>,
+    /// The chosen participant; none while nobody comes.
+    pub participant: Option<&'a Participant>,
+    /// The board of every participant who comes to the chosen session, in the order of the list.
+    pub boards: &'a [(ParticipantId, Arc<Board>)],
+    /// The chosen step of the chosen participant's board.
+    pub step: Option<StepRef>,
+    /// Where we are.
+    pub place: Place,
+    /// What should be looked at, most serious first, for the chosen session and the club.
+    pub findings: &'a [Finding],
+    /// What Undo would take back.
+    pub undo: Option<&'a str>,
+    /// What Redo would make again.
+    pub redo: Option<&'a str>,
+    /// Whether there are changes not saved.
+    pub modified: bool,
+    /// Grows with every change of the club; equal numbers mean an equal club.
+    pub revision: u64,
+    /// The club's file.
+    pub path: Option<&'a Path>,
+    /// Files opened or saved lately, newest first.
+    pub recent: &'a [PathBuf],
+    /// What is to be told.
+    pub notice: Option<&'a Notice>,
+    /// What is to be answered first.
+    pub question: Option<&'a Question>,
+    /// What was chosen to print.
+    pub print: &'a PrintChoice,
+    /// The sheets of that choice, as they would be printed now.
+    pub sheets: &'a [Sheet],
+    /// Writing in progress.
+    pub job: Option<Progress<'a>>,
+}
+
+impl<'a> View<'a> {
+    /// The chosen participant's board.
+    pub fn board(&self) -> Option<&'a Board> {
+        let who = self.participant?.id;
+        self.boards
+            .iter()
+            .find(|(id, _)| *id == who)
+            .map(|(_, b)| b.as_ref())
+    }
+}
+
+/// How far a job has come.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Progress<'a> {
+    /// What is being done, such as the file being written.
+    pub doing: &'a str,
+    /// Steps done.
+    pub done: usize,
+    /// Steps in all.
+    pub total: usize,
+}
