@@ -1,0 +1,3 @@
+//! All integration tests in one binary: each further binary would link the whole window again.
+
+mod house;
