@@ -9,7 +9,10 @@ fn root() -> PathBuf {
 }
 
 fn rust_files(dir: &Path, into: &mut Vec<PathBuf>) {
-    let mut entries: Vec<_> = fs::read_dir(dir).unwrap().map(|e| e.unwrap().path()).collect();
+    let mut entries: Vec<_> = fs::read_dir(dir)
+        .unwrap()
+        .map(|e| e.unwrap().path())
+        .collect();
     entries.sort();
     for path in entries {
         if path.is_dir() {
@@ -31,7 +34,13 @@ fn sources() -> Vec<(PathBuf, String, String)> {
         .into_iter()
         .map(|path| {
             let inside = path.strip_prefix(&src).unwrap();
-            let first = inside.components().next().unwrap().as_os_str().to_str().unwrap();
+            let first = inside
+                .components()
+                .next()
+                .unwrap()
+                .as_os_str()
+                .to_str()
+                .unwrap();
             let module = first.trim_end_matches(".rs").to_owned();
             let code = without_comments(&fs::read_to_string(&path).unwrap());
             (inside.to_path_buf(), module, code)
@@ -61,7 +70,9 @@ fn used_modules(code: &str) -> Vec<String> {
 }
 
 fn leading_word(text: &str) -> String {
-    text.chars().take_while(|c| c.is_alphanumeric() || *c == '_').collect()
+    text.chars()
+        .take_while(|c| c.is_alphanumeric() || *c == '_')
+        .collect()
 }
 
 fn top_level_names(list: &str) -> Vec<String> {
@@ -92,11 +103,18 @@ fn map() -> Vec<(String, Vec<String>)> {
         .take_while(|l| l.starts_with('|'))
         .map(|l| {
             let cells: Vec<_> = l.trim_matches('|').split('|').map(str::trim).collect();
-            let uses = cells[2].split_whitespace().filter(|w| *w != "-").map(str::to_owned);
+            let uses = cells[2]
+                .split_whitespace()
+                .filter(|w| *w != "-")
+                .map(str::to_owned);
             (cells[0].trim_matches('`').to_owned(), uses.collect())
         })
         .collect();
-    assert_eq!(rows.len(), 16, "the map has a row for each of the sixteen modules");
+    assert_eq!(
+        rows.len(),
+        16,
+        "the map has a row for each of the sixteen modules"
+    );
     rows
 }
 
@@ -127,7 +145,11 @@ fn every_module_uses_only_what_the_map_allows() {
             }
         }
     }
-    assert!(breaches.is_empty(), "walls broken:\n{}", breaches.join("\n"));
+    assert!(
+        breaches.is_empty(),
+        "walls broken:\n{}",
+        breaches.join("\n")
+    );
 }
 
 #[test]
@@ -136,7 +158,10 @@ fn a_module_may_only_use_modules_above_it() {
     for (i, (module, uses)) in map.iter().enumerate() {
         for used in uses {
             let at = map.iter().position(|(m, _)| m == used);
-            assert!(at.is_some_and(|at| at < i), "{module} may not use {used}: not above it");
+            assert!(
+                at.is_some_and(|at| at < i),
+                "{module} may not use {used}: not above it"
+            );
         }
     }
 }
@@ -166,7 +191,15 @@ fn only_ui_knows_the_toolkit() {
 
 #[test]
 fn only_storage_touches_the_disk() {
-    let words = ["std::fs", "fs::", "File::", "OpenOptions", "read_dir", ".exists()", ".is_dir()"];
+    let words = [
+        "std::fs",
+        "fs::",
+        "File::",
+        "OpenOptions",
+        "read_dir",
+        ".exists()",
+        ".is_dir()",
+    ];
     let found = found_outside(&words, &["storage/", "storage.rs"]);
     assert!(found.is_empty(), "{found:?}");
 }
@@ -197,8 +230,10 @@ fn every_file_says_what_it_is() {
     for folder in ["src", "tests", "icons-src"] {
         rust_files(&root().join(folder), &mut files);
     }
-    let silent: Vec<_> =
-        files.iter().filter(|p| !fs::read_to_string(p).unwrap().starts_with("//!")).collect();
+    let silent: Vec<_> = files
+        .iter()
+        .filter(|p| !fs::read_to_string(p).unwrap().starts_with("//!"))
+        .collect();
     assert!(silent.is_empty(), "no //! at the top of {silent:?}");
 }
 
@@ -212,14 +247,25 @@ fn colours_of_the_window_are_in_its_theme() {
 #[test]
 fn the_top_of_the_repository_holds_only_what_was_agreed() {
     let agreed = [
-        "Cargo.toml", "Cargo.lock", "README.md", "DEVELOPERS.md", "LICENSE-MIT", "LICENSE-APACHE",
-        "src", "assets", "icons-src", "tests",
+        "Cargo.toml",
+        "Cargo.lock",
+        "README.md",
+        "DEVELOPERS.md",
+        "LICENSE-MIT",
+        "LICENSE-APACHE",
+        "src",
+        "assets",
+        "icons-src",
+        "tests",
     ];
     for entry in fs::read_dir(root()).unwrap() {
         let name = entry.unwrap().file_name().into_string().unwrap();
         // Build output and what the demo writes are ignored by git, the rest is hidden.
         let passing = name.starts_with('.') || name == "target" || name == "daystrand-demo";
-        assert!(passing || agreed.contains(&name.as_str()), "{name} does not belong at the top");
+        assert!(
+            passing || agreed.contains(&name.as_str()),
+            "{name} does not belong at the top"
+        );
     }
 }
 
@@ -228,6 +274,9 @@ fn the_map_of_folders_is_true() {
     let text = fs::read_to_string(root().join("DEVELOPERS.md")).unwrap();
     for folder in ["assets", "icons-src", "tests", ".ci"] {
         assert!(root().join(folder).is_dir());
-        assert!(text.contains(&format!("| `{folder}/` |")), "{folder} is not in the map");
+        assert!(
+            text.contains(&format!("| `{folder}/` |")),
+            "{folder} is not in the map"
+        );
     }
 }
