@@ -2,4 +2,5 @@
 //! sheets follow, a view goes out. The window, the command line and the tests are its drivers.
 
 pub mod command;
+pub mod demo;
 pub mod view;

@@ -1,0 +1,731 @@
+//! The demo club: an invented paddle and play club at a lagoon, with two sessions, eight
+//! participants and the hand changes of one evening. Nobody in it exists.
+
+use std::collections::{BTreeMap, BTreeSet};
+use std::sync::Arc;
+
+use jiff::civil::{Date, Time};
+
+use crate::model::club::{Activity, Club, Paper, Part, Rules};
+use crate::model::hand::{Content, HandChanges, Placement};
+use crate::model::ids::{
+    ActivityId, HelperId, OwnId, PartId, ParticipantId, SessionId, SlotId, StepRef, SymbolId,
+};
+use crate::model::people::{Helper, Participant, Role, Skin, Voice};
+use crate::model::privacy::{Class, Guarded};
+use crate::model::session::{Session, Slot};
+use crate::units::Length;
+
+/// The parts of the day.
+const PARTS: [&str; 5] = [
+    "Arriving",
+    "Warming up",
+    "On land",
+    "In the water",
+    "Finishing",
+];
+
+/// An activity: symbol (also its name in this file), label, part, minutes, what is done instead
+/// when it is in the water, sentences, equipment.
+type ActivityRow = (
+    &'static str,
+    &'static str,
+    usize,
+    u32,
+    Option<&'static str>,
+    &'static [&'static str],
+    &'static [&'static str],
+);
+
+const ACTIVITIES: [ActivityRow; 24] = [
+    (
+        "say_hello",
+        "Hello",
+        0,
+        5,
+        None,
+        &[
+            "{I} {come} to the landing with {my} family.",
+            "The helpers say hello.",
+            "{I} can wave, look or show a card.",
+        ],
+        &[],
+    ),
+    (
+        "welcome_circle",
+        "Circle",
+        0,
+        7,
+        None,
+        &[
+            "Everyone sits on mats in a ring.",
+            "The trainer shows the pictures for today.",
+        ],
+        &["16 sitting mats", "group board"],
+    ),
+    (
+        "sunscreen",
+        "Sunscreen",
+        0,
+        5,
+        None,
+        &[
+            "{I} {put} sunscreen on {my} arms and face.",
+            "It may feel cold or sticky.",
+            "{I} can ask a helper.",
+        ],
+        &["2 bottles of sunscreen", "1 mirror"],
+    ),
+    (
+        "shoes_off",
+        "Shoes off",
+        0,
+        3,
+        None,
+        &[
+            "{I} {take} {my} shoes off.",
+            "The shoes wait on the mat beside {my} bag.",
+        ],
+        &["1 shoe mat"],
+    ),
+    (
+        "song",
+        "Song",
+        1,
+        5,
+        None,
+        &[
+            "The group sings one song.",
+            "It may be loud.",
+            "{I} can sing, listen or wear ear muffs.",
+        ],
+        &["4 pairs of ear muffs"],
+    ),
+    (
+        "drum",
+        "Drum",
+        1,
+        5,
+        None,
+        &[
+            "{I} {tap} the drum with {my} hands.",
+            "The drum stops when the song ends.",
+        ],
+        &["2 hand drums"],
+    ),
+    (
+        "warm_up",
+        "Warm up",
+        1,
+        6,
+        None,
+        &[
+            "The group moves arms and legs.",
+            "{I} can move in {my} own way.",
+        ],
+        &[],
+    ),
+    (
+        "copy_me",
+        "Copy me",
+        1,
+        6,
+        None,
+        &[
+            "The trainer makes a shape with the body.",
+            "{I} can try the same shape.",
+        ],
+        &[],
+    ),
+    (
+        "stretch_up",
+        "Stretch",
+        1,
+        4,
+        None,
+        &[
+            "{I} {stretch} {my} arms up high.",
+            "Then the arms come down.",
+        ],
+        &[],
+    ),
+    (
+        "dig",
+        "Dig",
+        2,
+        10,
+        None,
+        &[
+            "{I} {dig} in the sand with a spade.",
+            "The sand may feel rough or wet.",
+        ],
+        &["8 spades", "4 buckets"],
+    ),
+    (
+        "find_shells",
+        "Find shells",
+        2,
+        12,
+        None,
+        &[
+            "{I} {look} for shells on the sand.",
+            "{I} can put shells in a bucket.",
+            "Some shells may be broken.",
+        ],
+        &["8 buckets"],
+    ),
+    (
+        "ball",
+        "Ball",
+        2,
+        10,
+        None,
+        &[
+            "{I} {roll} the ball to another person.",
+            "The ball usually comes back.",
+        ],
+        &["4 soft balls"],
+    ),
+    (
+        "paddle",
+        "Try a paddle",
+        2,
+        15,
+        None,
+        &[
+            "{I} {sit} on a mat with a paddle.",
+            "{I} can move the paddle like in a boat.",
+        ],
+        &["8 paddles", "8 sitting mats"],
+    ),
+    (
+        "drink",
+        "Drink",
+        2,
+        4,
+        None,
+        &["{I} {sit} in the shade.", "{I} can drink water."],
+        &["1 water can", "16 cups"],
+    ),
+    (
+        "quiet_place",
+        "Quiet place",
+        2,
+        5,
+        None,
+        &[
+            "The quiet place is a small tent.",
+            "{I} can rest there on a cushion.",
+        ],
+        &["1 small tent", "2 cushions"],
+    ),
+    (
+        "life_jacket",
+        "Life jacket",
+        3,
+        4,
+        None,
+        &[
+            "{I} {wear} a life jacket for the water.",
+            "It may feel tight.",
+            "A helper looks at each buckle.",
+        ],
+        &["10 life jackets"],
+    ),
+    (
+        "walk_to_water",
+        "Walk to the water",
+        3,
+        3,
+        None,
+        &[
+            "{I} {walk} to the water with {my} helper.",
+            "The mat path goes over the sand.",
+        ],
+        &["mat path"],
+    ),
+    (
+        "canoe",
+        "Boat",
+        3,
+        15,
+        Some("paddle"),
+        &[
+            "{I} {sit} in the boat with {my} helper.",
+            "The boat may rock a little.",
+            "After that, the boat goes back to the landing.",
+        ],
+        &["4 boats", "8 paddles"],
+    ),
+    (
+        "feet_in",
+        "Feet in",
+        3,
+        10,
+        Some("find_shells"),
+        &[
+            "{I} {put} {my} feet in the water.",
+            "The water may be cold.",
+            "{I} can hold hands.",
+        ],
+        &[],
+    ),
+    (
+        "splash",
+        "Splash",
+        3,
+        10,
+        Some("ball"),
+        &[
+            "{I} {splash} the water with {my} hands.",
+            "Some drops may come to {my} face.",
+            "A towel is on the rail.",
+        ],
+        &["4 towels"],
+    ),
+    (
+        "rinse",
+        "Rinse",
+        4,
+        4,
+        None,
+        &[
+            "Water from the hose takes the sand off.",
+            "{I} {rinse} {my} feet.",
+        ],
+        &["1 hose"],
+    ),
+    (
+        "dry",
+        "Dry",
+        4,
+        5,
+        None,
+        &[
+            "{I} {rub} {my} arms and legs with a towel.",
+            "Dry clothes are in {my} bag.",
+        ],
+        &["4 spare towels"],
+    ),
+    (
+        "pack_up",
+        "Pack up",
+        4,
+        5,
+        None,
+        &[
+            "{I} {put} one thing in the crate.",
+            "Everyone carries something small.",
+        ],
+        &["2 crates"],
+    ),
+    (
+        "bye",
+        "Bye",
+        4,
+        3,
+        None,
+        &[
+            "The session is finished.",
+            "{I} can wave or show a card.",
+            "{I} {go} home with {my} family.",
+        ],
+        &[],
+    ),
+];
+
+/// A participant: name, mark, tile in mm, text in points, voice, skin, what a helper needs to know.
+type ParticipantRow = (
+    &'static str,
+    &'static str,
+    f64,
+    u32,
+    Voice,
+    Skin,
+    &'static str,
+);
+
+const PARTICIPANTS: [ParticipantRow; 8] = [
+    (
+        "Mila",
+        "kite",
+        60.0,
+        36,
+        Voice::I,
+        Skin::Warm,
+        "Speak in few words and wait. An answer may take ten seconds. Show the next tile before walking.",
+    ),
+    (
+        "Tavi",
+        "boat",
+        75.0,
+        48,
+        Voice::I,
+        Skin::Deep,
+        "Takes a tile in the hand to ask for something. A flat hand means stop. Keep the change tile in reach.",
+    ),
+    (
+        "Noor",
+        "leaf",
+        50.0,
+        36,
+        Voice::Name,
+        Skin::Tan,
+        "Drum instead of song: singing in a group is too loud. Ear muffs hang on the bag. Both hands turned over means finished.",
+    ),
+    (
+        "Jonas",
+        "fish",
+        40.0,
+        36,
+        Voice::You,
+        Skin::Light,
+        "Reads words and likes to turn the tiles over alone. Say how many steps are left, not how many minutes.",
+    ),
+    (
+        "Ilka",
+        "moon",
+        65.0,
+        60,
+        Voice::I,
+        Skin::Light,
+        "Sees best close up and in the shade. Hold the board still and name the picture. Stays on land this time; shells are a favourite.",
+    ),
+    (
+        "Sami",
+        "shell",
+        55.0,
+        40,
+        Voice::I,
+        Skin::Deep,
+        "Walks with a frame on the mat path. Ask before touching the frame. Begin each walk two minutes early.",
+    ),
+    (
+        "Mila",
+        "star",
+        60.0,
+        44,
+        Voice::Name,
+        Skin::Tan,
+        "Sunscreen first, before anything wet or sandy; puts it on alone with the mirror. Shakes the head for no.",
+    ),
+    (
+        "Wren",
+        "feather",
+        45.0,
+        36,
+        Voice::You,
+        Skin::Warm,
+        "Quiet place after everything in the water. Going quiet means a break is needed. Sit beside, not opposite.",
+    ),
+];
+
+const HELPERS: [(&str, &[Role]); 6] = [
+    ("Asta", &[Role::Lead]),
+    ("Benno", &[Role::Trainer, Role::WaterSafety]),
+    ("Carmen", &[Role::WaterSafety]),
+    ("Dario", &[Role::Watcher]),
+    ("Edda", &[Role::FirstAid]),
+    ("Farid", &[Role::Trainer, Role::WaterSafety]),
+];
+
+/// A session: title, date, start, timetable (activity by symbol, minutes).
+type SessionRow = (&'static str, Date, Time, &'static [(&'static str, u32)]);
+
+const PLACE: &str = "Heron Landing, Reedwater Lagoon";
+
+const SESSIONS: [SessionRow; 2] = [
+    (
+        "Boat morning",
+        Date::constant(2027, 6, 12),
+        Time::constant(9, 30, 0, 0),
+        &[
+            ("say_hello", 5),
+            ("welcome_circle", 7),
+            ("sunscreen", 5),
+            ("song", 5),
+            ("warm_up", 6),
+            ("dig", 10),
+            ("life_jacket", 4),
+            ("walk_to_water", 3),
+            ("canoe", 15),
+            ("dry", 5),
+            ("bye", 3),
+        ],
+    ),
+    (
+        "Shore morning",
+        Date::constant(2027, 6, 19),
+        Time::constant(10, 0, 0, 0),
+        &[
+            ("say_hello", 5),
+            ("welcome_circle", 7),
+            ("sunscreen", 5),
+            ("copy_me", 6),
+            ("find_shells", 12),
+            ("feet_in", 10),
+            ("splash", 8),
+            ("rinse", 4),
+            ("pack_up", 5),
+            ("bye", 3),
+        ],
+    ),
+];
+
+/// The demo club, the same every time.
+pub fn club() -> Club {
+    let mut next = Numbers(0);
+    let parts: Vec<Part> = PARTS.iter().map(|name| part(&mut next, name)).collect();
+    let mut activities: Vec<Activity> = ACTIVITIES
+        .iter()
+        .map(|row| activity(&mut next, &parts, row))
+        .collect();
+    let known = by_symbol(&activities);
+    for (activity, row) in activities.iter_mut().zip(&ACTIVITIES) {
+        activity.dry_replacement = row.4.and_then(|symbol| known.get(symbol).copied());
+    }
+    let mut club = Club {
+        name: "Reedwater Paddle and Play".into(),
+        rules: Rules {
+            transition_minutes: 2,
+            session_minutes: 90,
+            paper: Paper::A4,
+            seal: Length::mm(4.0),
+            tile: Length::mm(60.0),
+        },
+        parts,
+        activities: activities.into_iter().map(Arc::new).collect(),
+        participants: PARTICIPANTS
+            .iter()
+            .map(|row| participant(&mut next, row))
+            .collect(),
+        helpers: HELPERS.iter().map(|row| helper(&mut next, row)).collect(),
+        sessions: Vec::new(),
+        next_id: 0,
+    };
+    let mut boats = session(&mut next, &club, &SESSIONS[0]);
+    let mut shore = session(&mut next, &club, &SESSIONS[1]);
+    boats.hand = boat_morning(&mut next, &club, &boats);
+    shore.hand = shore_morning(&mut next, &club, &shore);
+    shore.away = marked(&club, "fish").into_iter().collect();
+    shore.helpers_away = club.helpers.last().map(|h| h.id).into_iter().collect();
+    club.sessions = vec![Arc::new(boats), Arc::new(shore)];
+    club.next_id = next.0 + 1;
+    club
+}
+
+/// Gives each number once.
+struct Numbers(u32);
+
+impl Numbers {
+    fn next(&mut self) -> u32 {
+        self.0 += 1;
+        self.0
+    }
+}
+
+fn part(next: &mut Numbers, name: &str) -> Part {
+    Part {
+        id: PartId(next.next()),
+        name: name.into(),
+    }
+}
+
+fn activity(next: &mut Numbers, parts: &[Part], row: &ActivityRow) -> Activity {
+    let &(symbol, label, part, minutes, dry, sentences, equipment) = row;
+    Activity {
+        id: ActivityId(next.next()),
+        label: label.into(),
+        symbol: SymbolId::new(symbol),
+        part: parts[part].id,
+        minutes,
+        in_water: dry.is_some(),
+        dry_replacement: None,
+        sentences: sentences.iter().map(|s| (*s).into()).collect(),
+        equipment: equipment.iter().map(|s| (*s).into()).collect(),
+    }
+}
+
+fn by_symbol(activities: &[Activity]) -> BTreeMap<String, ActivityId> {
+    let named = |a: &Activity| (a.symbol.as_str().to_owned(), a.id);
+    activities.iter().map(named).collect()
+}
+
+fn participant(next: &mut Numbers, row: &ParticipantRow) -> Arc<Participant> {
+    let &(name, mark, tile, text_pt, voice, skin, note) = row;
+    Arc::new(Participant {
+        id: ParticipantId(next.next()),
+        name: name.into(),
+        mark: SymbolId::new(mark),
+        tile: Length::mm(tile),
+        text_pt,
+        voice,
+        skin,
+        helper_note: Guarded::new(Class::Helper, note.into()),
+    })
+}
+
+fn helper(next: &mut Numbers, (name, roles): &(&str, &[Role])) -> Arc<Helper> {
+    Arc::new(Helper {
+        id: HelperId(next.next()),
+        name: (*name).into(),
+        roles: roles.iter().copied().collect(),
+    })
+}
+
+fn session(next: &mut Numbers, club: &Club, row: &SessionRow) -> Session {
+    let &(title, date, start, timetable) = row;
+    let id = SessionId(next.next());
+    let slots = timetable.iter().filter_map(|&(symbol, minutes)| {
+        let activity = with_symbol(club, symbol)?;
+        Some(Slot {
+            id: SlotId(next.next()),
+            activity: activity.id,
+            part: activity.part,
+            minutes,
+        })
+    });
+    Session {
+        id,
+        title: title.into(),
+        date,
+        start,
+        place: PLACE.into(),
+        timetable: slots.collect(),
+        away: BTreeSet::new(),
+        helpers_away: BTreeSet::new(),
+        hand: BTreeMap::new(),
+    }
+}
+
+/// The evening before the boats: a swap, an own step after the water, not today with something
+/// on land, other words, a step moved.
+fn boat_morning(
+    next: &mut Numbers,
+    club: &Club,
+    session: &Session,
+) -> BTreeMap<ParticipantId, HandChanges> {
+    let mut hands = Hands::new(club, session);
+    hands.swap("leaf", "song", "drum");
+    hands.own_after(next, "feather", "canoe", "quiet_place");
+    hands.not_today("moon", "canoe");
+    hands.own_after(next, "moon", "canoe", "find_shells");
+    hands.relabel("boat", "canoe", "Red boat");
+    hands.move_after("star", "sunscreen", "say_hello");
+    hands.all
+}
+
+/// The evening before the shore: wind is expected, some stay dry.
+fn shore_morning(
+    next: &mut Numbers,
+    club: &Club,
+    session: &Session,
+) -> BTreeMap<ParticipantId, HandChanges> {
+    let mut hands = Hands::new(club, session);
+    hands.own_after(next, "feather", "splash", "quiet_place");
+    hands.swap("moon", "splash", "ball");
+    hands.move_after("star", "sunscreen", "say_hello");
+    hands.all
+}
+
+/// Hand changes in the making, said with marks and symbols.
+struct Hands<'a> {
+    club: &'a Club,
+    session: &'a Session,
+    all: BTreeMap<ParticipantId, HandChanges>,
+}
+
+impl<'a> Hands<'a> {
+    fn new(club: &'a Club, session: &'a Session) -> Self {
+        Self {
+            club,
+            session,
+            all: BTreeMap::new(),
+        }
+    }
+
+    /// Changes one board at the slot that shows a symbol.
+    fn at(&mut self, mark: &str, symbol: &str, change: impl FnOnce(&mut HandChanges, SlotId)) {
+        let slot = self.slot(symbol);
+        let who = marked(self.club, mark);
+        if let (Some(slot), Some(who)) = (slot, who) {
+            change(self.all.entry(who).or_default(), slot);
+        }
+    }
+
+    fn slot(&self, symbol: &str) -> Option<SlotId> {
+        let activity = with_symbol(self.club, symbol)?.id;
+        let mut slots = self.session.timetable.iter();
+        slots.find(|s| s.activity == activity).map(|s| s.id)
+    }
+
+    fn content(&self, symbol: &str) -> Content {
+        let activity = with_symbol(self.club, symbol);
+        Content {
+            activity: activity.map(|a| a.id),
+            symbol: SymbolId::new(symbol),
+            label: activity.map_or_else(String::new, |a| a.label.clone()),
+        }
+    }
+
+    fn swap(&mut self, mark: &str, from: &str, to: &str) {
+        let content = self.content(to);
+        self.at(mark, from, |hand, slot| {
+            hand.replaced.insert(slot, content);
+        });
+    }
+
+    fn not_today(&mut self, mark: &str, symbol: &str) {
+        self.at(mark, symbol, |hand, slot| {
+            hand.not_today.insert(slot);
+        });
+    }
+
+    fn relabel(&mut self, mark: &str, symbol: &str, words: &str) {
+        self.at(mark, symbol, |hand, slot| {
+            hand.labels.insert(StepRef::Slot(slot), words.into());
+        });
+    }
+
+    fn own_after(&mut self, next: &mut Numbers, mark: &str, after: &str, symbol: &str) {
+        let content = self.content(symbol);
+        let own = OwnId(next.next());
+        let before = self.up_to(after);
+        self.at(mark, after, |hand, _| {
+            hand.own.insert(own, content);
+            hand.placed.push(Placement {
+                step: StepRef::Own(own),
+                after: before,
+            });
+        });
+    }
+
+    fn move_after(&mut self, mark: &str, symbol: &str, after: &str) {
+        let before = self.up_to(after);
+        self.at(mark, symbol, |hand, slot| {
+            hand.placed.push(Placement {
+                step: StepRef::Slot(slot),
+                after: before,
+            });
+        });
+    }
+
+    /// The timetable's steps from the one that shows a symbol back to the first.
+    fn up_to(&self, symbol: &str) -> Vec<StepRef> {
+        let last = self.slot(symbol);
+        let all = self.session.timetable.iter().map(|s| s.id);
+        all.rev()
+            .skip_while(|id| Some(*id) != last)
+            .map(StepRef::Slot)
+            .collect()
+    }
+}
+
+fn with_symbol<'a>(club: &'a Club, symbol: &str) -> Option<&'a Arc<Activity>> {
+    club.activities.iter().find(|a| a.symbol.as_str() == symbol)
+}
+
+fn marked(club: &Club, mark: &str) -> Option<ParticipantId> {
+    let mut all = club.participants.iter();
+    all.find(|p| p.mark.as_str() == mark).map(|p| p.id)
+}
