@@ -5,6 +5,8 @@
 
 pub mod units;
 
+pub mod assets;
+
 pub mod model;
 
 pub mod symbols;

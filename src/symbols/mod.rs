@@ -1,3 +1,12 @@
 //! The symbols: drawings parsed once, found by word, varied by skin, grey and outline.
+//!
+//! Reading order: `art` (what a drawing is), `palette`, `parse` (from SVG), `variant`, `library`
+//! (all of them, by name and by word).
 
 pub mod art;
+pub mod library;
+pub mod palette;
+pub mod parse;
+mod placeholder;
+mod search;
+pub mod variant;

@@ -1,3 +1,5 @@
 //! All integration tests in one binary: each further binary would link the whole window again.
 
 mod house;
+mod published;
+mod symbols;

@@ -1,0 +1,35 @@
+//! Every byte built into the program.
+
+use include_dir::{Dir, include_dir};
+
+/// The symbol sources. A drawing or index entry added there needs no change of code.
+static ICONS: Dir<'_> = include_dir!("$CARGO_MANIFEST_DIR/icons-src");
+
+/// The drawing `<folder>/<id>.svg` of the symbol sources.
+pub fn drawing(folder: &str, id: &str) -> Option<&'static str> {
+    ICONS
+        .get_file(format!("{folder}/{id}.svg"))
+        .and_then(|f| f.contents_utf8())
+}
+
+/// Names without `.svg` of all drawings in a folder of the symbol sources, sorted.
+pub fn drawings(folder: &str) -> Vec<&'static str> {
+    let files = ICONS.get_dir(folder).into_iter().flat_map(Dir::files);
+    let mut names: Vec<&str> = files
+        .filter(|f| f.path().extension().is_some_and(|e| e == "svg"))
+        .filter_map(|f| f.path().file_stem()?.to_str())
+        .collect();
+    names.sort_unstable();
+    names
+}
+
+/// The index files of the symbol sources as (name without `.json`, content), sorted by name.
+pub fn indexes() -> Vec<(&'static str, &'static str)> {
+    let files = ICONS.get_dir("index").into_iter().flat_map(Dir::files);
+    let mut all: Vec<(&str, &str)> = files
+        .filter(|f| f.path().extension().is_some_and(|e| e == "json"))
+        .filter_map(|f| Some((f.path().file_stem()?.to_str()?, f.contents_utf8()?)))
+        .collect();
+    all.sort_unstable();
+    all
+}

@@ -1,0 +1,4 @@
+//! Values published elsewhere, one file a source.
+
+mod contrast;
+mod lengths;
