@@ -9,7 +9,7 @@ use crate::units::{Length, Size};
 
 /// Everything in one club file. Lists hold `Arc`s so that a copy for undo is cheap and what was
 /// derived from an unchanged part can be kept.
-#[derive(Clone, Debug, PartialEq, Default)]
+#[derive(Clone, Debug, PartialEq, Eq, Default)]
 pub struct Club {
     /// The club's name as shown.
     pub name: String,
@@ -67,7 +67,7 @@ impl Club {
 }
 
 /// What the club decided once: its own entered rules, never the program's advice.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Rules {
     /// Minutes between two slots for moving, toilets, putting things away.
     pub transition_minutes: u32,

@@ -29,6 +29,25 @@ impl HandChanges {
     pub fn is_empty(&self) -> bool {
         *self == Self::default()
     }
+
+    /// Takes out everything about a step, as if it had never been; what stood after it is held by
+    /// the rest of its chain.
+    pub(crate) fn forget(&mut self, step: StepRef) {
+        match step {
+            StepRef::Slot(id) => {
+                self.replaced.remove(&id);
+                self.not_today.remove(&id);
+            }
+            StepRef::Own(id) => {
+                self.own.remove(&id);
+            }
+        }
+        self.labels.remove(&step);
+        self.placed.retain(|p| p.step != step);
+        for p in &mut self.placed {
+            p.after.retain(|a| *a != step);
+        }
+    }
 }
 
 /// What a step shows when it does not come from the timetable.

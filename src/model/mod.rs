@@ -2,7 +2,8 @@
 //!
 //! Reading order: `ids`, `club` (what is known for a season), `people`, `session` (one date and its
 //! timetable), `hand` (one evening's changes to one board), `board` (what follows from all of
-//! that), `finding` (what a check says), `edit` (the only way a club changes), `history` (undo).
+//! that), `finding` (what a check says), `limits` (what values may be), `edit` (the only way a club
+//! changes), `history` (undo), `invariants` (what always holds).
 //! Knows nothing of paper, pictures, files or windows.
 
 pub mod board;
@@ -10,7 +11,10 @@ pub mod club;
 pub mod edit;
 pub mod finding;
 pub mod hand;
+pub mod history;
 pub mod ids;
+pub mod invariants;
+pub mod limits;
 pub mod people;
 pub mod privacy;
 pub mod session;

@@ -7,7 +7,7 @@ use super::privacy::Guarded;
 use crate::units::Length;
 
 /// One who takes part and gets a board.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Participant {
     /// Their id.
     pub id: ParticipantId,

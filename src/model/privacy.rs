@@ -28,24 +28,28 @@ impl Class {
 
 /// Something that only pages of a class at least as closed may show. There is no way to read it
 /// but [`Guarded::for_page`].
-#[derive(Clone, PartialEq, Eq, Default)]
+#[derive(Clone, PartialEq, Eq)]
 pub struct Guarded<T> {
-    class: Option<Class>,
+    class: Class,
     value: T,
+}
+
+impl<T: Default> Default for Guarded<T> {
+    /// Nothing, and for the most closed class: what was not decided stays closed.
+    fn default() -> Self {
+        Self::new(Class::Coordinator, T::default())
+    }
 }
 
 impl<T> Guarded<T> {
     /// Keeps `value` for pages of `class` and above.
     pub const fn new(class: Class, value: T) -> Self {
-        Self {
-            class: Some(class),
-            value,
-        }
+        Self { class, value }
     }
 
     /// The value, if a page of this class may show it.
     pub fn for_page(&self, page: Class) -> Option<&T> {
-        (page >= self.class()).then_some(&self.value)
+        (page >= self.class).then_some(&self.value)
     }
 
     /// For the window and the file, where the person who entered it works on it.
@@ -54,14 +58,14 @@ impl<T> Guarded<T> {
     }
 
     /// The most open class that may show it.
-    pub fn class(&self) -> Class {
-        self.class.unwrap_or(Class::Coordinator)
+    pub const fn class(&self) -> Class {
+        self.class
     }
 }
 
 impl<T> std::fmt::Debug for Guarded<T> {
     /// Never the value: what is written to a log is seen by others.
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        write!(f, "Guarded({})", self.class().label())
+        write!(f, "Guarded({})", self.class.label())
     }
 }

@@ -8,7 +8,7 @@ use super::hand::HandChanges;
 use super::ids::{ActivityId, HelperId, PartId, ParticipantId, SessionId, SlotId};
 
 /// One date.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Session {
     /// Its id.
     pub id: SessionId,

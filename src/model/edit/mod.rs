@@ -1,15 +1,31 @@
 //! The only way a club changes. Each edit names what a person meant; applying it keeps every
 //! invariant or refuses with a sentence and changes nothing.
+//!
+//! Here: what can be meant, and [`apply`]. How each is done stands in a file for its noun; the
+//! words for the undo menu stand in `label`, what merges into one undo step in `merge`.
+
+mod board;
+mod club;
+mod label;
+mod merge;
+mod people;
+mod session;
+mod timetable;
+
+use std::sync::Arc;
 
 use jiff::civil::{Date, Time};
 
-use super::club::{Activity, Rules};
+use super::club::{Activity, Club, Rules};
 use super::hand::Content;
 use super::ids::{ActivityId, HelperId, OwnId, PartId, ParticipantId, SessionId, SlotId, StepRef};
+use super::limits;
 use super::people::{Helper, Participant};
 
+pub use merge::MergeKey;
+
 /// One change. Positions count from zero; one past the end is the end.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Edit {
     /// Renames the club.
     ClubName(String),
@@ -138,4 +154,97 @@ pub struct Refused {
     pub sentence: String,
     /// What to do.
     pub hint: String,
+}
+
+impl Refused {
+    /// From what is in the way and what to do.
+    pub fn new(sentence: impl Into<String>, hint: impl Into<String>) -> Self {
+        Self {
+            sentence: sentence.into(),
+            hint: hint.into(),
+        }
+    }
+
+    /// Something that was meant is no longer in the club.
+    fn gone(what: &str) -> Self {
+        Self::new(
+            format!("This {what} is no longer there."),
+            "It was removed before; undo brings it back.",
+        )
+    }
+}
+
+impl std::fmt::Display for Refused {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        write!(f, "{} {}", self.sentence, self.hint)
+    }
+}
+
+impl std::error::Error for Refused {}
+
+/// The club after an edit, and what it made. The club given is never changed; what the edit does
+/// not touch is shared between the two. An edit that changes nothing gives an equal club.
+///
+/// # Errors
+/// When the edit would break an invariant, names something that is gone, or holds a value outside
+/// the bounds of [`limits`].
+pub fn apply(club: &Club, edit: &Edit) -> Result<(Club, Made), Refused> {
+    let mut next = club.clone();
+    let made = change(&mut next, edit)?;
+    Ok((next, made))
+}
+
+fn change(club: &mut Club, edit: &Edit) -> Result<Made, Refused> {
+    match edit {
+        Edit::ClubName(name) => club::rename(club, name),
+        Edit::Rules(rules) => club::set_rules(club, rules),
+        Edit::AddPart(name) => club::add_part(club, name),
+        Edit::RenamePart(id, name) => club::rename_part(club, *id, name),
+        Edit::MovePart(id, to) => club::move_part(club, *id, *to),
+        Edit::RemovePart(id) => club::remove_part(club, *id),
+        Edit::AddActivity(a) => club::add_activity(club, a),
+        Edit::ChangeActivity(a) => club::change_activity(club, a),
+        Edit::RemoveActivity(id) => club::remove_activity(club, *id),
+        Edit::AddParticipant(p) => people::add_participant(club, p),
+        Edit::ChangeParticipant(p) => people::change_participant(club, p),
+        Edit::MoveParticipant(id, to) => people::move_participant(club, *id, *to),
+        Edit::RemoveParticipant(id) => people::remove_participant(club, *id),
+        Edit::AddHelper(h) => people::add_helper(club, h),
+        Edit::ChangeHelper(h) => people::change_helper(club, h),
+        Edit::RemoveHelper(id) => people::remove_helper(club, *id),
+        Edit::AddSession(d) => session::add(club, d),
+        Edit::CopySession(from, d) => session::copy(club, *from, d),
+        Edit::ChangeSession(id, d) => session::change(club, *id, d),
+        Edit::RemoveSession(id) => session::remove(club, *id),
+        Edit::Attend(id, who, comes) => session::attend(club, *id, *who, *comes),
+        Edit::HelperAttends(id, who, comes) => session::helper_attends(club, *id, *who, *comes),
+        Edit::Timetable(id, e) => timetable::apply(club, *id, e),
+        Edit::Board(id, who, e) => board::apply(club, *id, *who, e),
+    }
+}
+
+/// The next number to give.
+fn fresh(club: &mut Club) -> Result<u32, Refused> {
+    let id = club.next_id;
+    if id >= limits::LAST_ID {
+        return Err(Refused::new(
+            "This club has used up its numbers.",
+            "Start a new club file; the sheets of this one can still be printed.",
+        ));
+    }
+    club.next_id = id + 1;
+    Ok(id)
+}
+
+/// Puts a value in place of another, and keeps the old one when nothing differs.
+fn set<T: PartialEq>(place: &mut Arc<T>, value: T) {
+    if **place != value {
+        *place = Arc::new(value);
+    }
+}
+
+/// Moves the entry at `from` to `to`, counted after taking it out; past the end is the end.
+fn shift<T>(list: &mut Vec<T>, from: usize, to: usize) {
+    let entry = list.remove(from);
+    list.insert(to.min(list.len()), entry);
 }

@@ -1,0 +1,125 @@
+//! What an edit is called in the undo menu.
+
+use super::club::short;
+use super::{BoardEdit, Edit, TimetableEdit};
+use crate::model::board;
+use crate::model::club::Club;
+use crate::model::hand::{Content, HandChanges};
+use crate::model::ids::{ActivityId, HelperId, PartId, ParticipantId, SessionId, SlotId, StepRef};
+
+impl Edit {
+    /// A few words for the undo menu, such as "Move Circle". `club` is the club before the edit.
+    pub fn label(&self, club: &Club) -> String {
+        match self {
+            Self::ClubName(_) => "Rename the club".to_owned(),
+            Self::Rules(_) => "Change the rules".to_owned(),
+            Self::AddPart(name) => format!("Add {}", short(name.trim())),
+            Self::RenamePart(id, _) => format!("Rename {}", part(club, *id)),
+            Self::MovePart(id, _) => format!("Move {}", part(club, *id)),
+            Self::RemovePart(id) => format!("Remove {}", part(club, *id)),
+            Self::AddActivity(a) => format!("Add {}", short(a.label.trim())),
+            Self::ChangeActivity(a) => format!("Change {}", activity(club, a.id)),
+            Self::RemoveActivity(id) => format!("Remove {}", activity(club, *id)),
+            Self::AddParticipant(p) => format!("Add {}", short(p.name.trim())),
+            Self::ChangeParticipant(p) => format!("Change {}", participant(club, p.id)),
+            Self::MoveParticipant(id, _) => format!("Move {}", participant(club, *id)),
+            Self::RemoveParticipant(id) => format!("Remove {}", participant(club, *id)),
+            Self::AddHelper(h) => format!("Add {}", short(h.name.trim())),
+            Self::ChangeHelper(h) => format!("Change {}", helper(club, h.id)),
+            Self::RemoveHelper(id) => format!("Remove {}", helper(club, *id)),
+            Self::AddSession(d) => format!("Add {}", session_words(&d.title)),
+            Self::CopySession(from, _) => format!("Copy {}", session(club, *from)),
+            Self::ChangeSession(id, _) => format!("Change {}", session(club, *id)),
+            Self::RemoveSession(id) => format!("Remove {}", session(club, *id)),
+            Self::Attend(_, who, comes) => comes_or_not(&participant(club, *who), *comes),
+            Self::HelperAttends(_, who, comes) => comes_or_not(&helper(club, *who), *comes),
+            Self::Timetable(id, edit) => timetable(club, *id, edit),
+            Self::Board(id, who, edit) => on_board(club, *id, *who, edit),
+        }
+    }
+}
+
+fn timetable(club: &Club, id: SessionId, edit: &TimetableEdit) -> String {
+    match *edit {
+        TimetableEdit::Insert(a, _) => format!("Add {} to the timetable", activity(club, a)),
+        TimetableEdit::Move(s, _) => format!("Move {}", slot(club, id, s)),
+        TimetableEdit::Replace(s, _) => format!("Replace {}", slot(club, id, s)),
+        TimetableEdit::Minutes(s, _) => format!("Minutes of {}", slot(club, id, s)),
+        TimetableEdit::Part(s, _) => format!("Part of the day of {}", slot(club, id, s)),
+        TimetableEdit::Remove(s) => format!("Remove {}", slot(club, id, s)),
+    }
+}
+
+fn on_board(club: &Club, id: SessionId, who: ParticipantId, edit: &BoardEdit) -> String {
+    let name = participant(club, who);
+    let step = |at: StepRef| step(club, id, who, at);
+    let what = match edit {
+        BoardEdit::Insert(c, _) => format!("Add {}", content(club, c)),
+        BoardEdit::Move(at, _) => format!("Move {}", step(*at)),
+        BoardEdit::Replace(at, _) => format!("Replace {}", step(*at)),
+        BoardEdit::Relabel(at, _) => format!("Words of {}", step(*at)),
+        BoardEdit::TakeOff(at @ StepRef::Slot(_)) => format!("{} not today", step(*at)),
+        BoardEdit::TakeOff(at) => format!("Take off {}", step(*at)),
+        BoardEdit::Restore(at) => format!("{} as in the timetable", step(*at)),
+        BoardEdit::RestoreAll => "All as in the timetable".to_owned(),
+    };
+    format!("{what} for {name}")
+}
+
+fn comes_or_not(name: &str, comes: bool) -> String {
+    let words = if comes { "comes" } else { "does not come" };
+    format!("{name} {words}")
+}
+
+fn part(club: &Club, id: PartId) -> String {
+    let found = club.part(id).map(|p| short(&p.name));
+    found.unwrap_or_else(|| "a part of the day".to_owned())
+}
+
+fn activity(club: &Club, id: ActivityId) -> String {
+    let found = club.activity(id).map(|a| short(&a.label));
+    found.unwrap_or_else(|| "an activity".to_owned())
+}
+
+fn participant(club: &Club, id: ParticipantId) -> String {
+    let found = club.participant(id).map(|p| short(&p.name));
+    found.unwrap_or_else(|| "a participant".to_owned())
+}
+
+fn helper(club: &Club, id: HelperId) -> String {
+    let found = club.helper(id).map(|h| short(&h.name));
+    found.unwrap_or_else(|| "a helper".to_owned())
+}
+
+fn session(club: &Club, id: SessionId) -> String {
+    session_words(club.session(id).map_or("", |s| &s.title))
+}
+
+fn session_words(title: &str) -> String {
+    match title.trim() {
+        "" => "a session".to_owned(),
+        title => short(title),
+    }
+}
+
+fn slot(club: &Club, session: SessionId, id: SlotId) -> String {
+    let row = club.session(session).and_then(|s| s.slot(id));
+    row.map_or_else(|| "a row".to_owned(), |row| activity(club, row.activity))
+}
+
+fn step(club: &Club, session: SessionId, who: ParticipantId, at: StepRef) -> String {
+    let none = HandChanges::default();
+    let found = club.session(session).and_then(|s| {
+        let hand = s.hand_of(who).unwrap_or(&none);
+        let by_hand = hand.labels.get(&at).cloned();
+        by_hand.or_else(|| board::own_words(club, s, hand, at))
+    });
+    found.map_or_else(|| "a step".to_owned(), |words| short(&words))
+}
+
+fn content(club: &Club, content: &Content) -> String {
+    match content.activity {
+        Some(id) => activity(club, id),
+        None => short(content.label.trim()),
+    }
+}

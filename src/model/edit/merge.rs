@@ -1,0 +1,124 @@
+//! Which edits are one step for undo: typing in one field, turning one number up and down.
+
+use super::{BoardEdit, Edit, SessionDetails, TimetableEdit};
+use crate::model::club::{Activity, Club, Rules};
+use crate::model::ids::{ActivityId, HelperId, PartId, ParticipantId, SessionId, SlotId, StepRef};
+use crate::model::people::Participant;
+use crate::model::session::Session;
+
+/// The one field an edit types in. Edits with the same key, one right after the other, are one
+/// step for undo.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct MergeKey {
+    what: What,
+    field: &'static str,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum What {
+    Club,
+    Part(PartId),
+    Activity(ActivityId),
+    Participant(ParticipantId),
+    Helper(HelperId),
+    Session(SessionId),
+    Slot(SessionId, SlotId),
+    Step(SessionId, ParticipantId, StepRef),
+}
+
+impl Edit {
+    /// The one text or number this edit changes, if that is all it does. `club` is the club before
+    /// the edit: an edit that sets all of a thing is compared with it.
+    pub fn merge_key(&self, club: &Club) -> Option<MergeKey> {
+        let key = |what, field| Some(MergeKey { what, field });
+        match self {
+            Self::ClubName(_) => key(What::Club, "name"),
+            Self::Rules(r) => key(What::Club, rules(&club.rules, r)?),
+            Self::RenamePart(id, _) => key(What::Part(*id), "name"),
+            Self::ChangeActivity(a) => {
+                let field = activity(club.activity(a.id)?, a)?;
+                key(What::Activity(a.id), field)
+            }
+            Self::ChangeParticipant(p) => {
+                let field = participant(club.participant(p.id)?, p)?;
+                key(What::Participant(p.id), field)
+            }
+            Self::ChangeHelper(h) => {
+                let same_roles = club.helper(h.id)?.roles == h.roles;
+                same_roles.then_some(MergeKey {
+                    what: What::Helper(h.id),
+                    field: "name",
+                })
+            }
+            Self::ChangeSession(id, d) => {
+                let field = details(club.session(*id)?, d)?;
+                key(What::Session(*id), field)
+            }
+            Self::Timetable(id, TimetableEdit::Minutes(slot, _)) => {
+                key(What::Slot(*id, *slot), "minutes")
+            }
+            Self::Board(id, who, BoardEdit::Relabel(step, _)) => {
+                key(What::Step(*id, *who, *step), "words")
+            }
+            _ => None,
+        }
+    }
+}
+
+/// The name of the only field that differs, if it is one that is typed or turned.
+fn only(differs: &[(bool, Option<&'static str>)]) -> Option<&'static str> {
+    let mut changed = differs.iter().filter(|(d, _)| *d);
+    let (_, first) = changed.next()?;
+    if changed.next().is_some() {
+        None
+    } else {
+        *first
+    }
+}
+
+fn rules(old: &Rules, new: &Rules) -> Option<&'static str> {
+    only(&[
+        (
+            old.transition_minutes != new.transition_minutes,
+            Some("transition"),
+        ),
+        (old.session_minutes != new.session_minutes, Some("minutes")),
+        (old.seal != new.seal, Some("seal")),
+        (old.tile != new.tile, Some("tile")),
+        (old.paper != new.paper, None),
+    ])
+}
+
+fn activity(old: &Activity, new: &Activity) -> Option<&'static str> {
+    let choices = old.symbol != new.symbol
+        || old.part != new.part
+        || old.in_water != new.in_water
+        || old.dry_replacement != new.dry_replacement;
+    only(&[
+        (old.label != new.label, Some("label")),
+        (old.minutes != new.minutes, Some("minutes")),
+        (old.sentences != new.sentences, Some("sentences")),
+        (old.equipment != new.equipment, Some("equipment")),
+        (choices, None),
+    ])
+}
+
+fn participant(old: &Participant, new: &Participant) -> Option<&'static str> {
+    let choices = old.mark != new.mark || old.voice != new.voice || old.skin != new.skin;
+    only(&[
+        (old.name != new.name, Some("name")),
+        (old.tile != new.tile, Some("tile")),
+        (old.text_pt != new.text_pt, Some("letters")),
+        (old.helper_note != new.helper_note, Some("note")),
+        (choices, None),
+    ])
+}
+
+fn details(old: &Session, new: &SessionDetails) -> Option<&'static str> {
+    only(&[
+        (old.title != new.title, Some("title")),
+        (old.place != new.place, Some("place")),
+        (old.start != new.start, Some("start")),
+        (old.date != new.date, Some("date")),
+    ])
+}

@@ -1,0 +1,289 @@
+//! What holds of every club after every edit, and of every file that was read.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use super::board;
+use super::club::{Activity, Club};
+use super::edit::{Refused, SessionDetails};
+use super::hand::{Content, HandChanges};
+use super::ids::{ActivityId, ParticipantId, StepRef};
+use super::limits;
+use super::session::Session;
+
+/// Every broken invariant as a sentence that begins with the place. Empty when all hold: ids are
+/// unique and below the next one to give, everything named exists, values are within [`limits`],
+/// texts are tidy, sessions are in order, and each board holds every row and every own step once.
+pub fn check(club: &Club) -> Vec<String> {
+    let mut sweep = Sweep {
+        club,
+        found: Vec::new(),
+    };
+    sweep.club();
+    sweep.activities();
+    sweep.people();
+    sweep.sessions();
+    sweep.found
+}
+
+struct Sweep<'a> {
+    club: &'a Club,
+    found: Vec<String>,
+}
+
+impl Sweep<'_> {
+    fn say(&mut self, place: &str, what: impl AsRef<str>) {
+        self.found.push(format!("{place}: {}", what.as_ref()));
+    }
+
+    fn within(&mut self, place: &str, result: Result<(), Refused>) {
+        if let Err(refused) = result {
+            self.say(place, refused.sentence);
+        }
+    }
+
+    fn tidy(&mut self, place: &str, what: &str, text: &str) {
+        if limits::tidy_line(text) != text {
+            self.say(
+                place,
+                format!("{what} has blanks around it or control characters in it."),
+            );
+        }
+    }
+
+    fn ids(&mut self, list: &str, ids: impl Iterator<Item = u32>) {
+        let mut seen = BTreeSet::new();
+        for (i, id) in ids.enumerate() {
+            if !seen.insert(id) {
+                self.say(&place(list, i, ""), format!("the id {id} is used twice."));
+            }
+            if id >= self.club.next_id {
+                let next = self.club.next_id;
+                self.say(
+                    &place(list, i, ""),
+                    format!("the id {id} is not below next_id, which is {next}."),
+                );
+            }
+        }
+    }
+
+    fn club(&mut self) {
+        let club = self.club;
+        self.within("name", limits::text("The name", &club.name));
+        self.tidy("name", "The name", &club.name);
+        self.within("rules", limits::rules(&club.rules));
+        if club.next_id > limits::LAST_ID {
+            self.say("next_id", format!("{} is too large.", club.next_id));
+        }
+        self.ids("parts", club.parts.iter().map(|p| p.id.0));
+        self.ids("activities", club.activities.iter().map(|a| a.id.0));
+        self.ids("participants", club.participants.iter().map(|p| p.id.0));
+        self.ids("helpers", club.helpers.iter().map(|h| h.id.0));
+        self.ids("sessions", club.sessions.iter().map(|s| s.id.0));
+        let rows = |s: &std::sync::Arc<Session>| {
+            let ids: Vec<u32> = s.timetable.iter().map(|r| r.id.0).collect();
+            ids
+        };
+        self.ids("timetable rows", club.sessions.iter().flat_map(rows));
+        for (what, now, most) in [
+            ("parts of the day", club.parts.len(), limits::PARTS),
+            ("activities", club.activities.len(), limits::LIST),
+            ("participants", club.participants.len(), limits::LIST),
+            ("helpers", club.helpers.len(), limits::LIST),
+            ("sessions", club.sessions.len(), limits::LIST),
+        ] {
+            self.within("club", limits::count(what, now, most));
+        }
+        for (i, part) in club.parts.iter().enumerate() {
+            let place = place("parts", i, &part.name);
+            self.within(&place, limits::filled("The name", &part.name));
+            self.tidy(&place, "The name", &part.name);
+        }
+    }
+
+    fn activities(&mut self) {
+        for (i, a) in self.club.activities.iter().enumerate() {
+            let place = place("activities", i, &a.label);
+            self.within(&place, limits::activity(a));
+            if limits::tidy_activity(a) != Activity::clone(a) {
+                self.say(&place, "a text has blanks around it or is empty.");
+            }
+            if self.club.part(a.part).is_none() {
+                self.say(&place, format!("there is no part with the id {}.", a.part));
+            }
+            if let Some(dry) = a.dry_replacement {
+                self.activity_exists(&place, dry);
+                if dry == a.id {
+                    self.say(&place, "it is its own dry replacement.");
+                }
+            }
+        }
+    }
+
+    fn people(&mut self) {
+        for (i, p) in self.club.participants.iter().enumerate() {
+            let place = place("participants", i, &p.name);
+            self.within(&place, limits::participant(p));
+            self.tidy(&place, "The name", &p.name);
+            let note = p.helper_note.for_owner();
+            if limits::tidy_text(note) != *note {
+                self.say(&place, "the note for the helper has blanks around it.");
+            }
+        }
+        for (i, h) in self.club.helpers.iter().enumerate() {
+            let place = place("helpers", i, &h.name);
+            self.within(&place, limits::helper(h));
+            self.tidy(&place, "The name", &h.name);
+        }
+    }
+
+    fn sessions(&mut self) {
+        let order = |s: &Session| (s.date, s.start, s.id);
+        let club = self.club;
+        if !club.sessions.is_sorted_by_key(|s| order(s)) {
+            self.say("sessions", "they are not in the order of their dates.");
+        }
+        for (i, s) in club.sessions.iter().enumerate() {
+            self.session(&place("sessions", i, &s.title), s);
+        }
+    }
+
+    fn session(&mut self, place: &str, s: &Session) {
+        let details = SessionDetails {
+            title: s.title.clone(),
+            date: s.date,
+            start: s.start,
+            place: s.place.clone(),
+        };
+        self.within(place, limits::details(&details));
+        if limits::tidy_details(&details) != details {
+            self.say(
+                place,
+                "a text has blanks around it, or the start has seconds.",
+            );
+        }
+        let rows = s.timetable.len();
+        self.within(place, limits::count("rows", rows, limits::SLOTS));
+        for (i, row) in s.timetable.iter().enumerate() {
+            let place = format!("{place}, timetable, number {}", i + 1);
+            self.within(&place, limits::slot_minutes(row.minutes));
+            self.activity_exists(&place, row.activity);
+            if self.club.part(row.part).is_none() {
+                self.say(
+                    &place,
+                    format!("there is no part with the id {}.", row.part),
+                );
+            }
+        }
+        for id in &s.away {
+            self.participant_exists(&format!("{place}, away"), *id);
+        }
+        for id in &s.helpers_away {
+            if self.club.helper(*id).is_none() {
+                let what = format!("there is no helper with the id {id}.");
+                self.say(&format!("{place}, helpers_away"), what);
+            }
+        }
+        for (who, hand) in &s.hand {
+            let place = format!("{place}, hand changes of participant {who}");
+            self.participant_exists(&place, *who);
+            self.hand(&place, s, hand);
+        }
+    }
+
+    fn hand(&mut self, place: &str, s: &Session, hand: &HandChanges) {
+        if hand.is_empty() {
+            self.say(place, "there are none.");
+        }
+        self.within(
+            place,
+            limits::count("own steps", hand.own.len(), limits::SLOTS),
+        );
+        for id in hand.own.keys().filter(|id| id.0 >= self.club.next_id) {
+            self.say(place, format!("the own step {id} is not below next_id."));
+        }
+        for content in hand.own.values().chain(hand.replaced.values()) {
+            self.content(place, content);
+        }
+        let exists = |step: &StepRef| match step {
+            StepRef::Slot(id) => s.slot(*id).is_some(),
+            StepRef::Own(id) => hand.own.contains_key(id),
+        };
+        let slots = hand.replaced.keys().chain(&hand.not_today);
+        let named = slots
+            .map(|id| StepRef::Slot(*id))
+            .chain(hand.labels.keys().copied())
+            .chain(hand.placed.iter().map(|p| p.step))
+            .chain(hand.placed.iter().flat_map(|p| p.after.iter().copied()));
+        let gone: BTreeSet<StepRef> = named.filter(|s| !exists(s)).collect();
+        for step in gone {
+            self.say(place, format!("there is no {}.", step_words(step)));
+        }
+        for label in hand.labels.values() {
+            self.within(place, limits::filled("A label", label));
+            self.tidy(place, "A label", label);
+        }
+        self.board(place, s, hand);
+    }
+
+    fn board(&mut self, place: &str, s: &Session, hand: &HandChanges) {
+        let mut times: BTreeMap<StepRef, usize> = BTreeMap::new();
+        for p in &hand.placed {
+            *times.entry(p.step).or_default() += 1;
+        }
+        for (step, n) in &times {
+            if *n > 1 {
+                self.say(place, format!("{} is placed twice.", step_words(*step)));
+            }
+        }
+        for id in hand.own.keys() {
+            if !times.contains_key(&StepRef::Own(*id)) {
+                self.say(place, format!("the own step {id} is placed nowhere."));
+            }
+        }
+        let mut shown = board::order(&s.timetable, hand);
+        shown.sort_unstable();
+        let rows = s.timetable.iter().map(|r| StepRef::Slot(r.id));
+        let own = hand.own.keys().map(|id| StepRef::Own(*id));
+        let mut all: Vec<StepRef> = rows.chain(own).collect();
+        all.sort_unstable();
+        if shown != all {
+            self.say(place, "the board does not show every step exactly once.");
+        }
+    }
+
+    fn content(&mut self, place: &str, content: &Content) {
+        self.within(place, limits::content(content));
+        self.tidy(place, "A label", &content.label);
+        if let Some(id) = content.activity {
+            self.activity_exists(place, id);
+        }
+    }
+
+    fn activity_exists(&mut self, place: &str, id: ActivityId) {
+        if self.club.activity(id).is_none() {
+            self.say(place, format!("there is no activity with the id {id}."));
+        }
+    }
+
+    fn participant_exists(&mut self, place: &str, id: ParticipantId) {
+        if self.club.participant(id).is_none() {
+            self.say(place, format!("there is no participant with the id {id}."));
+        }
+    }
+}
+
+fn step_words(step: StepRef) -> String {
+    match step {
+        StepRef::Slot(id) => format!("timetable row with the id {id}"),
+        StepRef::Own(id) => format!("own step with the id {id}"),
+    }
+}
+
+fn place(list: &str, index: usize, name: &str) -> String {
+    let number = index + 1;
+    if name.trim().is_empty() {
+        return format!("{list}, number {number}");
+    }
+    let short: String = name.chars().take(40).collect();
+    format!("{list}, number {number} ({})", short.trim())
+}

@@ -1,0 +1,253 @@
+//! What values may be: one place for every bound, used when a person edits and when a file is read.
+//!
+//! Bounds are our own: wide enough for any real club, narrow enough that a slip of the finger or a
+//! damaged file cannot ask for a tile as large as a wall.
+
+use jiff::civil::{Date, Time};
+
+use super::club::{Activity, Rules};
+use super::edit::{Refused, SessionDetails};
+use super::hand::Content;
+use super::people::{Helper, Participant};
+use super::privacy::Guarded;
+use crate::units::Length;
+
+/// Most characters in one text, such as a label, a sentence or a note.
+pub const TEXT_CHARS: usize = 10_000;
+/// Most minutes of one slot or activity: ten hours.
+pub const SLOT_MINUTES: u32 = 600;
+/// Most minutes between two slots.
+pub const TRANSITION_MINUTES: u32 = 120;
+/// Most minutes of a session: one day.
+pub const SESSION_MINUTES: u32 = 1440;
+/// Smallest printed side of a tile, in millimetres.
+pub const TILE_MIN_MM: i64 = 10;
+/// Largest printed side of a tile, in millimetres: what A2 paper could still hold.
+pub const TILE_MAX_MM: i64 = 400;
+/// Widest clear film edge, in millimetres.
+pub const SEAL_MAX_MM: i64 = 20;
+/// Smallest words on a large-print board, in points. Common practice for large print is 16 to 18.
+pub const TEXT_MIN_PT: u32 = 18;
+/// Largest words on a large-print board, in points.
+pub const TEXT_MAX_PT: u32 = 200;
+/// First and last year of a session.
+pub const YEARS: std::ops::RangeInclusive<i16> = 2000..=2199;
+/// Most parts of the day.
+pub const PARTS: usize = 100;
+/// Most activities, participants, helpers, or sessions in a club.
+pub const LIST: usize = 5_000;
+/// Most rows of one timetable, and most own steps of one board.
+pub const SLOTS: usize = 500;
+/// Most sentences or pieces of equipment of one activity.
+pub const LINES: usize = 200;
+/// The highest number ever given to a thing.
+pub const LAST_ID: u32 = 1_000_000_000;
+
+/// A text of one line made tidy: no blanks around it, line breaks and other control characters
+/// turned into blanks.
+pub fn tidy_line(text: &str) -> String {
+    let plain: String = text
+        .chars()
+        .map(|c| if c.is_control() { ' ' } else { c })
+        .collect();
+    plain.trim().to_owned()
+}
+
+/// A text of several lines made tidy: no blanks around it, no control characters but line breaks.
+pub fn tidy_text(text: &str) -> String {
+    let plain: String = text
+        .replace("\r\n", "\n")
+        .chars()
+        .map(|c| match c {
+            '\n' | '\r' => '\n',
+            c if c.is_control() => ' ',
+            c => c,
+        })
+        .collect();
+    plain.trim().to_owned()
+}
+
+/// A start without seconds: what is read on a clock at the place.
+pub fn tidy_start(start: Time) -> Time {
+    Time::constant(start.hour(), start.minute(), 0, 0)
+}
+
+/// Tidies every text of an activity; empty sentences and equipment go.
+pub(crate) fn tidy_activity(a: &Activity) -> Activity {
+    let lines = |l: &[String]| -> Vec<String> {
+        l.iter()
+            .map(|s| tidy_line(s))
+            .filter(|s| !s.is_empty())
+            .collect()
+    };
+    Activity {
+        label: tidy_line(&a.label),
+        sentences: lines(&a.sentences),
+        equipment: lines(&a.equipment),
+        ..a.clone()
+    }
+}
+
+/// Tidies every text of a participant.
+pub(crate) fn tidy_participant(p: &Participant) -> Participant {
+    let note = &p.helper_note;
+    Participant {
+        name: tidy_line(&p.name),
+        helper_note: Guarded::new(note.class(), tidy_text(note.for_owner())),
+        ..p.clone()
+    }
+}
+
+/// Tidies what is shown on a step.
+pub(crate) fn tidy_content(c: &Content) -> Content {
+    Content {
+        label: tidy_line(&c.label),
+        ..c.clone()
+    }
+}
+
+/// Tidies what is said about a session.
+pub(crate) fn tidy_details(d: &SessionDetails) -> SessionDetails {
+    SessionDetails {
+        title: tidy_line(&d.title),
+        place: tidy_line(&d.place),
+        start: tidy_start(d.start),
+        date: d.date,
+    }
+}
+
+/// Refuses a text that is too long. `what` is its name in a sentence, such as "The label".
+pub fn text(what: &str, text: &str) -> Result<(), Refused> {
+    // Bytes first: counting the characters of something huge is work for nothing.
+    if text.len() > TEXT_CHARS && text.chars().count() > TEXT_CHARS {
+        return Err(Refused::new(
+            format!("{what} is longer than {TEXT_CHARS} characters."),
+            "Make it shorter.",
+        ));
+    }
+    Ok(())
+}
+
+/// Refuses a text that is empty or too long.
+pub fn filled(what: &str, value: &str) -> Result<(), Refused> {
+    if value.trim().is_empty() {
+        return Err(Refused::new(
+            format!("{what} is empty."),
+            "Type at least one letter.",
+        ));
+    }
+    text(what, value)
+}
+
+fn whole(what: &str, unit: &str, value: u32, from: u32, to: u32) -> Result<(), Refused> {
+    if (from..=to).contains(&value) {
+        return Ok(());
+    }
+    Err(Refused::new(
+        format!("{what} cannot be {value}{unit}."),
+        format!("Choose a number from {from} to {to}."),
+    ))
+}
+
+fn length(what: &str, value: Length, from_mm: i64, to_mm: i64) -> Result<(), Refused> {
+    let um = value.to_um();
+    if (from_mm * 1000..=to_mm * 1000).contains(&um) {
+        return Ok(());
+    }
+    Err(Refused::new(
+        format!("{what} cannot be {} mm.", value.to_mm()),
+        format!("Choose a size from {from_mm} to {to_mm} mm."),
+    ))
+}
+
+/// Refuses more of something than a club can hold.
+pub fn count(what: &str, now: usize, most: usize) -> Result<(), Refused> {
+    if now <= most {
+        return Ok(());
+    }
+    Err(Refused::new(
+        format!("There are more than {most} {what}."),
+        "Remove some that are no longer needed.",
+    ))
+}
+
+/// Refuses minutes of a slot that no session has.
+pub fn slot_minutes(minutes: u32) -> Result<(), Refused> {
+    whole("The time", " minutes", minutes, 0, SLOT_MINUTES)
+}
+
+/// Refuses rules outside the bounds.
+pub fn rules(r: &Rules) -> Result<(), Refused> {
+    whole(
+        "The time between two activities",
+        " minutes",
+        r.transition_minutes,
+        0,
+        TRANSITION_MINUTES,
+    )?;
+    let session = "The time of a session";
+    whole(session, " minutes", r.session_minutes, 1, SESSION_MINUTES)?;
+    length("The clear film edge", r.seal, 0, SEAL_MAX_MM)?;
+    tile(r.tile)
+}
+
+fn tile(side: Length) -> Result<(), Refused> {
+    length("The side of a tile", side, TILE_MIN_MM, TILE_MAX_MM)
+}
+
+/// Refuses an activity outside the bounds.
+pub fn activity(a: &Activity) -> Result<(), Refused> {
+    filled("The label", &a.label)?;
+    text("The name of the picture", a.symbol.as_str())?;
+    slot_minutes(a.minutes)?;
+    count("sentences", a.sentences.len(), LINES)?;
+    count("pieces of equipment", a.equipment.len(), LINES)?;
+    for s in &a.sentences {
+        text("A sentence", s)?;
+    }
+    for e in &a.equipment {
+        text("A piece of equipment", e)?;
+    }
+    Ok(())
+}
+
+/// Refuses a participant outside the bounds.
+pub fn participant(p: &Participant) -> Result<(), Refused> {
+    filled("The name", &p.name)?;
+    text("The name of the mark", p.mark.as_str())?;
+    text("The note for the helper", p.helper_note.for_owner())?;
+    tile(p.tile)?;
+    let letters = "The size of the letters";
+    whole(letters, " points", p.text_pt, TEXT_MIN_PT, TEXT_MAX_PT)
+}
+
+/// Refuses a helper outside the bounds.
+pub fn helper(h: &Helper) -> Result<(), Refused> {
+    filled("The name", &h.name)
+}
+
+/// Refuses session details outside the bounds.
+pub fn details(d: &SessionDetails) -> Result<(), Refused> {
+    text("The title", &d.title)?;
+    text("The place", &d.place)?;
+    date(d.date)
+}
+
+fn date(date: Date) -> Result<(), Refused> {
+    if YEARS.contains(&date.year()) {
+        return Ok(());
+    }
+    Err(Refused::new(
+        format!("The year {} cannot be right.", date.year()),
+        format!("Choose a date from {} to {}.", YEARS.start(), YEARS.end()),
+    ))
+}
+
+/// Refuses content that would show nothing readable, or too much.
+pub fn content(c: &Content) -> Result<(), Refused> {
+    text("The name of the picture", c.symbol.as_str())?;
+    if c.activity.is_none() {
+        return filled("The label", &c.label);
+    }
+    text("The label", &c.label)
+}
