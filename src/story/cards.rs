@@ -1,0 +1,91 @@
+//! The tiles that are ready whatever the plan: change, the always-there cards, dry replacements.
+//! Story and paper take them from here, so that words and pictures are the same everywhere.
+
+use crate::model::board::Board;
+use crate::model::club::Club;
+use crate::model::ids::{ActivityId, SymbolId};
+
+/// A picture with its words.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Card {
+    /// The picture.
+    pub symbol: SymbolId,
+    /// The words.
+    pub label: String,
+}
+
+/// A dry replacement ready for an activity in the water.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Replacement {
+    /// What is done instead.
+    pub activity: ActivityId,
+    /// Its tile.
+    pub dry: Card,
+    /// The words of the step on the board that it stands in for; the first one of several.
+    pub instead_of: String,
+}
+
+/// Words of the program for pictures with one meaning; a club's own words go before these.
+const CHANGE: (&str, &str) = ("change", "Change");
+const FINISHED: (&str, &str) = ("finished", "Finished");
+const ASKING: [(&str, &str); 3] = [("help", "Help"), ("stop", "Stop"), ("break", "Break")];
+const PLACES: [(&str, &str); 2] = [("toilet", "Toilet"), ("quiet_place", "Quiet place")];
+
+/// The tile that shows that something changes.
+pub fn change(club: &Club) -> Card {
+    card(club, CHANGE)
+}
+
+/// What stands at the finished place.
+pub fn finished(club: &Club) -> Card {
+    card(club, FINISHED)
+}
+
+/// Help, stop and break: what can be asked for at any time.
+pub fn asking(club: &Club) -> Vec<Card> {
+    ASKING.map(|c| card(club, c)).to_vec()
+}
+
+/// The always-there cards: help and stop first, break, toilet, quiet place, finished.
+pub fn always_there(club: &Club) -> Vec<Card> {
+    let all = ASKING.iter().chain(&PLACES).chain([&FINISHED]);
+    all.map(|c| card(club, *c)).collect()
+}
+
+/// What is ready for the activities in the water on a board, each replacement once, in the order
+/// of the board.
+pub fn dry_replacements(club: &Club, board: &Board) -> Vec<Replacement> {
+    let mut found: Vec<Replacement> = Vec::new();
+    for step in &board.steps {
+        let activity = step.activity.and_then(|id| club.activity(id));
+        let Some(activity) = activity.filter(|a| a.in_water) else {
+            continue;
+        };
+        let dry = activity.dry_replacement.and_then(|id| club.activity(id));
+        let Some(dry) = dry.filter(|d| found.iter().all(|f| f.activity != d.id)) else {
+            continue;
+        };
+        found.push(Replacement {
+            activity: dry.id,
+            dry: Card {
+                symbol: dry.symbol.clone(),
+                label: dry.label.clone(),
+            },
+            instead_of: step.label.clone(),
+        });
+    }
+    found
+}
+
+/// One picture has one meaning and one word: what the club calls it, if it has an activity with
+/// that picture.
+fn card(club: &Club, (symbol, label): (&str, &str)) -> Card {
+    let own = club
+        .activities
+        .iter()
+        .find(|a| a.symbol.as_str() == symbol && !a.label.trim().is_empty());
+    Card {
+        symbol: SymbolId::new(symbol),
+        label: own.map_or_else(|| label.to_owned(), |a| a.label.clone()),
+    }
+}
