@@ -147,7 +147,7 @@ fn title_page(session: &Session, who: &Participant, speaker: &Speaker) -> StoryP
     page(
         PageKind::Title,
         speaker.say(&format!("{{My}} {}", when::weekday(session.date))),
-        who.mark.as_str(),
+        "look_at_plan",
         sentences,
     )
 }
@@ -171,10 +171,9 @@ fn step_page(club: &Club, session: &Session, step: &Step, speaker: &Speaker) -> 
             all.extend(about(step, activity.map(|a| &**a), speaker));
             (PageKind::Step, all)
         }
-        StepState::AsTimetable | StepState::Own => (
-            PageKind::Step,
-            about(step, activity.map(|a| &**a), speaker),
-        ),
+        StepState::AsTimetable | StepState::Own => {
+            (PageKind::Step, about(step, activity.map(|a| &**a), speaker))
+        }
     };
     StoryPage {
         kind,
@@ -259,10 +258,10 @@ fn dry_pages(club: &Club, board: &Board, speaker: &Speaker) -> Vec<StoryPage> {
             let sentences = pairs
                 .iter()
                 .map(|p| {
-                    speaker.say_all("{I} {can} do {} instead of {}.", &[
-                        p.dry.label.trim(),
-                        p.instead_of.trim(),
-                    ])
+                    speaker.say_all(
+                        "{I} {can} do {} instead of {}.",
+                        &[p.dry.label.trim(), p.instead_of.trim()],
+                    )
                 })
                 .collect();
             let mut page = page(

@@ -29,8 +29,26 @@ const IRREGULAR: [(&str, [&str; 3]); 21] = [
 
 /// Verbs that are the same with everyone.
 const SAME: [&str; 20] = [
-    "can", "may", "will", "might", "could", "should", "would", "shall", "must", "ought", "cannot",
-    "can’t", "won’t", "couldn’t", "shouldn’t", "wouldn’t", "mustn’t", "didn’t", "hadn’t", "needn’t",
+    "can",
+    "may",
+    "will",
+    "might",
+    "could",
+    "should",
+    "would",
+    "shall",
+    "must",
+    "ought",
+    "cannot",
+    "can’t",
+    "won’t",
+    "couldn’t",
+    "shouldn’t",
+    "wouldn’t",
+    "mustn’t",
+    "didn’t",
+    "hadn’t",
+    "needn’t",
 ];
 
 /// Short verbs in -ed and -ing that are not a past or a participle.
@@ -42,9 +60,7 @@ const BASE_ED_ING: [&str; 14] = [
 /// A verb as it stands with "I", "you" or a name. The club writes it as with "I"; a past form or a
 /// participle is left alone. A capital at its start is kept.
 pub(super) fn conjugate(word: &str, voice: Voice) -> String {
-    let end = word
-        .trim_end_matches(|c: char| !c.is_alphanumeric())
-        .len();
+    let end = word.trim_end_matches(|c: char| !c.is_alphanumeric()).len();
     let (verb, tail) = word.split_at(end);
     let lower = verb.to_lowercase().replace('\'', "’");
     let column = match voice {
@@ -69,9 +85,7 @@ pub(super) fn conjugate(word: &str, voice: Voice) -> String {
 fn is_fixed(lower: &str) -> bool {
     let past = lower.ends_with("ed") && !lower.ends_with("eed") && lower.len() > 3;
     let doing = lower.ends_with("ing") && lower.len() > 4;
-    lower.is_empty()
-        || SAME.contains(&lower)
-        || (past || doing) && !BASE_ED_ING.contains(&lower)
+    lower.is_empty() || SAME.contains(&lower) || (past || doing) && !BASE_ED_ING.contains(&lower)
 }
 
 /// The verb without the -y that turns into -i.
@@ -84,7 +98,9 @@ fn stem<'a>(verb: &'a str, lower: &str) -> &'a str {
 }
 
 fn ending(lower: &str) -> &'static str {
-    let hisses = ["s", "x", "z", "ch", "sh"].iter().any(|e| lower.ends_with(e));
+    let hisses = ["s", "x", "z", "ch", "sh"]
+        .iter()
+        .any(|e| lower.ends_with(e));
     if consonant_before(lower, 'y') {
         "ies"
     } else if consonant_before(lower, 'o') || (hisses && lower != "stomach") {

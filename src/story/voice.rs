@@ -118,7 +118,8 @@ impl Telling<'_> {
                 }
             };
             let capital = !is_name && (at_start || is_capital(word) && word != "I");
-            self.out.push_str(&if capital { capitalised(&said) } else { said });
+            self.out
+                .push_str(&if capital { capitalised(&said) } else { said });
         }
     }
 
@@ -156,7 +157,8 @@ impl Telling<'_> {
 /// Whether what comes next begins a sentence.
 fn starts_sentence(so_far: &str) -> bool {
     let before = so_far.trim_end();
-    before.is_empty() || (before.len() < so_far.len() && ends_sentence(before))
+    before.is_empty()
+        || (before.len() < so_far.len() && ends_sentence(before))
         || before.ends_with('\n')
 }
 

@@ -89,10 +89,14 @@ pub fn hold_together(sentence: &str) -> String {
     ];
     let mut out = String::with_capacity(sentence.len());
     for word in sentence.split_inclusive(' ') {
-        let bare = word.trim_end().trim_end_matches([',', '.', '!', '?', ';', ':']);
+        let bare = word
+            .trim_end()
+            .trim_end_matches([',', '.', '!', '?', ';', ':']);
         let dotted = word.trim_end().trim_end_matches([',', '!', '?', ';', ':']);
         let is_unit = UNITS.contains(&bare) || UNITS.contains(&dotted);
-        let after_number = out.trim_end_matches(' ').ends_with(|c: char| c.is_ascii_digit());
+        let after_number = out
+            .trim_end_matches(' ')
+            .ends_with(|c: char| c.is_ascii_digit());
         if is_unit && after_number && out.ends_with(' ') {
             out.pop();
             out.push(NO_BREAK);

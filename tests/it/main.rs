@@ -1,5 +1,7 @@
 //! All integration tests in one binary: each further binary would link the whole window again.
 
+mod fixture;
 mod house;
 mod published;
 mod symbols;
+mod story;
