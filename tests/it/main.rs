@@ -3,5 +3,5 @@
 mod fixture;
 mod house;
 mod published;
-mod symbols;
 mod story;
+mod symbols;
