@@ -1,6 +1,15 @@
-//! Every byte built into the program.
+//! Every byte built into the program. Knows nothing of what the bytes mean.
 
 use include_dir::{Dir, include_dir};
+
+/// Andika, regular weight: the main face. SIL Open Font License 1.1.
+pub const ANDIKA_REGULAR: &[u8] = include_bytes!("../assets/fonts/Andika-Regular.ttf");
+/// Andika, bold weight. SIL Open Font License 1.1.
+pub const ANDIKA_BOLD: &[u8] = include_bytes!("../assets/fonts/Andika-Bold.ttf");
+/// Harmattan, regular weight, for Arabic script. SIL Open Font License 1.1.
+pub const HARMATTAN_REGULAR: &[u8] = include_bytes!("../assets/fonts/Harmattan-Regular.ttf");
+/// Harmattan, bold weight. SIL Open Font License 1.1.
+pub const HARMATTAN_BOLD: &[u8] = include_bytes!("../assets/fonts/Harmattan-Bold.ttf");
 
 /// The symbol sources. A drawing or index entry added there needs no change of code.
 static ICONS: Dir<'_> = include_dir!("$CARGO_MANIFEST_DIR/icons-src");

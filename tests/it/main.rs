@@ -5,3 +5,4 @@ mod house;
 mod published;
 mod story;
 mod symbols;
+mod text;
