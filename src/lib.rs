@@ -13,6 +13,8 @@ pub mod symbols;
 
 pub mod text;
 
+pub mod plan;
+
 pub mod story;
 
 pub mod page;

@@ -2,6 +2,7 @@
 
 mod fixture;
 mod house;
+mod plan;
 mod published;
 mod story;
 mod symbols;

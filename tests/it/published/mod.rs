@@ -2,3 +2,4 @@
 
 mod contrast;
 mod lengths;
+mod small_parts;
