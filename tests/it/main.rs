@@ -2,6 +2,7 @@
 
 mod fixture;
 mod house;
+mod model;
 mod plan;
 mod published;
 mod story;

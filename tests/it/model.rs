@@ -1,0 +1,7 @@
+//! The club: edits keep every invariant, boards follow, undo gives back what was.
+
+mod boards;
+mod demo;
+mod history;
+pub mod random;
+mod refusals;

@@ -1,0 +1,301 @@
+//! Random clubs: a starting club, and edits picked from what is in the club at that moment.
+
+use std::collections::BTreeSet;
+
+use daystrand::model::club::{Activity, Club, Paper, Rules};
+use daystrand::model::edit::{BoardEdit, Edit, SessionDetails, TimetableEdit, apply};
+use daystrand::model::hand::Content;
+use daystrand::model::ids::{
+    ActivityId, HelperId, OwnId, PartId, ParticipantId, SessionId, SlotId, StepRef, SymbolId,
+};
+use daystrand::model::people::{Helper, Participant, Role, Skin, Voice};
+use daystrand::model::privacy::{Class, Guarded};
+use daystrand::model::session::Session;
+use daystrand::units::Length;
+use jiff::civil::{Date, Time, date, time};
+use proptest::prelude::*;
+
+/// Numbers and words that become an edit once it is known what the club holds.
+#[derive(Clone, Debug)]
+pub struct Seed {
+    kind: u8,
+    a: usize,
+    b: usize,
+    at: usize,
+    words: String,
+    flag: bool,
+}
+
+/// One seed of any edit.
+pub fn seed() -> impl Strategy<Value = Seed> {
+    let words = prop_oneof![
+        4 => "[A-Z][a-z]{1,8}( [a-z]{1,6})?",
+        1 => "[ \\t\\n]{0,3}\\PC{0,12}[ \\t]{0,2}",
+        1 => Just("سباحة 🏊‍♀️ e\u{301}".to_owned()),
+        1 => Just("   ".to_owned()),
+    ];
+    (
+        any::<u8>(),
+        0..64_usize,
+        0..64_usize,
+        0..14_usize,
+        words,
+        any::<bool>(),
+    )
+        .prop_map(|(kind, a, b, at, words, flag)| Seed {
+            kind,
+            a,
+            b,
+            at,
+            words,
+            flag,
+        })
+}
+
+/// Seeds of a whole afternoon of edits.
+pub fn seeds(most: usize) -> impl Strategy<Value = Vec<Seed>> {
+    prop::collection::vec(seed(), 0..most)
+}
+
+/// A club with something of everything: five activities, three people, a timetable of six rows.
+pub fn start() -> Club {
+    let mut club = Club::default();
+    let mut edits = vec![
+        Edit::ClubName("Reed Bay".into()),
+        Edit::AddPart("Shore".into()),
+        Edit::AddPart("Water".into()),
+    ];
+    for (i, label) in ["Circle", "Song", "Boat", "Swim", "Snack"]
+        .iter()
+        .enumerate()
+    {
+        edits.push(Edit::AddActivity(Activity {
+            id: ActivityId(0),
+            label: (*label).into(),
+            symbol: SymbolId::new(&label.to_lowercase()),
+            part: PartId(u32::from(i == 2 || i == 3)),
+            minutes: 10,
+            in_water: i == 3,
+            dry_replacement: None,
+            sentences: vec!["{I} join in.".into()],
+            equipment: vec![],
+        }));
+    }
+    for name in ["Noor", "Tam", "Ilse"] {
+        edits.push(Edit::AddParticipant(participant(name)));
+    }
+    edits.push(Edit::AddHelper(helper("Bo")));
+    edits.push(Edit::AddSession(details(
+        "Morning",
+        date(2026, 5, 2),
+        time(9, 30, 0, 0),
+    )));
+    for edit in &edits {
+        club = apply(&club, edit).unwrap().0;
+    }
+    let session = club.sessions[0].id;
+    for i in [0, 1, 2, 3, 1, 4] {
+        let insert = TimetableEdit::Insert(club.activities[i].id, 99);
+        club = apply(&club, &Edit::Timetable(session, insert)).unwrap().0;
+    }
+    club
+}
+
+/// A participant with nothing special.
+pub fn participant(name: &str) -> Participant {
+    Participant {
+        id: ParticipantId(0),
+        name: name.into(),
+        mark: SymbolId::new("mark-star"),
+        tile: Length::mm(60.0),
+        text_pt: 36,
+        voice: Voice::I,
+        skin: Skin::Warm,
+        helper_note: Guarded::new(Class::Helper, "Likes the drum.".into()),
+    }
+}
+
+fn helper(name: &str) -> Helper {
+    Helper {
+        id: HelperId(0),
+        name: name.into(),
+        roles: BTreeSet::from([Role::Lead]),
+    }
+}
+
+/// What is said about a session.
+pub fn details(title: &str, date: Date, start: Time) -> SessionDetails {
+    SessionDetails {
+        title: title.into(),
+        date,
+        start,
+        place: "North shore".into(),
+    }
+}
+
+/// A club after a random afternoon; edits that are refused are passed over.
+pub fn club(seeds: &[Seed]) -> Club {
+    seeds.iter().fold(start(), |club, seed| {
+        apply(&club, &edit(&club, seed)).map_or(club, |(next, _)| next)
+    })
+}
+
+fn pick<T: Clone>(list: &[T], n: usize) -> Option<T> {
+    // Now and then nothing of the list, so that edits of what is gone occur too.
+    list.get(n % (list.len() + 1)).cloned()
+}
+
+fn pick_session(club: &Club, n: usize) -> Option<Session> {
+    (!club.sessions.is_empty()).then(|| Session::clone(&club.sessions[n % club.sessions.len()]))
+}
+
+/// The edit a seed means for this club; not always one that can be made.
+pub fn edit(club: &Club, seed: &Seed) -> Edit {
+    match seed.kind % 100 {
+        0..55 => board_edit(club, seed),
+        55..78 => timetable_edit(club, seed),
+        78..86 => session_edit(club, seed),
+        86..93 => people_edit(club, seed),
+        _ => club_edit(club, seed),
+    }
+}
+
+/// A board edit, whatever the seed's kind.
+pub fn board_edit(club: &Club, seed: &Seed) -> Edit {
+    let session = pick_session(club, seed.b % 5);
+    let who = club
+        .participants
+        .get(seed.b / 5 % 3)
+        .map_or(ParticipantId(77), |p| p.id);
+    let id = session.as_ref().map_or(SessionId(77), |s| s.id);
+    let mut steps: Vec<StepRef> = vec![];
+    if let Some(s) = &session {
+        steps.extend(s.timetable.iter().map(|r| StepRef::Slot(r.id)));
+        let own = s.hand_of(who).into_iter().flat_map(|h| h.own.keys());
+        steps.extend(own.map(|o| StepRef::Own(*o)));
+    }
+    let step = pick(&steps, seed.a).unwrap_or(StepRef::Own(OwnId(u32::MAX)));
+    Edit::Board(
+        id,
+        who,
+        match seed.kind % 11 {
+            0 | 1 => BoardEdit::Insert(content(club, seed), seed.at),
+            2..=5 => BoardEdit::Move(step, seed.at),
+            6 => BoardEdit::Replace(step, content(club, seed)),
+            7 => BoardEdit::Relabel(step, seed.words.clone()),
+            8 => BoardEdit::TakeOff(step),
+            9 => BoardEdit::Restore(step),
+            _ if seed.flag => BoardEdit::RestoreAll,
+            _ => BoardEdit::TakeOff(step),
+        },
+    )
+}
+
+fn content(club: &Club, seed: &Seed) -> Content {
+    let activity = pick(&club.activities, seed.a).filter(|_| seed.flag);
+    Content {
+        activity: activity.map(|a| a.id),
+        symbol: SymbolId::new("quiet"),
+        label: seed.words.clone(),
+    }
+}
+
+/// A timetable edit, whatever the seed's kind.
+pub fn timetable_edit(club: &Club, seed: &Seed) -> Edit {
+    let session = pick_session(club, seed.b % 5);
+    let id = session.as_ref().map_or(SessionId(77), |s| s.id);
+    let rows: Vec<SlotId> = session.map_or(vec![], |s| s.timetable.iter().map(|r| r.id).collect());
+    let slot = pick(&rows, seed.a).unwrap_or(SlotId(u32::MAX));
+    let activity = pick(&club.activities, seed.b).map_or(ActivityId(u32::MAX), |a| a.id);
+    Edit::Timetable(
+        id,
+        match seed.kind % 7 {
+            0 | 1 => TimetableEdit::Insert(activity, seed.at),
+            2 | 3 => TimetableEdit::Move(slot, seed.at),
+            4 => TimetableEdit::Replace(slot, activity),
+            5 if seed.flag => TimetableEdit::Remove(slot),
+            5 => TimetableEdit::Minutes(slot, seed.at as u32 * 60),
+            _ => TimetableEdit::Part(slot, PartId(seed.a as u32 % 4)),
+        },
+    )
+}
+
+fn session_edit(club: &Club, seed: &Seed) -> Edit {
+    let id = pick_session(club, seed.b % 5).map_or(SessionId(77), |s| s.id);
+    let day = date(2026, 1 + (seed.a % 12) as i8, 1 + (seed.b % 28) as i8);
+    let details = details(&seed.words, day, time((seed.at % 24) as i8, 15, 20, 7));
+    let who = pick(&club.participants, seed.a).map_or(ParticipantId(77), |p| p.id);
+    let helper = pick(&club.helpers, seed.a).map_or(HelperId(77), |h| h.id);
+    match seed.kind % 8 {
+        0 => Edit::AddSession(details),
+        1 | 2 => Edit::CopySession(id, details),
+        3 => Edit::ChangeSession(id, details),
+        4 if seed.flag => Edit::RemoveSession(id),
+        4 | 5 => Edit::Attend(id, who, seed.flag),
+        _ => Edit::HelperAttends(id, helper, seed.flag),
+    }
+}
+
+fn people_edit(club: &Club, seed: &Seed) -> Edit {
+    let someone = pick(&club.participants, seed.a);
+    let id = someone.as_ref().map_or(ParticipantId(77), |p| p.id);
+    let helper_id = pick(&club.helpers, seed.a).map_or(HelperId(77), |h| h.id);
+    let changed = Participant {
+        id,
+        tile: Length::um(seed.b as i64 * 7_001),
+        text_pt: seed.a as u32 * 3,
+        voice: Voice::ALL[seed.at % 3],
+        skin: Skin::ALL[seed.at % 4],
+        helper_note: Guarded::new(
+            [Class::Public, Class::Helper, Class::Coordinator][seed.at % 3],
+            format!(" {}\r\nand a line ", seed.words),
+        ),
+        ..participant(&seed.words)
+    };
+    match seed.kind % 8 {
+        0 => Edit::AddParticipant(participant(&seed.words)),
+        1 | 2 => Edit::ChangeParticipant(changed),
+        3 => Edit::MoveParticipant(id, seed.at),
+        4 if seed.flag => Edit::RemoveParticipant(id),
+        4 | 5 => Edit::AddHelper(helper(&seed.words)),
+        6 => Edit::ChangeHelper(Helper {
+            id: helper_id,
+            roles: Role::ALL.iter().copied().skip(seed.at % 5).collect(),
+            ..helper(&seed.words)
+        }),
+        _ => Edit::RemoveHelper(helper_id),
+    }
+}
+
+fn club_edit(club: &Club, seed: &Seed) -> Edit {
+    let part = pick(&club.parts, seed.a).map_or(PartId(77), |p| p.id);
+    let id = pick(&club.activities, seed.a).map_or(ActivityId(77), |a| a.id);
+    let activity = Activity {
+        id,
+        label: seed.words.clone(),
+        symbol: SymbolId::new(&seed.words),
+        part,
+        minutes: seed.b as u32 * 11,
+        in_water: seed.flag,
+        dry_replacement: pick(&club.activities, seed.b).map(|a| a.id),
+        sentences: vec![seed.words.clone(), String::new()],
+        equipment: vec![format!("{} paddles ", seed.a)],
+    };
+    match seed.kind % 9 {
+        0 => Edit::ClubName(seed.words.clone()),
+        1 => Edit::Rules(Rules {
+            transition_minutes: seed.a as u32 * 3,
+            session_minutes: seed.b as u32 * 30,
+            paper: Paper::ALL[seed.at % 4],
+            seal: Length::um(seed.a as i64 * 333),
+            tile: Length::mm(seed.b as f64 * 8.0),
+        }),
+        2 => Edit::AddPart(seed.words.clone()),
+        3 => Edit::RenamePart(part, seed.words.clone()),
+        4 => Edit::MovePart(part, seed.at),
+        5 => Edit::RemovePart(part),
+        6 => Edit::AddActivity(activity),
+        7 => Edit::ChangeActivity(activity),
+        _ => Edit::RemoveActivity(id),
+    }
+}
