@@ -21,4 +21,6 @@ pub mod page;
 
 pub mod layout;
 
+pub mod raster;
+
 pub mod workbench;
