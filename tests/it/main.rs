@@ -5,6 +5,7 @@ mod house;
 mod model;
 mod plan;
 mod published;
+mod raster;
 mod story;
 mod symbols;
 mod text;
