@@ -21,6 +21,8 @@ pub mod page;
 
 pub mod layout;
 
+pub mod check;
+
 pub mod raster;
 
 pub mod workbench;

@@ -67,7 +67,7 @@ pub enum Command {
     ChooseStep(Option<StepRef>),
     /// Goes to where a finding points: its place, session, participant and step.
     GoTo(Spot),
-    /// An empty club, after asking about unsaved changes.
+    /// A club without people and sessions, after asking about unsaved changes.
     New,
     /// The demo club, after asking about unsaved changes.
     Demo,
@@ -114,6 +114,20 @@ pub struct PrintChoice {
     pub formats: Vec<Format>,
 }
 
+impl PrintChoice {
+    /// What is offered first: everything for everyone, in colour, as PDF.
+    pub fn usual(paper: Paper) -> Self {
+        Self {
+            kinds: SheetKind::ALL.to_vec(),
+            participants: None,
+            paper,
+            turn: Turn::default(),
+            ink: InkChoice::default(),
+            formats: vec![Format::Pdf],
+        }
+    }
+}
+
 /// A kind of output file.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Format {
@@ -123,6 +137,29 @@ pub enum Format {
     Png,
     /// The words only, for stories.
     Text,
+}
+
+impl Format {
+    /// All of them, for lists.
+    pub const ALL: [Self; 3] = [Self::Pdf, Self::Png, Self::Text];
+
+    /// As typed on a command line.
+    pub const fn word(self) -> &'static str {
+        match self {
+            Self::Pdf => "pdf",
+            Self::Png => "png",
+            Self::Text => "text",
+        }
+    }
+
+    /// As shown to people.
+    pub const fn label(self) -> &'static str {
+        match self {
+            Self::Pdf => "PDF to print",
+            Self::Png => "Pictures (PNG)",
+            Self::Text => "Story as plain text",
+        }
+    }
 }
 
 /// A question that stands open; nothing goes on until it is answered.
@@ -170,4 +207,24 @@ pub struct Notice {
     pub sentence: String,
     /// What to do, if anything.
     pub hint: String,
+}
+
+impl Notice {
+    /// Something that went as it was meant.
+    pub fn done(sentence: impl Into<String>) -> Self {
+        Self {
+            trouble: false,
+            sentence: sentence.into(),
+            hint: String::new(),
+        }
+    }
+
+    /// Something that went wrong, and what to do.
+    pub fn trouble(sentence: impl Into<String>, hint: impl Into<String>) -> Self {
+        Self {
+            trouble: true,
+            sentence: sentence.into(),
+            hint: hint.into(),
+        }
+    }
 }

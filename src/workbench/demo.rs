@@ -514,6 +514,18 @@ pub fn club() -> Club {
     club
 }
 
+/// What a new club begins with: the demo's parts of the day and activities, and nobody.
+pub fn starter() -> Club {
+    Club {
+        name: String::new(),
+        rules: Rules::default(),
+        participants: Vec::new(),
+        helpers: Vec::new(),
+        sessions: Vec::new(),
+        ..club()
+    }
+}
+
 /// Gives each number once.
 struct Numbers(u32);
 

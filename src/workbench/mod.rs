@@ -1,6 +1,224 @@
 //! The running program without a window: commands come in, the club changes, boards, findings and
 //! sheets follow, a view goes out. The window, the command line and the tests are its drivers.
+//!
+//! Here: the workbench and how each command is carried out. `choice` keeps what is chosen,
+//! `derived` what follows from the club, `files` opens and saves, `jobs` writes sheets in the
+//! background.
 
+mod choice;
 pub mod command;
 pub mod demo;
+mod derived;
+mod files;
 pub mod view;
+
+use std::path::PathBuf;
+
+use jiff::civil::Date;
+
+use crate::model::club::Club;
+use crate::model::edit::{BoardEdit, Edit, Made};
+use crate::model::history::History;
+use choice::Choice;
+use command::{Command, Effect, Notice, Place, PrintChoice};
+use derived::Derived;
+use files::{Next, Standing};
+use view::View;
+
+/// The running program.
+#[derive(Debug)]
+pub struct Workbench {
+    today: Date,
+    history: History,
+    /// Added to the history's revisions, so that no number comes back with another club.
+    revisions_before: u64,
+    last_revision: u64,
+    choice: Choice,
+    derived: Derived,
+    print: PrintChoice,
+    file: Option<PathBuf>,
+    question: Option<Standing>,
+    after_save: Option<Next>,
+    notice: Option<Notice>,
+}
+
+impl Workbench {
+    /// With a new club. `today` is the day on which the program runs.
+    pub fn new(today: Date) -> Self {
+        let history = History::new(demo::starter());
+        let print = PrintChoice::usual(history.club().rules.paper);
+        let mut bench = Self {
+            today,
+            history,
+            revisions_before: 0,
+            last_revision: 0,
+            choice: Choice::default(),
+            derived: Derived::default(),
+            print,
+            file: None,
+            question: None,
+            after_save: None,
+            notice: None,
+        };
+        bench.follow();
+        bench
+    }
+
+    /// Carries out a command. While a question stands open only its answer counts.
+    #[must_use = "effects are asked of whoever drives the workbench"]
+    pub fn handle(&mut self, command: Command) -> Vec<Effect> {
+        let mut effects = Vec::new();
+        let waits = !matches!(
+            command,
+            Command::Answer(_) | Command::CancelJob | Command::DismissNotice
+        );
+        if self.question.is_none() || !waits {
+            self.carry_out(command, &mut effects);
+            self.follow();
+        }
+        effects
+    }
+
+    fn carry_out(&mut self, command: Command, effects: &mut Vec<Effect>) {
+        if !matches!(command, Command::Edit(_) | Command::EditBoard(_)) {
+            self.history.end_typing();
+        }
+        match command {
+            Command::Edit(edit) => self.edit(&edit),
+            Command::EditBoard(edit) => self.edit_board(edit),
+            Command::Undo => self.undo(),
+            Command::Redo => self.redo(),
+            Command::Show(place) => self.choice.place = place,
+            Command::ChooseSession(id) => self.choice.session = Some(id),
+            Command::ChooseParticipant(id) => self.choice.participant = Some(id),
+            Command::ChooseStep(step) => self.choice.step = step,
+            Command::GoTo(spot) => self.choice.go_to(spot),
+            Command::New => self.ask_first(Next::New, effects),
+            Command::Demo => self.ask_first(Next::Demo, effects),
+            Command::AskOpen => effects.push(Effect::AskOpenPath),
+            Command::Open(path) => self.open(path, effects),
+            Command::Save => self.save(effects),
+            Command::AskSaveAs => self.ask_save_as(effects),
+            Command::SaveAs(path) => self.save_as(path, effects),
+            Command::Quit => self.ask_first(Next::Quit, effects),
+            Command::Answer(answer) => self.answer(answer, effects),
+            Command::SetPrint(choice) => self.print = choice,
+            Command::AskPrintFolder => self.ask_folder(effects),
+            Command::WriteSheets(folder) => self.write_sheets(folder),
+            Command::CancelJob => self.cancel_job(),
+            Command::DismissNotice => self.notice = None,
+        }
+    }
+
+    fn edit(&mut self, edit: &Edit) {
+        match self.history.apply(edit) {
+            Ok(made) => self.follow_made(edit, made),
+            Err(refused) => self.tell(Notice::trouble(refused.sentence, refused.hint)),
+        }
+    }
+
+    /// Chooses what an edit made; a session that was changed may stand elsewhere in the list.
+    fn follow_made(&mut self, edit: &Edit, made: Made) {
+        self.notice = None;
+        self.choice.follow(made);
+        if let (Made::Own(_), Edit::Board(session, who, _)) = (made, edit) {
+            self.choice.session = Some(*session);
+            self.choice.participant = Some(*who);
+        }
+    }
+
+    fn edit_board(&mut self, edit: BoardEdit) {
+        let session = self.choice.session_of(self.history.club()).map(|s| s.id);
+        match (session, self.choice.participant) {
+            (Some(session), Some(who)) => self.edit(&Edit::Board(session, who, edit)),
+            (None, _) => self.tell(Notice::trouble(
+                "There is no session yet.",
+                "Add one at Session, then change boards.",
+            )),
+            (_, None) => self.tell(Notice::trouble(
+                "Nobody is chosen.",
+                "Choose a participant, then change the board.",
+            )),
+        }
+    }
+
+    fn undo(&mut self) {
+        match self.history.undo() {
+            Some(label) => self.tell(Notice::done(format!("Taken back: {label}."))),
+            None => self.tell(Notice::done("There is nothing to take back.")),
+        }
+    }
+
+    fn redo(&mut self) {
+        match self.history.redo() {
+            Some(label) => self.tell(Notice::done(format!("Done again: {label}."))),
+            None => self.tell(Notice::done("There is nothing to do again.")),
+        }
+    }
+
+    fn tell(&mut self, notice: Notice) {
+        self.notice = Some(notice);
+    }
+
+    /// Puts another club in place of this one.
+    fn replace(&mut self, history: History, file: Option<PathBuf>, place: Place) {
+        self.revisions_before = self.last_revision;
+        self.history = history;
+        self.file = file;
+        self.derived.clear();
+        let club = self.history.club();
+        self.choice = Choice::for_club(club, self.today, place);
+        self.print = PrintChoice::usual(club.rules.paper);
+    }
+
+    /// Brings everything that follows from the club and the choice up to date.
+    fn follow(&mut self) {
+        let revision = self.revisions_before + self.history.revision();
+        self.last_revision = self.last_revision.max(revision);
+        let club: &Club = self.history.club();
+        self.choice.settle(club);
+        let session = self.choice.session_of(club);
+        self.derived.follow(club, revision, session);
+        let board = self
+            .choice
+            .participant
+            .and_then(|who| self.derived.board(who));
+        self.choice.settle_step(club, board);
+        if let Some(chosen) = &mut self.print.participants {
+            chosen.retain(|id| club.participant(*id).is_some());
+        }
+        self.derived
+            .follow_sheets(club, self.choice.place, &self.print);
+    }
+
+    /// The running program as it is now.
+    pub fn view(&self) -> View<'_> {
+        let club: &Club = self.history.club();
+        let participant = self.choice.participant.and_then(|id| club.participant(id));
+        View {
+            today: self.today,
+            club,
+            session: self.choice.session_of(club),
+            participant: participant.map(AsRef::as_ref),
+            boards: self.derived.boards(),
+            step: self.choice.step,
+            place: self.choice.place,
+            findings: self.derived.findings(),
+            undo: self.history.undo_label(),
+            redo: self.history.redo_label(),
+            modified: self.history.is_modified(),
+            revision: self.last_revision_of_club(),
+            path: self.file.as_deref(),
+            recent: &[],
+            notice: self.notice.as_ref(),
+            question: self.question.as_ref().map(|s| &s.question),
+            print: &self.print,
+            sheets: self.derived.sheets(),
+            job: None,
+        }
+    }
+
+    const fn last_revision_of_club(&self) -> u64 {
+        self.revisions_before + self.history.revision()
+    }
+}

@@ -3,6 +3,8 @@
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
+use jiff::civil::Date;
+
 use super::command::{Notice, Place, PrintChoice, Question};
 use crate::layout::Sheet;
 use crate::model::board::Board;
@@ -15,11 +17,13 @@ use crate::model::session::Session;
 /// The running program as it is now.
 #[derive(Clone, Copy)]
 pub struct View<'a> {
+    /// The day on which the program runs, for suggesting dates.
+    pub today: Date,
     /// The club.
     pub club: &'a Club,
     /// The chosen session; none while the club has no session.
     pub session: Option<&'a Session>,
-    /// The chosen participant; none while nobody comes.
+    /// The chosen participant; none while there is nobody. At Boards always one who comes.
     pub participant: Option<&'a Participant>,
     /// The board of every participant who comes to the chosen session, in the order of the list.
     pub boards: &'a [(ParticipantId, Arc<Board>)],
@@ -47,7 +51,7 @@ pub struct View<'a> {
     pub question: Option<&'a Question>,
     /// What was chosen to print.
     pub print: &'a PrintChoice,
-    /// The sheets of that choice, as they would be printed now.
+    /// The sheets of that choice, as they would be printed now; empty at other places than Print.
     pub sheets: &'a [Sheet],
     /// Writing in progress.
     pub job: Option<Progress<'a>>,

@@ -9,3 +9,4 @@ mod raster;
 mod story;
 mod symbols;
 mod text;
+mod workbench;

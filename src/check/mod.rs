@@ -1,0 +1,74 @@
+//! What a person should look at before anything is printed: one family of checks a file.
+//!
+//! `time` (the clock), `water` (something dry ready), `board` (steps that cannot be shown),
+//! `people` (told apart), `print` (sizes on paper). A finding reports; it never refuses, and none
+//! says that anything is safe. A code always means the same.
+
+mod board;
+mod people;
+mod print;
+mod time;
+mod water;
+
+use std::sync::Arc;
+
+use crate::model::board::{self as boards, Board};
+use crate::model::club::Club;
+use crate::model::finding::{Finding, Severity, Spot};
+use crate::model::people::Participant;
+use crate::model::session::Session;
+
+/// Everything to look at in a club and, if one is chosen, in a session: most serious first, then by
+/// code and place. Pure: the same club and session give the same list.
+pub fn run(club: &Club, session: Option<&Session>) -> Vec<Finding> {
+    let boards: Vec<Arc<Board>> = session.map_or_else(Vec::new, |session| {
+        club.attending(session)
+            .map(|p| Arc::new(boards::derive(club, session, p.id)))
+            .collect()
+    });
+    run_on(club, session, &boards)
+}
+
+/// The same with the boards of all who come already at hand.
+pub fn run_on(club: &Club, session: Option<&Session>, boards: &[Arc<Board>]) -> Vec<Finding> {
+    let mut findings = Vec::new();
+    people::check(club, &mut findings);
+    print::sizes(club, &mut findings);
+    if let Some(session) = session {
+        time::check(club, session, &mut findings);
+        water::check(club, session, boards, &mut findings);
+        board::check(club, session, boards, &mut findings);
+    }
+    findings.sort();
+    findings.dedup();
+    findings
+}
+
+/// A finding with its words.
+fn finding(
+    severity: Severity,
+    code: &'static str,
+    spot: Spot,
+    sentence: String,
+    hint: impl Into<String>,
+) -> Finding {
+    Finding {
+        severity,
+        code,
+        spot,
+        sentence,
+        hint: hint.into(),
+    }
+}
+
+/// A participant in a sentence for the coordinator: name and mark, because names may be shared.
+fn called(participant: &Participant) -> String {
+    let name = participant.name.trim();
+    let mark = participant.mark.as_str();
+    match (name.is_empty(), mark.is_empty()) {
+        (true, true) => "someone without name and mark".to_owned(),
+        (true, false) => format!("the participant with the mark {mark}"),
+        (false, true) => name.to_owned(),
+        (false, false) => format!("{name} ({mark})"),
+    }
+}
