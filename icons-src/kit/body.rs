@@ -109,6 +109,8 @@ pub struct Leg {
     pub face: f64,
     /// Turn of the foot.
     pub tilt: f64,
+    /// The knee, where foreshortening puts it; otherwise it is bent by itself.
+    pub knee: Option<P>,
 }
 
 /// A person in a pose. Arm 0 and leg 0 are the person's right ones, on the
@@ -170,6 +172,7 @@ pub fn leg(x: f64, y: f64, bend: f64, face: f64) -> Leg {
         z: Z::Front,
         face,
         tilt: 0.0,
+        knee: None,
     }
 }
 
@@ -186,6 +189,11 @@ impl Arm {
     }
 }
 impl Leg {
+    /// The knee is here.
+    pub fn knee(mut self, x: f64, y: f64) -> Leg {
+        self.knee = Some(p(x, y));
+        self
+    }
     /// The foot is turned by `deg`.
     pub fn tilt(mut self, deg: f64) -> Leg {
         self.tilt = deg;
@@ -304,7 +312,13 @@ impl Figure {
     pub fn head(&self) -> Head {
         let b = &self.build;
         let size = b.head * self.k;
-        let dir = polar(self.lean * 0.7 + self.look[2] * 0.5 - 90.0, 1.0);
+        let lying = self.lean.abs() > 60.0;
+        let tilt = if lying {
+            self.lean
+        } else {
+            self.lean * 0.7 + self.look[2] * 0.5
+        };
+        let dir = polar(tilt - 90.0, 1.0);
         Head {
             at: self.chest() + dir * (b.neck * self.k + size * 0.46),
             size,
@@ -324,6 +338,17 @@ impl Figure {
         self.draw_back(g);
         self.draw_mid(g);
         self.draw_front(g);
+    }
+    /// Arms hanging as sleeves only, for a close-up in the present turn.
+    pub fn stubs(self) -> Figure {
+        let mut f = self.stand();
+        for (l, old) in f.legs.iter_mut().zip(self.legs) {
+            l.z = old.z;
+        }
+        for a in &mut f.arms {
+            a.hold = Hold::Stub;
+        }
+        f
     }
     /// Head, trunk and arms only, for close-ups; the trunk ends `torso` units
     /// (at scale 1) below the neck.
@@ -509,7 +534,14 @@ impl Figure {
         let b = &self.build;
         let k = self.k;
         let w = b.leg_w.map(|v| v * k);
-        let limb = Limb::reach(self.hip_joint(i), l.to, b.leg.map(|v| v * k), w, l.bend);
+        let limb = match l.knee {
+            Some(knee) => Limb {
+                pts: [self.hip_joint(i), knee, l.to],
+                w,
+                flat: false,
+            },
+            None => Limb::reach(self.hip_joint(i), l.to, b.leg.map(|v| v * k), w, l.bend),
+        };
         let below = g.depth();
         let t = 0.42;
         let foot = hands::foot(limb.pts[2], b.ends[0] * k, l.tilt, l.face);

@@ -130,7 +130,7 @@ fn cap(h: &Head) -> (Path, Path) {
         let view = f64::from(i) * 2.0;
         let az = (view - h.yaw + 540.0).rem_euclid(360.0) - 180.0;
         let (q, z) = h.spot(az, hair.line(az), 1.01, true);
-        if z > -0.02 && i % 4 == 0 {
+        if z > -0.02 && i % 7 == 0 {
             seen.push((view, q));
         }
     }

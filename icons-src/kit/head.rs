@@ -27,6 +27,8 @@ pub enum Mouth {
     Smile,
     /// Closed and easy.
     Calm,
+    /// A straight line.
+    Flat,
     /// Wide open, singing.
     Sing,
     /// Small round, blowing out.
@@ -44,6 +46,8 @@ pub enum Eyes {
     Open,
     /// Closed, resting.
     Shut,
+    /// Closed with joy.
+    Glad,
 }
 
 /// Things worn on the head.
@@ -214,8 +218,9 @@ impl Head {
             return;
         }
         let lw = self.k(0.062).max(2.4);
-        if self.eyes == Eyes::Shut {
-            let a = [(side - 8.5, 0.08), (side, 0.14), (side + 8.5, 0.08)];
+        if self.eyes != Eyes::Open {
+            let mid = if self.eyes == Eyes::Shut { 0.14 } else { -0.01 };
+            let a = [(side - 8.5, 0.08), (side, mid), (side + 8.5, 0.08)];
             g.mark(self.curve(&a), ink::INK, lw);
         } else {
             let w = self.k(0.058) * (0.55 + 0.45 * z);
@@ -245,8 +250,14 @@ impl Head {
     }
     fn nose(&self, g: &mut Group) {
         if self.yaw.abs() < 55.0 {
-            let w = 5.5;
-            let a = [(-w, 0.25), (0.0, 0.31), (w, 0.25)];
+            let w = 6.5;
+            let a = [
+                (-w, 0.25),
+                (-w * 0.5, 0.295),
+                (0.0, 0.305),
+                (w * 0.5, 0.295),
+                (w, 0.25),
+            ];
             g.mark(self.curve(&a), self.skin.1, self.k(0.055).max(2.4));
         }
     }
@@ -263,7 +274,7 @@ impl Head {
             [
                 (mid - a, v0),
                 (mid - a * 0.5, v1),
-                (mid, v1 + 0.02),
+                (mid, v1 + (v1 - v0) * 0.28),
                 (mid + a * 0.5, v1),
                 (mid + a, v0),
             ]
@@ -271,6 +282,7 @@ impl Head {
         match self.mouth {
             Mouth::Smile => g.mark(self.curve(&arc(half, 0.5, 0.58)), ink::INK, lw),
             Mouth::Calm => g.mark(self.curve(&arc(half * 0.75, 0.535, 0.585)), ink::INK, lw),
+            Mouth::Flat => g.mark(self.curve(&arc(half * 0.7, 0.56, 0.56)), ink::INK, lw),
             Mouth::Sad => g.mark(self.curve(&arc(half * 0.8, 0.6, 0.53)), ink::INK, lw),
             Mouth::Sing => {
                 let (at, z) = self.spot(mid, 0.56, 0.98, false);

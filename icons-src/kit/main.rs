@@ -8,11 +8,16 @@ pub mod hands;
 pub mod head;
 pub mod paint;
 pub mod people_a;
+pub mod people_b;
+pub mod people_c;
 pub mod props;
 
 /// Every symbol as its id and its SVG text.
 pub fn symbols() -> Vec<(&'static str, String)> {
-    people_a::symbols()
+    let mut all = people_a::symbols();
+    all.extend(people_b::symbols());
+    all.extend(people_c::symbols());
+    all
 }
 
 fn main() {

@@ -18,6 +18,7 @@ pub mod ink {
     pub const WATER_LIGHT: &str = "#BFE3F2";
     pub const SUN: &str = "#FFC83D";
     pub const SAND: &str = "#F2DDB2";
+    pub const LEAF: &str = "#6DAA5B";
     pub const GREY: &str = "#9AA7AA";
     pub const GREY_LIGHT: &str = "#D9E0DF";
     pub const WHITE: &str = "#FFFFFF";
@@ -118,6 +119,25 @@ impl Group {
     pub fn dot(&mut self, path: Path, colour: &'static str) {
         self.push(path, colour, Paint::Fill, false, None);
     }
+    /// A pale copy of the group (with the marks of its face if `face`), for a movement shown by where the head was.
+    pub fn ghost(&self, face: bool) -> Group {
+        let mut g = Group::new(0.0);
+        for l in self.layers.iter().filter(|l| l.solid) {
+            g.mark(l.path.clone(), ink::GREY, 7.0);
+        }
+        for l in &self.layers {
+            let hair = [ink::HAIR_DARK, ink::HAIR_BROWN, ink::HAIR_FAIR].contains(&l.colour);
+            let colour = match (l.solid, hair) {
+                (true, true) => ink::GREY_LIGHT,
+                (true, false) => WHITE,
+                (false, _) => ink::GREY,
+            };
+            if l.colour != ink::BLUSH && (face || l.solid) {
+                g.push(l.path.clone(), colour, l.paint.clone(), false, None);
+            }
+        }
+        g
+    }
     fn bounds(&self) -> [f64; 4] {
         let mut b = [f64::MAX, f64::MAX, f64::MIN, f64::MIN];
         for l in &self.layers {
@@ -144,13 +164,13 @@ impl Group {
         }
         g
     }
-    fn write(&self, out: &mut String, clips: &mut String, count: &mut usize) {
+    fn write(&self, out: &mut String, clips: &mut Vec<String>) {
         if self.outline > 0.0 {
             self.write_outline(out);
         }
         for l in &self.layers {
             if let Some((edge, below)) = &l.seam {
-                self.write_seam(edge, *below, &l.paint, out, clips, count);
+                self.write_seam(edge, *below, &l.paint, out, clips);
             }
             let d = l.path.d();
             let c = l.colour;
@@ -187,38 +207,35 @@ impl Group {
         out.push_str("</g>\n");
     }
     /// The seam shows only on the layers below it, so it never bites into the
-    /// dark outline.
+    /// dark outline and leaves no fringe round its own shape. Some painters
+    /// merge the shapes of a clip into one, so all run the same way round.
     fn write_seam(
         &self,
         edge: &Path,
         below: usize,
         paint: &Paint,
         out: &mut String,
-        clips: &mut String,
-        count: &mut usize,
+        clips: &mut Vec<String>,
     ) {
         let near = edge.sample();
-        let touches = |l: &&Layer| l.solid && l.path.meets(&near, 4.0);
-        let shapes: Vec<String> = self.layers[..below]
+        let shapes: String = self.layers[..below]
             .iter()
-            .filter(|l| matches!(l.paint, Paint::Fill))
-            .filter(touches)
-            .map(|l| format!("<path d=\"{}\"/>", l.path.d()))
+            .filter(|l| l.solid && matches!(l.paint, Paint::Fill) && l.path.meets(&near, 4.0))
+            .map(|l| l.path.clone().wound().d())
             .collect();
         if shapes.is_empty() {
             return;
         }
-        *count += 1;
-        clips.push_str(&format!(
-            "<clipPath id=\"s{count}\">{}</clipPath>\n",
-            shapes.concat()
-        ));
+        let id = clips.iter().position(|c| *c == shapes).unwrap_or_else(|| {
+            clips.push(shapes);
+            clips.len() - 1
+        });
         let w = match paint {
             Paint::Fill => SEAM * 2.0,
             Paint::Line(w) | Paint::Band(w) => w + SEAM * 2.0,
         };
         out.push_str(&format!(
-            "<g clip-path=\"url(#s{count})\"><path d=\"{}\" fill=\"none\" stroke=\"{WHITE}\" \
+            "<g clip-path=\"url(#s{id})\"><path d=\"{}\" fill=\"none\" stroke=\"{WHITE}\" \
              stroke-width=\"{}\" stroke-linecap=\"round\" stroke-linejoin=\"round\"/></g>\n",
             edge.d(),
             super::geom::num(w)
@@ -242,6 +259,13 @@ impl Scene {
         let mut g = Group::new(outline);
         f(&mut g);
         self.add(g);
+    }
+    /// Everything larger by `k`; line widths stay.
+    pub fn zoom(mut self, k: f64) -> Scene {
+        for g in &mut self.groups {
+            *g = g.map(|q| q * k);
+        }
+        self
     }
     /// Left, top, right, bottom of everything drawn.
     pub fn bounds(&self) -> [f64; 4] {
@@ -269,10 +293,15 @@ impl Scene {
         }
         let mid = p((b[0] + b[2]) / 2.0, (b[1] + b[3]) / 2.0);
         let fit = |q: P| (q - mid) * k + p(120.0, 120.0);
-        let (mut body, mut clips, mut count) = (String::new(), String::new(), 0);
+        let (mut body, mut clips) = (String::new(), Vec::new());
         for g in &self.groups {
-            g.map(fit).write(&mut body, &mut clips, &mut count);
+            g.map(fit).write(&mut body, &mut clips);
         }
+        let clips: String = clips
+            .iter()
+            .enumerate()
+            .map(|(i, d)| format!("<clipPath id=\"s{i}\"><path d=\"{d}\"/></clipPath>\n"))
+            .collect();
         let defs = if clips.is_empty() {
             clips
         } else {

@@ -235,30 +235,23 @@ impl Wheelchair {
 /// A walking frame seen from the side: height and place of its hand grip.
 pub fn walker(g: &mut Group, grip: P, ground: f64, dir: f64) {
     let x = |v: f64| grip.x + v * dir;
-    let wheel = ground - 7.0;
-    let leg = [
-        p(x(-8.0), grip.y),
-        p(x(8.0), grip.y),
-        p(x(20.0), grip.y + 16.0),
-        p(x(24.0), wheel),
-    ];
-    g.bar(Path::poly(&leg, false), ink::GREY, 5.0);
+    let line = |g: &mut Group, a: (f64, f64), b: (f64, f64)| {
+        g.bar(
+            Path::poly(&[p(x(a.0), a.1), p(x(b.0), b.1)], false),
+            ink::GREY,
+            5.0,
+        );
+    };
+    let mid = ground - 34.0;
+    line(g, (-12.0, mid), (24.0, mid));
+    line(g, (-12.0, grip.y), (-14.0, ground - 3.0));
+    line(g, (22.0, grip.y), (26.0, ground - 10.0));
+    line(g, (-12.0, grip.y), (22.0, grip.y));
+    g.over(Path::circle(p(x(26.0), ground - 8.0), 8.0), ink::CHARCOAL);
     g.bar(
-        Path::poly(&[p(x(6.0), grip.y + 4.0), p(x(-12.0), ground - 3.0)], false),
-        ink::GREY,
-        5.0,
-    );
-    let mid = (grip.y + ground) / 2.0 + 8.0;
-    g.bar(
-        Path::poly(&[p(x(-3.0), mid), p(x(22.0), mid)], false),
-        ink::GREY,
-        4.0,
-    );
-    g.over(Path::circle(p(x(24.0), wheel), 7.0), ink::CHARCOAL);
-    g.bar(
-        Path::poly(&[p(x(-10.0), grip.y), p(x(6.0), grip.y)], false),
+        Path::poly(&[p(x(-14.0), grip.y), p(x(6.0), grip.y)], false),
         ink::SUN,
-        6.5,
+        7.0,
     );
 }
 
