@@ -16,7 +16,7 @@ pub mod run;
 mod shape;
 
 pub use bidi::Direction;
-pub use breaks::clean;
+pub use breaks::{clean, line_ends};
 pub use fit::{Fit, Room, fit_set};
 pub use fonts::{bytes, glyph_outline, postscript_name, units_per_em};
 pub use lines::{Style, Wrapped, line, missing, wrap, wrap_evenly};

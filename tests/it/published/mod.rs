@@ -3,3 +3,5 @@
 mod contrast;
 mod lengths;
 mod small_parts;
+mod uax14;
+mod xheight;
