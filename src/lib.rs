@@ -25,4 +25,6 @@ pub mod check;
 
 pub mod raster;
 
+pub mod export;
+
 pub mod workbench;

@@ -4,6 +4,10 @@
 //! A page has no selection, zoom or hover, and knows nothing of clubs. It carries the class of
 //! readers it was built for.
 
+pub mod dump;
+pub mod hit;
+pub mod valid;
+
 use std::sync::Arc;
 
 use crate::model::ids::{SlotId, StepRef, SymbolId};

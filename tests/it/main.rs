@@ -3,6 +3,7 @@
 mod fixture;
 mod house;
 mod model;
+mod pdf;
 mod plan;
 mod published;
 mod raster;
