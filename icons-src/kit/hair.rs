@@ -1,8 +1,9 @@
 //! Hair: a cap above a hairline that runs right round the head, plus what
 //! hangs from it. One description serves every view.
 
-use super::geom::{Limb, P, Path, p};
+use super::geom::{P, Path, p};
 use super::head::Head;
+use super::limb::Limb;
 use super::paint::{Group, ink};
 
 /// The ways hair is worn in the set.
@@ -41,6 +42,10 @@ impl Hair {
             self.0,
             Style::Bob | Style::Long | Style::Scarf | Style::Curly
         )
+    }
+    /// Hangs straight down instead of following the head.
+    fn hangs(self) -> bool {
+        matches!(self.0, Style::Bob | Style::Long | Style::Scarf)
     }
     /// Leaves the forehead free enough for brows.
     pub fn shows_brows(self) -> bool {
@@ -129,7 +134,7 @@ fn cap(h: &Head) -> (Path, Path) {
         // Walk from the left edge of the view to its right edge.
         let view = f64::from(i) * 2.0;
         let az = (view - h.yaw + 540.0).rem_euclid(360.0) - 180.0;
-        let (q, z) = h.spot(az, hair.line(az), 1.01, true);
+        let (q, z) = h.spot(az, hair.line(az), 1.01, hair.hangs());
         if z > -0.02 && i % 7 == 0 {
             seen.push((view, q));
         }

@@ -1,8 +1,9 @@
 //! Hands and feet. A hand is given by its wrist, the direction it points and
 //! its length; the thumb lies on the left of that direction unless mirrored.
 
-use super::geom::{Limb, P, Path, p, polar};
+use super::geom::{P, Path, p, polar};
 use super::head::Skin;
+use super::limb::Limb;
 use super::paint::Group;
 
 /// What a hand does.

@@ -220,7 +220,14 @@ impl Head {
         let lw = self.k(0.062).max(2.4);
         if self.eyes != Eyes::Open {
             let mid = if self.eyes == Eyes::Shut { 0.14 } else { -0.01 };
-            let a = [(side - 8.5, 0.08), (side, mid), (side + 8.5, 0.08)];
+            let near = mid + (0.08 - mid) * 0.22;
+            let a = [
+                (side - 8.5, 0.08),
+                (side - 4.5, near),
+                (side, mid),
+                (side + 4.5, near),
+                (side + 8.5, 0.08),
+            ];
             g.mark(self.curve(&a), ink::INK, lw);
         } else {
             let w = self.k(0.058) * (0.55 + 0.45 * z);
@@ -263,13 +270,9 @@ impl Head {
     }
     fn lips(&self, g: &mut Group) {
         let lw = self.k(0.068).max(2.8);
-        let mut mid = 0.0;
-        let mut half: f64 = 17.0;
-        if self.yaw.abs() > 50.0 {
-            // In profile only the near half shows, a little back from the edge.
-            mid = -(self.yaw.abs() - 50.0).min(40.0) * 0.78 * self.yaw.signum();
-            half = 20.0;
-        }
+        // Turned away, the mouth slips back so that it stays inside the face.
+        let half: f64 = 17.0;
+        let mid = -(self.yaw.abs() + half - 66.0).max(0.0) * self.yaw.signum();
         let arc = |a: f64, v0: f64, v1: f64| {
             [
                 (mid - a, v0),
@@ -296,7 +299,7 @@ impl Head {
                 );
             }
             Mouth::Blow => {
-                let (at, _) = self.spot(mid * 0.4, 0.56, 0.98, false);
+                let (at, _) = self.spot(mid * 0.55, 0.56, 0.98, false);
                 g.dot(Path::circle(at, self.k(0.05)), ink::INK);
             }
             Mouth::None => {}

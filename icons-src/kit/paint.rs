@@ -5,23 +5,39 @@ use super::geom::{P, Path, p};
 
 /// Colours; nothing else may appear in a drawing.
 pub mod ink {
-    #![expect(missing_docs, reason = "the names are the roles")]
+    /// Outer line, eyes, mouth.
     pub const INK: &str = "#14262B";
+    /// Dark hair.
     pub const HAIR_DARK: &str = "#2B1D1A";
+    /// Brown hair, wood.
     pub const HAIR_BROWN: &str = "#7A4A2B";
+    /// Fair hair, grains of sand.
     pub const HAIR_FAIR: &str = "#C98F3E";
+    /// Dark cloth, adults first.
     pub const TEAL: &str = "#1F6B66";
+    /// Dark cloth.
     pub const NAVY: &str = "#2F4E7A";
+    /// Dark cloth, rubber.
     pub const CHARCOAL: &str = "#3B4750";
+    /// Accent cloth, movement.
     pub const CORAL: &str = "#E8582F";
+    /// Water.
     pub const WATER: &str = "#6FB4DE";
+    /// Glass, light water.
     pub const WATER_LIGHT: &str = "#BFE3F2";
+    /// The key object.
     pub const SUN: &str = "#FFC83D";
+    /// Sand.
     pub const SAND: &str = "#F2DDB2";
+    /// Mats, leaves.
     pub const LEAF: &str = "#6DAA5B";
+    /// Metal, paving.
     pub const GREY: &str = "#9AA7AA";
+    /// Pale copies.
     pub const GREY_LIGHT: &str = "#D9E0DF";
+    /// White.
     pub const WHITE: &str = "#FFFFFF";
+    /// Cheeks.
     pub const BLUSH: &str = "#E58A6B";
 }
 use ink::{INK, WHITE};

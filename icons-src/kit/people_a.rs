@@ -210,7 +210,7 @@ fn drink() -> Scene {
         c.hair = Hair(Style::Bun, ink::HAIR_DARK);
         c.mouth = Mouth::None;
         c.arms[1].z = Z::Gone;
-        c.arms[0] = arm(172.0, 138.0, 1.0, Z::Over, Hold::None);
+        c.arms[0] = arm(176.0, 146.0, 1.0, Z::Over, Hold::None);
         let mut body = c;
         body.arms[0].z = Z::Gone;
         body.draw(g);
@@ -219,7 +219,7 @@ fn drink() -> Scene {
         props::bottle(g, foot, 154.0, 104.0);
         c.draw_arm(0, g);
         let h = Hand {
-            wrist: p(172.0, 138.0),
+            wrist: p(176.0, 146.0),
             deg: -108.0,
             len: 42.0,
             flip: true,

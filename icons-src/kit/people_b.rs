@@ -1,10 +1,11 @@
 //! Walking, moving together, singing, saying goodbye, asking for help.
 
 use super::body::{Bottom, Figure, Z, arm, leg};
-use super::geom::{Limb, P, Path, p, polar};
+use super::geom::{P, Path, p, polar};
 use super::hair::{Hair, Style};
 use super::hands::{Hand, Hold, hand};
 use super::head::{Eyes, Mouth, SKIN, SKIN_DARK, SKIN_LIGHT, Wear};
+use super::limb::Limb;
 use super::paint::{Group, Scene, ink};
 use super::props;
 
@@ -72,14 +73,10 @@ fn song() -> Scene {
         c.draw(g);
     });
     s.group(0.0, |g| {
-        for (x, y, dir) in [(64.0, 150.0, 180.0), (176.0, 142.0, 0.0)] {
-            for r in [36.0, 52.0] {
-                let lift = if dir > 90.0 { 18.0 } else { -18.0 };
-                g.mark(
-                    arc(p(x, y), r, dir + lift - 30.0, dir + lift + 30.0),
-                    ink::CORAL,
-                    7.0,
-                );
+        for (x, y, dir) in [(88.0, 236.0, 176.0), (152.0, 228.0, 4.0)] {
+            let at = one(x, y, if dir > 90.0 { -32.0 } else { 32.0 }).head().at;
+            for (r, half) in [(54.0, 24.0), (69.0, 30.0)] {
+                g.mark(arc(at, r, dir - half, dir + half), ink::CORAL, 7.0);
             }
         }
     });
@@ -246,16 +243,19 @@ fn swim_top_on() -> Scene {
         let n = g.depth();
         // The top hides mouth and chin; its hem is still above the belly.
         let trunk = "M80 128C86 116 88 104 82 90C104 83 136 83 158 90C152 104 154 116 160 128\
-                     C164 136 163 146 162 154C150 162 138 154 126 160C112 166 96 156 78 160\
-                     C77 148 76 140 80 128Z";
+                     C168 134 173 142 173 152C156 162 138 154 126 160C112 166 88 157 67 158\
+                     C67 147 72 138 80 128Z";
         let edge =
-            "M82 90C104 83 136 83 158 90M162 154C150 162 138 154 126 160C112 166 96 156 78 160";
+            "M82 90C104 83 136 83 158 90M173 152C156 162 138 154 126 160C112 166 88 157 67 158";
         g.part(Path::read(trunk), ink::SUN, Path::read(edge), n);
         g.mark(
-            Path::read("M78 148C96 144 112 154 126 148C138 142 150 150 162 142"),
+            Path::read("M70 147C90 144 112 154 126 148C138 142 154 150 170 141"),
             ink::CORAL,
             7.5,
         );
+        for x in [80.0, 160.0] {
+            g.fill(Path::circle(p(x, 138.0), 10.0), ink::SUN);
+        }
         c.top = (ink::SUN, 0.94);
         c.arms[0] = arm(68.0, 152.0, 1.0, Z::Over, Hold::Grip).aim(40.0);
         c.arms[1] = arm(172.0, 152.0, -1.0, Z::Over, Hold::Grip)
@@ -309,6 +309,7 @@ fn walk_to_water() -> Scene {
         a.look = [58.0, 8.0, 0.0];
         a.hair = Hair(Style::Scarf, ink::NAVY);
         a.top = (ink::TEAL, 0.9);
+        a.bottom = Bottom::Skirt(ink::CHARCOAL, 0.74);
         a.lean = 3.0;
         a = a.stand();
         a.arms[0] = arm(14.0, 118.0, 1.0, Z::Front, Hold::Rest);

@@ -50,7 +50,7 @@ fn sit_at_edge() -> Scene {
 
 fn float() -> Scene {
     let mut s = Scene::default();
-    props::water(&mut s, 14.0, 226.0, 150.0, 50.0);
+    props::far_water(&mut s, 14.0, 226.0, 150.0, 50.0);
     s.group(4.8, |g| {
         let mut a = Figure::adult(0.92, p(104.0, 152.0)).bust(76.0);
         a.look = [-14.0, 24.0, 0.0];

@@ -1,6 +1,6 @@
 //! Settings and things the people use: sand, water, mat, chair, bottle and so on.
 
-use super::geom::{Limb, P, Path, Seg, p};
+use super::geom::{P, Path, Seg, p};
 use super::paint::{Group, SEAM, Scene, ink};
 
 /// Dotted sand: a flat patch from `x0` to `x1`, its middle at `y`.
@@ -54,6 +54,18 @@ pub fn wave(x0: f64, x1: f64, y: f64, amp: f64) -> Path {
 /// Water seen from the side: a band with the first wave line as its upper edge
 /// and the second one white inside it.
 pub fn water(s: &mut Scene, x0: f64, x1: f64, y: f64, deep: f64) {
+    far_water(s, x0, x1, y, deep);
+    s.group(0.0, |g| {
+        g.mark(
+            wave(x0 + 20.0, x1 - 20.0, y + deep * 0.5, 6.0),
+            ink::WHITE,
+            4.4,
+        );
+    });
+}
+
+/// The band alone, for water behind what floats in it.
+pub fn far_water(s: &mut Scene, x0: f64, x1: f64, y: f64, deep: f64) {
     s.group(0.0, |g| {
         let top = wave(x0, x1, y, 7.0);
         let r = (deep * 0.5).min(22.0);
@@ -69,11 +81,6 @@ pub fn water(s: &mut Scene, x0: f64, x1: f64, y: f64, deep: f64) {
         );
         g.mark(top, ink::WHITE, SEAM * 2.0);
         g.dot(band, ink::WATER);
-        g.mark(
-            wave(x0 + 20.0, x1 - 20.0, y + deep * 0.5, 6.0),
-            ink::WHITE,
-            4.4,
-        );
     });
 }
 
@@ -106,13 +113,6 @@ pub fn hourglass(g: &mut Group, at: P, h: f64) {
             ink::CORAL,
         );
     }
-}
-
-/// A soft cushion around `at`.
-pub fn cushion(at: P, w: f64, h: f64, deg: f64) -> Path {
-    let d = "M-.52-.5C-.3-.52-.2-.36 0-.36C.2-.36.3-.52.52-.5C.6-.46.54-.2.54 0C.54.2.6.46.52.5\
-             C.3.52.2.38 0 .38C-.2.38-.3.52-.52.5C-.6.46-.54.2-.54 0C-.54-.2-.6-.46-.52-.5Z";
-    Path::read(d).map(|q| at + p(q.x * w, q.y * h).rot(deg))
 }
 
 /// A cushion pressed in at its waist by the arms round it.
@@ -265,14 +265,4 @@ pub fn hat(g: &mut Group, at: P, w: f64, deg: f64, colour: &'static str, band: &
     );
     g.over(put(crown), colour);
     g.dot(put("M-.27 0C-.27-.05-.268-.08-.262-.13C-.1-.09.1-.09.262-.13C.268-.08.27-.05.27 0C.1.04-.1.04-.27 0Z"), band);
-}
-
-/// A bent tube such as a swimming noodle or a sleeve end, as an outline.
-pub fn tube(a: P, b: P, c: P, w: f64) -> Path {
-    Limb {
-        pts: [a, b, c],
-        w: [w; 3],
-        flat: false,
-    }
-    .outline()
 }
