@@ -27,4 +27,6 @@ pub mod raster;
 
 pub mod export;
 
+pub mod storage;
+
 pub mod workbench;

@@ -7,6 +7,7 @@ mod pdf;
 mod plan;
 mod published;
 mod raster;
+mod storage;
 mod story;
 mod symbols;
 mod text;

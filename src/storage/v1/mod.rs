@@ -1,0 +1,332 @@
+//! The words of a club file, version 1. Frozen: what is written with these types must always be
+//! read with them; a change of the format is a new version beside this one.
+//!
+//! Lengths are millimetres, days are `2026-05-02`, times `09:30`, choices are words, and a step is
+//! `slot-12` or `own-7`. A word that is not known here is an error, never passed over: passing it
+//! over would lose it with the next save.
+
+mod read;
+mod write;
+
+use jiff::civil::{Date, Time};
+use serde::{Deserialize, Serialize};
+
+use crate::model::ids::{OwnId, SlotId, StepRef};
+use crate::units::Length;
+
+pub(super) use read::read;
+pub(super) use write::write;
+
+/// What `format` says.
+pub(super) const FORMAT: &str = "daystrand-club";
+/// What `version` says.
+pub(super) const VERSION: u32 = 1;
+
+/// The whole file.
+#[derive(Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct File {
+    format: String,
+    version: u32,
+    name: String,
+    /// The next number to give; worked out when missing.
+    #[serde(default)]
+    next_id: u32,
+    rules: Rules,
+    parts: Vec<Part>,
+    activities: Vec<Activity>,
+    participants: Vec<Participant>,
+    helpers: Vec<Helper>,
+    sessions: Vec<Session>,
+}
+
+#[derive(Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Rules {
+    transition_minutes: u32,
+    session_minutes: u32,
+    paper: Paper,
+    seal_mm: Mm,
+    tile_mm: Mm,
+}
+
+#[derive(Serialize, Deserialize)]
+enum Paper {
+    A4,
+    A3,
+    A5,
+    Letter,
+}
+
+#[derive(Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Part {
+    id: u32,
+    name: String,
+}
+
+#[derive(Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Activity {
+    id: u32,
+    label: String,
+    symbol: String,
+    part: u32,
+    minutes: u32,
+    #[serde(default, skip_serializing_if = "is_false")]
+    in_water: bool,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    dry_replacement: Option<u32>,
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    sentences: Vec<String>,
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    equipment: Vec<String>,
+}
+
+#[derive(Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Participant {
+    id: u32,
+    name: String,
+    mark: String,
+    tile_mm: Mm,
+    text_pt: u32,
+    voice: Voice,
+    skin: Skin,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    helper_note: Option<Note>,
+}
+
+#[derive(Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+enum Voice {
+    I,
+    You,
+    Name,
+}
+
+#[derive(Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+enum Skin {
+    Light,
+    Warm,
+    Tan,
+    Deep,
+}
+
+/// A text with the most open class of readers that may see it.
+#[derive(Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Note {
+    readers: Readers,
+    text: String,
+}
+
+#[derive(Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+enum Readers {
+    Public,
+    Helper,
+    Coordinator,
+}
+
+#[derive(Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Helper {
+    id: u32,
+    name: String,
+    roles: Vec<Role>,
+}
+
+#[derive(Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+enum Role {
+    Lead,
+    Trainer,
+    WaterSafety,
+    Watcher,
+    FirstAid,
+}
+
+#[derive(Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Session {
+    id: u32,
+    title: String,
+    date: Day,
+    start: Clock,
+    place: String,
+    timetable: Vec<Slot>,
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    away: Vec<u32>,
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    helpers_away: Vec<u32>,
+    /// What was changed by hand.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    boards: Vec<Hand>,
+}
+
+#[derive(Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Slot {
+    id: u32,
+    activity: u32,
+    part: u32,
+    minutes: u32,
+}
+
+#[derive(Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Hand {
+    participant: u32,
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    own: Vec<Own>,
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    placed: Vec<Placed>,
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    replaced: Vec<Replaced>,
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    not_today: Vec<u32>,
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    labels: Vec<Label>,
+}
+
+#[derive(Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Own {
+    id: u32,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    activity: Option<u32>,
+    symbol: String,
+    label: String,
+}
+
+#[derive(Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Placed {
+    step: Step,
+    after: Vec<Step>,
+}
+
+#[derive(Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Replaced {
+    slot: u32,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    activity: Option<u32>,
+    symbol: String,
+    label: String,
+}
+
+#[derive(Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Label {
+    step: Step,
+    label: String,
+}
+
+#[expect(
+    clippy::trivially_copy_pass_by_ref,
+    reason = "the shape serde asks for"
+)]
+const fn is_false(b: &bool) -> bool {
+    !*b
+}
+
+/// A length in millimetres: `60`, or `3.175`.
+#[derive(Clone, Copy, Serialize, Deserialize)]
+#[serde(try_from = "f64", into = "serde_json::Number")]
+struct Mm(Length);
+
+/// Lengths beyond ten metres are no lengths of this trade.
+const MM_MAX: f64 = 10_000.0;
+
+impl TryFrom<f64> for Mm {
+    type Error = String;
+    fn try_from(mm: f64) -> Result<Self, String> {
+        if mm.is_finite() && mm.abs() <= MM_MAX {
+            Ok(Self(Length::mm(mm)))
+        } else {
+            Err(format!("{mm} is no length in millimetres"))
+        }
+    }
+}
+
+impl From<Mm> for serde_json::Number {
+    fn from(mm: Mm) -> Self {
+        let um = mm.0.to_um();
+        if um % 1000 == 0 {
+            return (um / 1000).into();
+        }
+        // A whole number of micrometres divided by a thousand is a finite number.
+        Self::from_f64(mm.0.to_mm()).unwrap_or_else(|| 0.into())
+    }
+}
+
+/// A day: `2026-05-02`.
+#[derive(Clone, Serialize, Deserialize)]
+#[serde(try_from = "String", into = "String")]
+struct Day(Date);
+
+impl TryFrom<String> for Day {
+    type Error = String;
+    fn try_from(text: String) -> Result<Self, String> {
+        let date = text.parse::<Date>().ok().filter(|d| d.to_string() == text);
+        date.map(Self)
+            .ok_or_else(|| format!("“{text}” is no day such as 2026-05-02"))
+    }
+}
+
+impl From<Day> for String {
+    fn from(day: Day) -> Self {
+        day.0.to_string()
+    }
+}
+
+/// A time of the day: `09:30`.
+#[derive(Clone, Serialize, Deserialize)]
+#[serde(try_from = "String", into = "String")]
+struct Clock(Time);
+
+impl TryFrom<String> for Clock {
+    type Error = String;
+    fn try_from(text: String) -> Result<Self, String> {
+        let time = text.parse::<Time>().ok();
+        time.map(Self)
+            .filter(|t| String::from(t.clone()) == text)
+            .ok_or_else(|| format!("“{text}” is no time such as 09:30"))
+    }
+}
+
+impl From<Clock> for String {
+    fn from(clock: Clock) -> Self {
+        format!("{:02}:{:02}", clock.0.hour(), clock.0.minute())
+    }
+}
+
+/// A step: `slot-12` or `own-7`.
+#[derive(Clone, Serialize, Deserialize)]
+#[serde(try_from = "String", into = "String")]
+struct Step(StepRef);
+
+impl TryFrom<String> for Step {
+    type Error = String;
+    fn try_from(text: String) -> Result<Self, String> {
+        let step = match text.split_once('-') {
+            Some(("slot", n)) => n.parse().map(|n| StepRef::Slot(SlotId(n))).ok(),
+            Some(("own", n)) => n.parse().map(|n| StepRef::Own(OwnId(n))).ok(),
+            _ => None,
+        };
+        step.map(Self)
+            .ok_or_else(|| format!("“{text}” is no step such as slot-12 or own-7"))
+    }
+}
+
+impl From<Step> for String {
+    fn from(step: Step) -> Self {
+        match step.0 {
+            StepRef::Slot(id) => format!("slot-{id}"),
+            StepRef::Own(id) => format!("own-{id}"),
+        }
+    }
+}

@@ -1,0 +1,336 @@
+//! From the words of version 1 to a club: what is wrong is said with its place; what can be mended
+//! without guessing what a person meant is mended and told.
+
+use std::collections::{BTreeMap, BTreeSet};
+use std::sync::Arc;
+
+use super::{
+    Activity, File, Hand, Helper, Note, Paper, Part, Participant, Readers, Role, Rules, Session,
+    Skin, Slot, Voice,
+};
+use crate::model::hand::{Content, HandChanges, Placement};
+use crate::model::ids::{
+    ActivityId, HelperId, OwnId, PartId, ParticipantId, SessionId, SlotId, StepRef, SymbolId,
+};
+use crate::model::privacy::{Class, Guarded};
+use crate::model::{club, invariants, limits, people, session};
+
+/// A club that was read, and what was mended.
+pub(in crate::storage) struct Read {
+    pub(in crate::storage) club: club::Club,
+    pub(in crate::storage) notes: Vec<String>,
+}
+
+/// The club in a file.
+///
+/// # Errors
+/// One sentence part with the place, such as "participants, number 3 (Noor): ...".
+pub(in crate::storage) fn read(file: File) -> Result<Read, String> {
+    let mut notes = Vec::new();
+    let mut sessions = Vec::with_capacity(file.sessions.len());
+    for (i, s) in file.sessions.into_iter().enumerate() {
+        let place = format!("sessions, number {} ({})", i + 1, s.title);
+        sessions.push(session(s).map_err(|e| format!("{place}: {e}"))?);
+    }
+    let mut club = club::Club {
+        name: limits::tidy_line(&file.name),
+        rules: rules(&file.rules),
+        parts: file.parts.into_iter().map(part).collect(),
+        activities: file.activities.into_iter().map(activity).collect(),
+        participants: file.participants.into_iter().map(participant).collect(),
+        helpers: file.helpers.into_iter().map(helper).collect(),
+        sessions: Vec::new(),
+        next_id: file.next_id,
+    };
+    for session in &mut sessions {
+        notes.extend(mend_session(&club, session));
+    }
+    club.sessions = sessions.into_iter().map(Arc::new).collect();
+    notes.extend(mend_order(&mut club));
+    notes.extend(mend_next_id(&mut club));
+    let broken = invariants::check(&club);
+    match broken.split_first() {
+        None => Ok(Read { club, notes }),
+        Some((first, [])) => Err(first.clone()),
+        Some((first, more)) => Err(format!(
+            "{first} There are {} more places like this.",
+            more.len()
+        )),
+    }
+}
+
+const fn rules(r: &Rules) -> club::Rules {
+    club::Rules {
+        transition_minutes: r.transition_minutes,
+        session_minutes: r.session_minutes,
+        paper: match r.paper {
+            Paper::A4 => club::Paper::A4,
+            Paper::A3 => club::Paper::A3,
+            Paper::A5 => club::Paper::A5,
+            Paper::Letter => club::Paper::Letter,
+        },
+        seal: r.seal_mm.0,
+        tile: r.tile_mm.0,
+    }
+}
+
+fn part(p: Part) -> club::Part {
+    club::Part {
+        id: PartId(p.id),
+        name: limits::tidy_line(&p.name),
+    }
+}
+
+fn activity(a: Activity) -> Arc<club::Activity> {
+    Arc::new(limits::tidy_activity(&club::Activity {
+        id: ActivityId(a.id),
+        label: a.label,
+        symbol: SymbolId::new(&a.symbol),
+        part: PartId(a.part),
+        minutes: a.minutes,
+        in_water: a.in_water,
+        dry_replacement: a.dry_replacement.map(ActivityId),
+        sentences: a.sentences,
+        equipment: a.equipment,
+    }))
+}
+
+fn participant(p: Participant) -> Arc<people::Participant> {
+    Arc::new(limits::tidy_participant(&people::Participant {
+        id: ParticipantId(p.id),
+        name: p.name,
+        mark: SymbolId::new(&p.mark),
+        tile: p.tile_mm.0,
+        text_pt: p.text_pt,
+        voice: match p.voice {
+            Voice::I => people::Voice::I,
+            Voice::You => people::Voice::You,
+            Voice::Name => people::Voice::Name,
+        },
+        skin: match p.skin {
+            Skin::Light => people::Skin::Light,
+            Skin::Warm => people::Skin::Warm,
+            Skin::Tan => people::Skin::Tan,
+            Skin::Deep => people::Skin::Deep,
+        },
+        helper_note: p.helper_note.map_or_else(Guarded::default, note),
+    }))
+}
+
+fn note(note: Note) -> Guarded<String> {
+    let class = match note.readers {
+        Readers::Public => Class::Public,
+        Readers::Helper => Class::Helper,
+        Readers::Coordinator => Class::Coordinator,
+    };
+    Guarded::new(class, note.text)
+}
+
+fn helper(h: Helper) -> Arc<people::Helper> {
+    let role = |r: &Role| match r {
+        Role::Lead => people::Role::Lead,
+        Role::Trainer => people::Role::Trainer,
+        Role::WaterSafety => people::Role::WaterSafety,
+        Role::Watcher => people::Role::Watcher,
+        Role::FirstAid => people::Role::FirstAid,
+    };
+    Arc::new(people::Helper {
+        id: HelperId(h.id),
+        name: limits::tidy_line(&h.name),
+        roles: h.roles.iter().map(role).collect(),
+    })
+}
+
+fn session(s: Session) -> Result<session::Session, String> {
+    let mut hand = BTreeMap::new();
+    for changes in s.boards {
+        let who = ParticipantId(changes.participant);
+        let changes = by_hand(changes).map_err(|e| format!("board of participant {who}: {e}"))?;
+        once(&mut hand, who, changes)
+            .map_err(|()| format!("the board of participant {who} is there twice."))?;
+    }
+    let slot = |r: Slot| session::Slot {
+        id: SlotId(r.id),
+        activity: ActivityId(r.activity),
+        part: PartId(r.part),
+        minutes: r.minutes,
+    };
+    Ok(session::Session {
+        id: SessionId(s.id),
+        title: limits::tidy_line(&s.title),
+        date: s.date.0,
+        start: limits::tidy_start(s.start.0),
+        place: limits::tidy_line(&s.place),
+        timetable: s.timetable.into_iter().map(slot).collect(),
+        away: s.away.into_iter().map(ParticipantId).collect(),
+        helpers_away: s.helpers_away.into_iter().map(HelperId).collect(),
+        hand,
+    })
+}
+
+fn by_hand(h: Hand) -> Result<HandChanges, String> {
+    let content = |activity: Option<u32>, symbol: &str, label: &str| Content {
+        activity: activity.map(ActivityId),
+        symbol: SymbolId::new(symbol),
+        label: limits::tidy_line(label),
+    };
+    let mut changes = HandChanges {
+        not_today: h.not_today.into_iter().map(SlotId).collect(),
+        ..HandChanges::default()
+    };
+    for own in h.own {
+        let shown = content(own.activity, &own.symbol, &own.label);
+        once(&mut changes.own, OwnId(own.id), shown)
+            .map_err(|()| format!("the own step {} is there twice.", own.id))?;
+    }
+    for r in h.replaced {
+        let shown = content(r.activity, &r.symbol, &r.label);
+        once(&mut changes.replaced, SlotId(r.slot), shown)
+            .map_err(|()| format!("row {} is replaced twice.", r.slot))?;
+    }
+    for l in h.labels {
+        let words = limits::tidy_line(&l.label);
+        once(&mut changes.labels, l.step.0, words)
+            .map_err(|()| format!("“{}” has two labels.", String::from(l.step)))?;
+    }
+    let placement = |p: super::Placed| Placement {
+        step: p.step.0,
+        after: p.after.into_iter().map(|a| a.0).collect(),
+    };
+    changes.placed = h.placed.into_iter().map(placement).collect();
+    Ok(changes)
+}
+
+fn once<K: Ord, V>(map: &mut BTreeMap<K, V>, key: K, value: V) -> Result<(), ()> {
+    match map.insert(key, value) {
+        None => Ok(()),
+        Some(_) => Err(()),
+    }
+}
+
+/// Takes out what speaks of someone or something that is not in the file, and gives every own step
+/// a place. Tells each kind once.
+fn mend_session(club: &club::Club, s: &mut session::Session) -> Vec<String> {
+    let mut notes = Vec::new();
+    let name = format!("{}, {}", s.title, s.date);
+    let mut tell = |mended: bool, what: &str| {
+        if mended {
+            notes.push(format!("{name}: {what}"));
+        }
+    };
+    let before = (s.away.len() + s.helpers_away.len(), s.hand.len());
+    s.away.retain(|id| club.participant(*id).is_some());
+    s.helpers_away.retain(|id| club.helper(*id).is_some());
+    tell(
+        s.away.len() + s.helpers_away.len() != before.0,
+        "someone who is not in the club was marked as away; the mark was left out.",
+    );
+    s.hand.retain(|id, _| club.participant(*id).is_some());
+    tell(
+        s.hand.len() != before.1,
+        "there was a board of someone who is not in the club; it was left out.",
+    );
+    let rows: BTreeSet<SlotId> = s.timetable.iter().map(|r| r.id).collect();
+    let (mut gone, mut placed) = (false, false);
+    for hand in s.hand.values_mut() {
+        name_contents(club, hand);
+        gone |= drop_gone(&rows, hand);
+        placed |= place_each_once(&s.timetable, hand);
+    }
+    s.hand.retain(|_, hand| !hand.is_empty());
+    tell(
+        gone,
+        "a change by hand was about a step that is not there; it was left out.",
+    );
+    tell(
+        placed,
+        "a step had no place of its own, or two; look at the order of the boards.",
+    );
+    notes
+}
+
+/// Words of content that is an activity may be left out by whoever writes a file by hand.
+fn name_contents(club: &club::Club, hand: &mut HandChanges) {
+    for content in hand.own.values_mut().chain(hand.replaced.values_mut()) {
+        if content.label.is_empty()
+            && let Some(activity) = content.activity.and_then(|id| club.activity(id))
+        {
+            content.label.clone_from(&activity.label);
+        }
+    }
+}
+
+fn drop_gone(rows: &BTreeSet<SlotId>, hand: &mut HandChanges) -> bool {
+    let before = hand.clone();
+    hand.replaced.retain(|id, _| rows.contains(id));
+    hand.not_today.retain(|id| rows.contains(id));
+    let own: BTreeSet<OwnId> = hand.own.keys().copied().collect();
+    let exists = |step: &StepRef| match step {
+        StepRef::Slot(id) => rows.contains(id),
+        StepRef::Own(id) => own.contains(id),
+    };
+    hand.labels
+        .retain(|step, words| exists(step) && !words.is_empty());
+    hand.placed.retain(|p| exists(&p.step));
+    for p in &mut hand.placed {
+        p.after.retain(exists);
+    }
+    *hand != before
+}
+
+/// An own step without a place goes to the end.
+fn place_each_once(timetable: &[session::Slot], hand: &mut HandChanges) -> bool {
+    let before = hand.placed.len();
+    let mut seen = BTreeSet::new();
+    hand.placed.retain(|p| seen.insert(p.step));
+    let mut mended = hand.placed.len() != before;
+    let own: Vec<OwnId> = hand.own.keys().copied().collect();
+    for id in own {
+        if !seen.contains(&StepRef::Own(id)) {
+            hand.placed.push(Placement {
+                step: StepRef::Own(id),
+                after: timetable
+                    .iter()
+                    .rev()
+                    .map(|r| StepRef::Slot(r.id))
+                    .collect(),
+            });
+            mended = true;
+        }
+    }
+    mended
+}
+
+fn mend_order(club: &mut club::Club) -> Option<String> {
+    let key = |s: &Arc<session::Session>| (s.date, s.start, s.id);
+    if club.sessions.is_sorted_by_key(key) {
+        return None;
+    }
+    club.sessions.sort_by_key(key);
+    Some("The sessions were put in the order of their dates.".to_owned())
+}
+
+/// The next number to give lies above all that were given.
+fn mend_next_id(club: &mut club::Club) -> Option<String> {
+    let rows = |s: &Arc<session::Session>| {
+        let own = s.hand.values().flat_map(|h| h.own.keys().map(|o| o.0));
+        let rows = s.timetable.iter().map(|r| r.id.0);
+        own.chain(rows).chain([s.id.0]).max()
+    };
+    let highest = club
+        .parts
+        .iter()
+        .map(|p| p.id.0)
+        .chain(club.activities.iter().map(|a| a.id.0))
+        .chain(club.participants.iter().map(|p| p.id.0))
+        .chain(club.helpers.iter().map(|h| h.id.0))
+        .chain(club.sessions.iter().filter_map(rows))
+        .max();
+    let next = highest.map_or(0, |h| h.saturating_add(1));
+    if club.next_id >= next {
+        return None;
+    }
+    let told = club.next_id != 0;
+    club.next_id = next;
+    told.then(|| "The count of numbers given was too low; it was set right.".to_owned())
+}

@@ -1,0 +1,160 @@
+//! From a club to the words of version 1.
+
+use super::{
+    Activity, Clock, Day, FORMAT, File, Hand, Helper, Label, Mm, Note, Own, Paper, Part,
+    Participant, Placed, Readers, Replaced, Role, Rules, Session, Skin, Slot, Step, VERSION, Voice,
+};
+use crate::model::ids::ParticipantId;
+use crate::model::privacy::{Class, Guarded};
+use crate::model::{club, hand, people, session};
+
+/// The file that holds a club.
+pub(in crate::storage) fn write(club: &club::Club) -> File {
+    File {
+        format: FORMAT.to_owned(),
+        version: VERSION,
+        name: club.name.clone(),
+        next_id: club.next_id,
+        rules: rules(&club.rules),
+        parts: club
+            .parts
+            .iter()
+            .map(|p| Part {
+                id: p.id.0,
+                name: p.name.clone(),
+            })
+            .collect(),
+        activities: club.activities.iter().map(|a| activity(a)).collect(),
+        participants: club.participants.iter().map(|p| participant(p)).collect(),
+        helpers: club.helpers.iter().map(|h| helper(h)).collect(),
+        sessions: club.sessions.iter().map(|s| session(s)).collect(),
+    }
+}
+
+const fn rules(r: &club::Rules) -> Rules {
+    Rules {
+        transition_minutes: r.transition_minutes,
+        session_minutes: r.session_minutes,
+        paper: match r.paper {
+            club::Paper::A4 => Paper::A4,
+            club::Paper::A3 => Paper::A3,
+            club::Paper::A5 => Paper::A5,
+            club::Paper::Letter => Paper::Letter,
+        },
+        seal_mm: Mm(r.seal),
+        tile_mm: Mm(r.tile),
+    }
+}
+
+fn activity(a: &club::Activity) -> Activity {
+    Activity {
+        id: a.id.0,
+        label: a.label.clone(),
+        symbol: a.symbol.to_string(),
+        part: a.part.0,
+        minutes: a.minutes,
+        in_water: a.in_water,
+        dry_replacement: a.dry_replacement.map(|d| d.0),
+        sentences: a.sentences.clone(),
+        equipment: a.equipment.clone(),
+    }
+}
+
+fn participant(p: &people::Participant) -> Participant {
+    Participant {
+        id: p.id.0,
+        name: p.name.clone(),
+        mark: p.mark.to_string(),
+        tile_mm: Mm(p.tile),
+        text_pt: p.text_pt,
+        voice: match p.voice {
+            people::Voice::I => Voice::I,
+            people::Voice::You => Voice::You,
+            people::Voice::Name => Voice::Name,
+        },
+        skin: match p.skin {
+            people::Skin::Light => Skin::Light,
+            people::Skin::Warm => Skin::Warm,
+            people::Skin::Tan => Skin::Tan,
+            people::Skin::Deep => Skin::Deep,
+        },
+        helper_note: note(&p.helper_note),
+    }
+}
+
+fn note(note: &Guarded<String>) -> Option<Note> {
+    (*note != Guarded::default()).then(|| Note {
+        readers: match note.class() {
+            Class::Public => Readers::Public,
+            Class::Helper => Readers::Helper,
+            Class::Coordinator => Readers::Coordinator,
+        },
+        text: note.for_owner().clone(),
+    })
+}
+
+fn helper(h: &people::Helper) -> Helper {
+    let role = |r: &people::Role| match r {
+        people::Role::Lead => Role::Lead,
+        people::Role::Trainer => Role::Trainer,
+        people::Role::WaterSafety => Role::WaterSafety,
+        people::Role::Watcher => Role::Watcher,
+        people::Role::FirstAid => Role::FirstAid,
+    };
+    Helper {
+        id: h.id.0,
+        name: h.name.clone(),
+        roles: h.roles.iter().map(role).collect(),
+    }
+}
+
+fn session(s: &session::Session) -> Session {
+    let slot = |r: &session::Slot| Slot {
+        id: r.id.0,
+        activity: r.activity.0,
+        part: r.part.0,
+        minutes: r.minutes,
+    };
+    Session {
+        id: s.id.0,
+        title: s.title.clone(),
+        date: Day(s.date),
+        start: Clock(s.start),
+        place: s.place.clone(),
+        timetable: s.timetable.iter().map(slot).collect(),
+        away: s.away.iter().map(|p| p.0).collect(),
+        helpers_away: s.helpers_away.iter().map(|h| h.0).collect(),
+        boards: s.hand.iter().map(|(who, h)| by_hand(*who, h)).collect(),
+    }
+}
+
+fn by_hand(who: ParticipantId, h: &hand::HandChanges) -> Hand {
+    let own = h.own.iter().map(|(id, c)| Own {
+        id: id.0,
+        activity: c.activity.map(|a| a.0),
+        symbol: c.symbol.to_string(),
+        label: c.label.clone(),
+    });
+    let replaced = h.replaced.iter().map(|(slot, c)| Replaced {
+        slot: slot.0,
+        activity: c.activity.map(|a| a.0),
+        symbol: c.symbol.to_string(),
+        label: c.label.clone(),
+    });
+    let placed = h.placed.iter().map(|p| Placed {
+        step: Step(p.step),
+        after: p.after.iter().map(|a| Step(*a)).collect(),
+    });
+    let labels = h.labels.iter().map(|(step, label)| Label {
+        step: Step(*step),
+        label: label.clone(),
+    });
+    Hand {
+        participant: who.0,
+        own: own.collect(),
+        placed: placed.collect(),
+        replaced: replaced.collect(),
+        not_today: h.not_today.iter().map(|s| s.0).collect(),
+        labels: labels.collect(),
+    }
+}
