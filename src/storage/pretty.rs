@@ -7,19 +7,21 @@ const LINE: usize = 100;
 
 /// A value as JSON text, in the order of its fields, ending in a line break.
 pub(super) fn text<T: Serialize>(value: &T) -> Result<String, serde_json::Error> {
-    let mut text = fold(&serde_json::to_string_pretty(value)?);
+    let lists = fold(&serde_json::to_string_pretty(value)?, &['[', '{']);
+    // Once more, for things that hold a list which is on one line now.
+    let mut text = fold(&lists, &['{']);
     text.push('\n');
     Ok(text)
 }
 
-/// Joins every innermost list or object that fits on a line. Text never holds a raw line break, so
+/// Joins every innermost list or object, of those that begin so, that fits on a line. Text never holds a raw line break, so
 /// lines are all there is to look at.
-fn fold(pretty: &str) -> String {
+fn fold(pretty: &str, begins: &[char]) -> String {
     let lines: Vec<&str> = pretty.lines().collect();
     let mut out: Vec<String> = Vec::with_capacity(lines.len());
     let mut i = 0;
     while i < lines.len() {
-        match joined(&lines[i..]) {
+        match joined(&lines[i..], begins) {
             Some((line, taken)) => {
                 out.push(line);
                 i += taken;
@@ -34,8 +36,11 @@ fn fold(pretty: &str) -> String {
 }
 
 /// The line that a list or object beginning here makes, and how many lines that takes.
-fn joined(lines: &[&str]) -> Option<(String, usize)> {
+fn joined(lines: &[&str], begins: &[char]) -> Option<(String, usize)> {
     let open = lines[0];
+    if !open.ends_with(begins) {
+        return None;
+    }
     let gap = match open.as_bytes().last()? {
         b'[' => "",
         b'{' => " ",

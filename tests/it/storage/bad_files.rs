@@ -49,14 +49,23 @@ fn what_is_no_file_at_all_is_said() {
     let said = |path: &Path| load(path).unwrap_err().sentence;
     let place = dir.path().display();
     let missing = dir.path().join("Lagoon.daystrand");
-    assert_eq!(said(&missing), format!("“Lagoon.daystrand” is not in the folder {place}."));
+    assert_eq!(
+        said(&missing),
+        format!("“Lagoon.daystrand” is not in the folder {place}.")
+    );
     let folder = dir.path().join("Reeds.daystrand");
     fs::create_dir(&folder).unwrap();
-    assert_eq!(said(&folder), "“Reeds.daystrand” is a folder, not a club file.");
+    assert_eq!(
+        said(&folder),
+        "“Reeds.daystrand” is a folder, not a club file."
+    );
     let inside = folder.join("deeper").join("A.daystrand");
     assert!(said(&inside).contains("is not in the folder"));
     if cfg!(unix) {
-        assert_eq!(said(Path::new("/dev/null")), "“null” is not an ordinary file.");
+        assert_eq!(
+            said(Path::new("/dev/null")),
+            "“null” is not an ordinary file."
+        );
     }
 }
 
@@ -67,7 +76,10 @@ fn a_huge_file_is_not_read() {
     let path = dir.path().join("Huge.daystrand");
     fs::File::create(&path).unwrap().set_len(1 << 40).unwrap();
     let said = load(&path).unwrap_err().sentence;
-    assert_eq!(said, "“Huge.daystrand” is larger than any club file can be.");
+    assert_eq!(
+        said,
+        "“Huge.daystrand” is larger than any club file can be."
+    );
 }
 
 /// Brackets within brackets, deeper than any stack.
@@ -75,9 +87,8 @@ fn a_huge_file_is_not_read() {
 fn a_deep_file_is_refused() {
     for (open, close) in [("[", "]"), ("{\"a\":", "}")] {
         let deep = format!("{}1{}", open.repeat(200_000), close.repeat(200_000));
-        let inside = format!(
-            "{{\"format\": \"daystrand-club\", \"version\": 1, \"name\": {deep}}}"
-        );
+        let inside =
+            format!("{{\"format\": \"daystrand-club\", \"version\": 1, \"name\": {deep}}}");
         for text in [deep, inside] {
             from_bytes(Path::new("a.daystrand"), text.as_bytes()).unwrap_err();
         }

@@ -120,7 +120,10 @@ fn whatever_fails_the_old_file_or_the_new_one_is_there_whole() {
                 }
             }
             let kept = copies(&path);
-            assert!(kept.contains(&"Oldest".into()) && kept.contains(&"Older".into()), "{kept:?}");
+            assert!(
+                kept.contains(&"Oldest".into()) && kept.contains(&"Older".into()),
+                "{kept:?}"
+            );
             if disk.calls.get() <= at {
                 assert!(result.is_ok_and(|s| s.notes.is_empty()));
                 assert_eq!(kept, ["Old", "Older", "Oldest"]);
@@ -128,7 +131,10 @@ fn whatever_fails_the_old_file_or_the_new_one_is_there_whole() {
             }
         }
     }
-    assert!(failed > 10 && told > 5, "failures were met: {failed}, {told}");
+    assert!(
+        failed > 10 && told > 5,
+        "failures were met: {failed}, {told}"
+    );
 }
 
 #[test]
@@ -192,7 +198,10 @@ impl Disk for RenameFails {
 #[cfg(target_os = "linux")]
 #[test]
 fn a_really_full_disk_is_said_to_be_full() {
-    let mut full = fs::OpenOptions::new().write(true).open("/dev/full").unwrap();
+    let mut full = fs::OpenOptions::new()
+        .write(true)
+        .open("/dev/full")
+        .unwrap();
     let error = full.write_all(b"x").unwrap_err();
     let dir = tempfile::tempdir().unwrap();
     let path = dir.path().join("Lagoon.daystrand");
@@ -208,7 +217,11 @@ fn a_really_full_disk_is_said_to_be_full() {
         said.sentence,
         format!("“Lagoon.daystrand” was not written: the disk is full in {place}.")
     );
-    assert_eq!(fs::read_dir(dir.path()).unwrap().count(), 0, "nothing is left behind");
+    assert_eq!(
+        fs::read_dir(dir.path()).unwrap().count(),
+        0,
+        "nothing is left behind"
+    );
 }
 
 /// A file left by a run that was cut off is no obstacle.

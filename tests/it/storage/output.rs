@@ -38,7 +38,10 @@ fn what_is_in_the_way_is_said() {
     fs::create_dir(dir.path().join("Tiles.pdf")).unwrap();
     let mut out = OutputFolder::open(dir.path()).unwrap();
     let error = out.write("Tiles", "pdf", b"x").unwrap_err();
-    assert_eq!(error.sentence, "“Tiles.pdf” was not written: a folder has that name.");
+    assert_eq!(
+        error.sentence,
+        "“Tiles.pdf” was not written: a folder has that name."
+    );
     assert!(file.is_file());
 }
 
@@ -105,8 +108,11 @@ fn broken_preferences_are_as_on_the_first_day_and_each_on_its_own() {
         fs::write(&path, content).unwrap();
         assert_eq!(Preferences::load(&path), Preferences::default());
     }
-    fs::write(&path, r#"{"zoom_percent": 9000, "theme": "dark", "recent": [1, "/a"], "new": {}}"#)
-        .unwrap();
+    fs::write(
+        &path,
+        r#"{"zoom_percent": 9000, "theme": "dark", "recent": [1, "/a"], "new": {}}"#,
+    )
+    .unwrap();
     let p = Preferences::load(&path);
     assert_eq!((p.zoom_percent, p.theme), (100, Theme::Dark));
     assert_eq!(p.recent, [Path::new("/a")]);

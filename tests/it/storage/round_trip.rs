@@ -88,7 +88,10 @@ fn the_file_is_pleasant_to_read() {
     let content = String::from_utf8(bytes(&sample())).unwrap();
     let kept = include_str!("../../cases/files/good.daystrand");
     if std::env::var_os("UPDATE_GOLDEN").is_some() {
-        let path = concat!(env!("CARGO_MANIFEST_DIR"), "/tests/cases/files/good.daystrand");
+        let path = concat!(
+            env!("CARGO_MANIFEST_DIR"),
+            "/tests/cases/files/good.daystrand"
+        );
         std::fs::write(path, &content).unwrap();
     } else {
         assert_eq!(content, kept);
@@ -116,7 +119,11 @@ fn sample() -> Club {
         Edit::Board(s, p, BoardEdit::Move(StepRef::Slot(rows[4]), 0)),
         Edit::Board(s, p, BoardEdit::Replace(StepRef::Slot(rows[1]), boat)),
         Edit::Board(s, p, BoardEdit::TakeOff(StepRef::Slot(rows[3]))),
-        Edit::Board(s, p, BoardEdit::Relabel(StepRef::Slot(rows[0]), "Ring".into())),
+        Edit::Board(
+            s,
+            p,
+            BoardEdit::Relabel(StepRef::Slot(rows[0]), "Ring".into()),
+        ),
         Edit::Timetable(s, TimetableEdit::Minutes(rows[5], 25)),
         Edit::Attend(s, club.participants[2].id, false),
     ] {
@@ -131,7 +138,8 @@ fn large_and_real_clubs_go_through() {
     let demo = daystrand::workbench::demo::club();
     assert_eq!(open(&bytes(&demo)), Ok(demo));
     let mut club = sample();
-    let day = |i: usize| jiff::civil::date(2026, 1, 1).saturating_add(jiff::Span::new().days(i as i64));
+    let day =
+        |i: usize| jiff::civil::date(2026, 1, 1).saturating_add(jiff::Span::new().days(i as i64));
     let from = club.sessions[0].clone();
     for i in 0..200 {
         let mut session = daystrand::model::session::Session::clone(&from);

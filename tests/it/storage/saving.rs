@@ -32,13 +32,19 @@ fn the_last_copies_are_kept_and_open() {
         let saved = save(&path, &named(&format!("Club {i}"))).unwrap();
         assert_eq!(saved.notes, Vec::<String>::new());
     }
-    assert_eq!(names(dir.path()), ["Lagoon (earlier copies)", "Lagoon.daystrand"]);
+    assert_eq!(
+        names(dir.path()),
+        ["Lagoon (earlier copies)", "Lagoon.daystrand"]
+    );
     let copies = earlier_copies(&path);
     assert_eq!(names(&copies).len(), KEPT);
     assert_eq!(load(&path).unwrap().club.name, "Club 8");
     for number in 1..=KEPT {
         let copy = copies.join(format!("Lagoon {number}.daystrand"));
-        assert_eq!(load(&copy).unwrap().club.name, format!("Club {}", 8 - number));
+        assert_eq!(
+            load(&copy).unwrap().club.name,
+            format!("Club {}", 8 - number)
+        );
     }
 }
 
@@ -112,7 +118,10 @@ fn a_link_stays_a_link_and_permissions_stay() {
     save(&link, &named("New")).unwrap();
     assert!(fs::symlink_metadata(&link).unwrap().is_symlink());
     assert_eq!(load(&real).unwrap().club.name, "New");
-    assert_eq!(fs::metadata(&real).unwrap().permissions().mode() & 0o777, 0o640);
+    assert_eq!(
+        fs::metadata(&real).unwrap().permissions().mode() & 0o777,
+        0o640
+    );
 }
 
 #[test]
@@ -126,7 +135,9 @@ fn a_damaged_file_points_to_its_earlier_copies() {
     let error = load(&path).unwrap_err();
     assert!(error.sentence.contains("is cut off"), "{error}");
     assert!(
-        error.hint.ends_with("Earlier copies are in the folder “Lagoon (earlier copies)”."),
+        error
+            .hint
+            .ends_with("Earlier copies are in the folder “Lagoon (earlier copies)”."),
         "{error}"
     );
 }
