@@ -121,7 +121,7 @@ fn warm_up() -> Scene {
             c = c.stand();
             c.legs[0] = leg(x - 16.0, 203.0, 1.0, -0.7);
             c.legs[1] = leg(x + 16.0, 203.0, -1.0, 0.7);
-            c.arms[0] = arm(x + 4.0, 34.0, 1.0, Z::Behind, Hold::Rest).aim(10.0);
+            c.arms[0] = arm(x + 2.7, 45.4, 1.0, Z::Behind, Hold::Rest).aim(10.0);
             c.arms[1] = arm(x + 19.0, 138.0, 1.0, Z::Front, Hold::None);
             c.draw(g);
         });
@@ -313,7 +313,7 @@ fn walk_to_water() -> Scene {
         a.lean = 3.0;
         a = a.stand();
         a.arms[0] = arm(14.0, 118.0, 1.0, Z::Front, Hold::Rest);
-        a.arms[1] = arm(85.0, 124.0, -1.0, Z::Front, Hold::Grip);
+        a.arms[1] = arm(84.4, 122.5, -1.0, Z::Front, Hold::Grip);
         a.legs[0] = leg(16.0, 192.0, -1.0, 0.9).tilt(14.0);
         a.legs[1] = leg(64.0, 194.0, -1.0, 0.9).z(Z::Behind);
         let mut c = Figure::child(0.86, p(124.0, 135.0));
@@ -346,7 +346,7 @@ fn out_of_water() -> Scene {
         a.lean = -3.0;
         a = a.stand();
         a.arms[1] = arm(212.0, 120.0, -1.0, Z::Front, Hold::Rest);
-        a.arms[0] = arm(142.0, 124.0, 1.0, Z::Front, Hold::Grip);
+        a.arms[0] = arm(142.8, 122.2, 1.0, Z::Front, Hold::Grip);
         a.legs[1] = leg(208.0, 196.0, 1.0, -0.9);
         a.legs[0] = leg(164.0, 200.0, 1.0, -0.9).z(Z::Behind);
         let mut c = Figure::child(0.86, p(100.0, 135.0));
@@ -403,7 +403,7 @@ fn walk_with_helper() -> Scene {
         c = c.stand();
         c.legs[0] = leg(124.0, 201.0, -1.0, 0.9).tilt(12.0);
         c.legs[1] = leg(164.0, 203.0, -1.0, 0.9).z(Z::Behind);
-        c.arms[0] = arm(184.0, 130.0, 1.0, Z::Front, Hold::Grip);
+        c.arms[0] = arm(183.8, 129.8, 1.0, Z::Front, Hold::Grip);
         c.arms[1].z = Z::Gone;
         c.draw_back(g);
         props::walker(g, p(190.0, 132.0), 212.0, 1.0);
