@@ -2,6 +2,7 @@
 
 mod fixture;
 mod house;
+mod kit_fresh;
 mod model;
 mod pdf;
 mod plan;
