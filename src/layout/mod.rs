@@ -4,10 +4,33 @@
 //! which class of readers a page is for, and a page is built through a writer of that class, so
 //! that something more closed cannot get on it.
 
-use crate::model::club::Paper;
+mod balance;
+mod base_board;
+mod cards;
+mod desk;
+mod equipment;
+mod fit;
+mod flow;
+mod frame;
+pub mod grid;
+pub mod ink;
+mod large_print;
+pub mod plan_code;
+mod session_sheet;
+mod shapes;
+mod story;
+mod strand;
+mod tile_face;
+mod tile_sheet;
+mod tiles;
+mod words;
+pub mod writer;
+
+use crate::model::club::{Club, Paper};
 use crate::model::finding::Finding;
 use crate::model::ids::{ParticipantId, SessionId};
 use crate::page::Page;
+use desk::{Desk, Person};
 
 /// A kind of sheet.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -130,4 +153,49 @@ pub struct Laid {
     pub sheets: Vec<Sheet>,
     /// What should be looked at.
     pub findings: Vec<Finding>,
+}
+
+/// Lays out what is wanted. Pure: the same club and request give the same pages.
+pub fn lay_out(club: &Club, request: &Request) -> Laid {
+    let Some(session) = club.session(request.session) else {
+        return Laid::default();
+    };
+    let mut desk = Desk::new(club, session, request);
+    let people = desk.people();
+    let mut sheets = Vec::new();
+    let mut done = Vec::new();
+    for &kind in &request.kinds {
+        if done.contains(&kind) {
+            continue;
+        }
+        done.push(kind);
+        if kind.is_personal() {
+            sheets.extend(people.iter().map(|p| personal(&mut desk, kind, p)));
+        } else {
+            sheets.push(session_sheet::lay_out(&mut desk));
+        }
+    }
+    sheets.retain(|s| !s.pages.is_empty());
+    Laid {
+        sheets,
+        findings: desk.into_findings(),
+    }
+}
+
+fn personal(desk: &mut Desk<'_>, kind: SheetKind, person: &Person<'_>) -> Sheet {
+    let pages = match kind {
+        SheetKind::LargePrint => large_print::lay_out(desk, person),
+        SheetKind::Tiles => tiles::lay_out(desk, person),
+        SheetKind::BaseBoard => base_board::lay_out(desk, person),
+        SheetKind::Cards => cards::lay_out(desk, person),
+        SheetKind::Story => story::lay_out(desk, person),
+        SheetKind::SessionSheet => Vec::new(),
+    };
+    Sheet {
+        kind,
+        participant: Some(person.who.id),
+        file_stem: desk.file_stem(kind, Some(person)),
+        title: format!("{}, {}", kind.label(), person.mark_words),
+        pages,
+    }
 }

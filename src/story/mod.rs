@@ -17,6 +17,7 @@ use crate::model::club::{Activity, Club};
 use crate::model::ids::{StepRef, SymbolId};
 use crate::model::people::Participant;
 use crate::model::session::Session;
+use crate::plan::clock::Moment;
 use cards::Card;
 use voice::Speaker;
 
@@ -137,7 +138,7 @@ fn title_page(session: &Session, who: &Participant, speaker: &Speaker) -> StoryP
         title => title.to_owned(),
     };
     let day = when::day(session.date);
-    let start = when::time(session.start);
+    let start = Moment::at(session.start);
     sentences.push(format!("{event} is on {day}."));
     sentences.push(match session.place.trim() {
         "" => format!("It starts at {start}."),
@@ -295,8 +296,8 @@ fn ask_page(club: &Club, speaker: &Speaker) -> StoryPage {
 
 fn ending_page(club: &Club, session: &Session, speaker: &Speaker) -> StoryPage {
     let mut sentences = Vec::new();
-    if let Some(end) = when::about_end(session, club.rules.transition_minutes) {
-        sentences.push(format!("It usually ends at about {}.", when::time(end)));
+    if let Some(end) = when::about_end(session, &club.rules) {
+        sentences.push(format!("It usually ends at about {end}."));
     }
     sentences.push(speaker.say("A trusted grown-up collects {me}."));
     sentences.push(speaker.say("{My} helper can wait with {me} until then."));

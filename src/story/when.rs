@@ -1,8 +1,10 @@
 //! Dates and times in plain words, on a 24-hour clock, without a locale.
 
-use jiff::civil::{Date, Time, Weekday};
+use jiff::civil::{Date, Weekday};
 
+use crate::model::club::Rules;
 use crate::model::session::Session;
+use crate::plan::clock::{Moment, clock};
 
 /// A space that no line breaks at.
 pub const NO_BREAK: char = '\u{a0}';
@@ -51,34 +53,13 @@ pub fn full_date(date: Date) -> String {
     format!("{}{NO_BREAK}{month}{NO_BREAK}{}", date.day(), date.year())
 }
 
-/// "10:30".
-pub fn time(time: Time) -> String {
-    format!("{}:{:02}", time.hour(), time.minute())
-}
-
-/// When a session with all its slots and the moves between them is over; `None` when that is not
-/// on the same day or there is nothing to do.
-pub fn end(session: &Session, transition_minutes: u32) -> Option<Time> {
-    let slots = session.timetable.len() as u64;
-    let moves = slots.checked_sub(1)? * u64::from(transition_minutes);
-    let doing: u64 = session.timetable.iter().map(|s| u64::from(s.minutes)).sum();
-    minutes_after(session.start, doing + moves)
-}
-
-/// The end, to the next five minutes: what one says to a child.
-pub fn about_end(session: &Session, transition_minutes: u32) -> Option<Time> {
-    let end = end(session, transition_minutes)?;
-    let past = u64::from(end.minute().unsigned_abs()) % 5;
-    minutes_after(end, (5 - past) % 5)
-}
-
-/// A time later on the same day; `None` past midnight.
-pub fn minutes_after(start: Time, minutes: u64) -> Option<Time> {
-    let start = i64::from(start.hour()) * 60 + i64::from(start.minute());
-    let at = start.checked_add(i64::try_from(minutes).ok()?)?;
-    let hour = i8::try_from(at / 60).ok()?;
-    let minute = i8::try_from(at % 60).ok()?;
-    Time::new(hour, minute, 0, 0).ok()
+/// When a session is usually over, to the next five minutes, which is what one says to a child;
+/// `None` when there is nothing to do or the end is past midnight.
+pub fn about_end(session: &Session, rules: &Rules) -> Option<Moment> {
+    let clock = clock(session, rules);
+    let past = clock.end.minute() % 5;
+    let end = clock.end.after((5 - past) % 5);
+    (!clock.rows.is_empty() && end.days_later() == 0).then_some(end)
 }
 
 /// Puts a space that does not break between a number and what it counts: "10:30 am", "5 minutes".

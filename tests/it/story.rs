@@ -1,6 +1,6 @@
 //! Stories: voices in data cases, and what every story says.
 
-use daystrand::model::club::{Activity, Club, Part};
+use daystrand::model::club::{Activity, Club, Part, Rules};
 use daystrand::model::hand::{Content, HandChanges};
 use daystrand::model::ids::{ActivityId, OwnId, PartId, SlotId, StepRef, SymbolId};
 use daystrand::model::people::{Participant, Voice};
@@ -203,18 +203,21 @@ fn times_and_dates_are_plain() {
     let mut s = fixture::session_of(&[]);
     assert_eq!(when::day(s.date), "Saturday 12\u{a0}June");
     assert_eq!(when::full_date(s.date), "12\u{a0}June\u{a0}2027");
-    assert_eq!(when::time(s.start), "10:30");
-    assert_eq!(when::end(&s, 3), None);
+    assert_eq!(when::about_end(&s, &rules()), None);
     // Eight slots of 90 minutes in all and seven moves of 3 end at 11:21 when they begin at 9:30.
     s = fixture::session_of(&[10, 10, 20, 10, 25, 5, 5, 5]);
     s.start = jiff::civil::time(9, 30, 0, 0);
-    assert_eq!(when::end(&s, 3), Some(jiff::civil::time(11, 21, 0, 0)));
-    assert_eq!(
-        when::about_end(&s, 3),
-        Some(jiff::civil::time(11, 25, 0, 0))
-    );
+    let end = when::about_end(&s, &rules()).map(|m| m.to_string());
+    assert_eq!(end.as_deref(), Some("11:25"), "to the next five minutes");
     s.start = jiff::civil::time(23, 0, 0, 0);
-    assert_eq!(when::end(&s, 3), None, "past midnight nothing is said");
+    assert_eq!(when::about_end(&s, &rules()), None, "past midnight");
+}
+
+fn rules() -> Rules {
+    Rules {
+        transition_minutes: 3,
+        ..Rules::default()
+    }
 }
 
 fn story_of(club: &Club, who: usize) -> Story {

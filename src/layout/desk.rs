@@ -1,0 +1,244 @@
+//! What all sheets of one request share: the club, the session, whose sheets they are, drawings in
+//! the wanted ink, and the findings on the way.
+
+use super::frame::Footer;
+use super::{InkChoice, Request, SheetKind, Turn, plan_code};
+use crate::model::board::{self, Board};
+use crate::model::club::Club;
+use crate::model::finding::{Finding, Severity, Spot};
+use crate::model::ids::{StepRef, SymbolId};
+use crate::model::people::{Participant, Skin};
+use crate::model::session::Session;
+use crate::story::voice::Speaker;
+use crate::story::when;
+use crate::symbols::library::{Drawn, library};
+use crate::symbols::variant::{Ink, Variant};
+use crate::units::Size;
+
+/// One who gets sheets.
+#[derive(Debug)]
+pub(super) struct Person<'a> {
+    pub who: &'a Participant,
+    pub board: Board,
+    pub mark: Drawn,
+    /// What the mark is called, such as "kite".
+    pub mark_words: String,
+    /// The mark in a file name; numbered where two share a mark.
+    slug: String,
+    /// Code of the board.
+    pub code: String,
+}
+
+impl Person<'_> {
+    /// "My plan", "Your plan", "Noor’s plan".
+    pub fn plan_title(&self) -> String {
+        Speaker::of(self.who).say("{My} plan")
+    }
+}
+
+/// What all sheets of one request share.
+#[derive(Debug)]
+pub(super) struct Desk<'a> {
+    pub club: &'a Club,
+    pub session: &'a Session,
+    pub request: &'a Request,
+    findings: Vec<Finding>,
+}
+
+impl<'a> Desk<'a> {
+    pub fn new(club: &'a Club, session: &'a Session, request: &'a Request) -> Self {
+        Self {
+            club,
+            session,
+            request,
+            findings: Vec::new(),
+        }
+    }
+
+    /// Whom the request names, each once, without those who are away or unknown.
+    pub fn people(&self) -> Vec<Person<'a>> {
+        let mut people: Vec<Person<'a>> = Vec::new();
+        for id in &self.request.participants {
+            let away = self.session.away.contains(id);
+            let again = people.iter().any(|p| p.who.id == *id);
+            if let Some(who) = self.club.participant(*id).filter(|_| !away && !again) {
+                people.push(self.person(who));
+            }
+        }
+        people
+    }
+
+    /// One participant with board, mark and code.
+    pub fn person(&self, who: &'a Participant) -> Person<'a> {
+        let board = board::derive(self.club, self.session, who.id);
+        let same_mark = |other: &&std::sync::Arc<Participant>| slug(&other.mark) == slug(&who.mark);
+        let before = self
+            .club
+            .participants
+            .iter()
+            .filter(same_mark)
+            .take_while(|p| p.id != who.id)
+            .count();
+        let mut slug = slug(&who.mark);
+        if before > 0 {
+            slug = format!("{slug}-{}", before + 1);
+        }
+        let mark = library().mark(&who.mark);
+        Person {
+            who,
+            code: plan_code::of_board(self.club, &board, who),
+            board,
+            mark: library().mark_art(&who.mark),
+            mark_words: mark.map_or_else(
+                || who.mark.as_str().replace(['_', '-'], " "),
+                |m| m.label.to_lowercase(),
+            ),
+            slug,
+        }
+    }
+
+    /// Name of a file without ending: date, mark and kind, never a name.
+    pub fn file_stem(&self, kind: SheetKind, person: Option<&Person<'_>>) -> String {
+        let date = self.session.date;
+        match person {
+            Some(p) => format!("{date}-{}-{}", p.slug, kind.word()),
+            None => format!("{date}-{}", kind.word()),
+        }
+    }
+
+    /// The paper, upright or turned.
+    pub fn page_size(&self, suits: Turn) -> Size {
+        let upright = self.request.paper.size();
+        let turn = match self.request.turn {
+            Turn::AsSuits => suits,
+            turn => turn,
+        };
+        match turn {
+            Turn::Landscape => upright.turned(),
+            Turn::AsSuits | Turn::Portrait => upright,
+        }
+    }
+
+    /// What stands at the foot of a personal sheet.
+    pub fn footer(&self, person: &Person<'_>, what: String) -> Footer {
+        let date = when::full_date(self.session.date);
+        Footer {
+            what,
+            plan: format!("Plan {} · {date} · {}", person.code, person.mark_words),
+        }
+    }
+
+    /// A drawing in the wanted ink and the participant's skin; a missing one is reported.
+    pub fn art(
+        &mut self,
+        symbol: &SymbolId,
+        label: &str,
+        person: &Person<'_>,
+        spot: Spot,
+    ) -> Drawn {
+        let drawn = self.art_on(symbol, person.who.skin);
+        if !drawn.known {
+            let label = quoted(label);
+            self.note(
+                Severity::Look,
+                "print.symbol",
+                spot,
+                format!("{label} has no picture; an empty square is printed."),
+                "Choose a picture for it.",
+            );
+        }
+        drawn
+    }
+
+    /// A drawing in the wanted ink and a skin.
+    pub fn art_on(&self, symbol: &SymbolId, skin: Skin) -> Drawn {
+        let variant = Variant {
+            skin,
+            ink: match self.request.ink {
+                InkChoice::Colour => Ink::Colour,
+                InkChoice::Grey => Ink::Grey,
+                InkChoice::Outline => Ink::Outline,
+            },
+        };
+        library().art(symbol, variant)
+    }
+
+    /// The words that stand for a picture: its label and what can be seen.
+    pub fn alt(&self, symbol: &SymbolId, label: &str) -> String {
+        let shows = library().get(symbol).map_or("", |s| s.shows.as_str());
+        match (label.trim(), shows) {
+            ("", "") => "Picture".to_owned(),
+            (label, "") => label.to_owned(),
+            ("", shows) => shows.to_owned(),
+            (label, shows) => format!("{label}: {shows}"),
+        }
+    }
+
+    /// Where a step of a person's board is.
+    pub fn step_spot(&self, person: &Person<'_>, step: StepRef) -> Spot {
+        Spot::Step(self.session.id, person.who.id, step)
+    }
+
+    /// Where a person's board is.
+    pub fn board_spot(&self, person: &Person<'_>) -> Spot {
+        Spot::Board(self.session.id, person.who.id)
+    }
+
+    /// Reports something.
+    pub fn note(
+        &mut self,
+        severity: Severity,
+        code: &'static str,
+        spot: Spot,
+        sentence: String,
+        hint: &str,
+    ) {
+        self.findings.push(Finding {
+            severity,
+            code,
+            spot,
+            sentence,
+            hint: hint.to_owned(),
+        });
+    }
+
+    /// Characters that no bundled font has.
+    pub fn note_missing(&mut self, spot: Spot, missing: &[char]) {
+        if missing.is_empty() {
+            return;
+        }
+        let list: Vec<String> = missing.iter().take(8).map(|c| format!("“{c}”")).collect();
+        let sentence = format!("These signs cannot be printed: {}.", list.join(" "));
+        let hint = "Write them in another way; a box with a question mark stands in their place.";
+        self.note(Severity::Look, "print.letters", spot, sentence, hint);
+    }
+
+    /// All that was reported, each once, the most serious first.
+    pub fn into_findings(mut self) -> Vec<Finding> {
+        self.findings.sort();
+        self.findings.dedup();
+        self.findings
+    }
+}
+
+/// A mark as it stands in a file name: small letters, digits and hyphens.
+fn slug(mark: &SymbolId) -> String {
+    let sign = |c: char| if c.is_ascii_alphanumeric() { c.to_ascii_lowercase() } else { '-' };
+    let all: String = mark.as_str().chars().take(40).map(sign).collect();
+    match all.trim_matches('-') {
+        "" => "mark".to_owned(),
+        slug => slug.to_owned(),
+    }
+}
+
+/// A label short enough to be named in a message.
+pub(super) fn quoted(label: &str) -> String {
+    const MOST: usize = 40;
+    let label = label.trim();
+    if label.chars().count() <= MOST {
+        format!("“{label}”")
+    } else {
+        let start: String = label.chars().take(MOST).collect();
+        format!("“{}…”", start.trim_end())
+    }
+}

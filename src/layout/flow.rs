@@ -1,0 +1,174 @@
+//! Pieces one below the other, over as many pages as they take, for readers of one class.
+
+use std::marker::PhantomData;
+
+use super::writer::{Audience, PageWriter};
+use crate::model::privacy::Guarded;
+use crate::page::{Block, Item, Role, Source};
+use crate::units::{Length, Point, Rect};
+
+/// Something that is not torn apart: blocks whose top is at zero.
+#[derive(Debug, Default)]
+pub struct Piece {
+    /// Its height.
+    pub height: Length,
+    /// Whether it must not be the last on a page.
+    pub keep_with_next: bool,
+    blocks: Vec<Block>,
+}
+
+impl Piece {
+    /// An empty piece of a height.
+    pub fn new(height: Length) -> Self {
+        Self {
+            height,
+            ..Self::default()
+        }
+    }
+
+    /// The same, kept with what follows.
+    pub fn kept(mut self) -> Self {
+        self.keep_with_next = true;
+        self
+    }
+
+    /// With further items, read as a role.
+    pub fn with(mut self, role: Role, source: Option<Source>, items: Vec<Item>) -> Self {
+        if !items.is_empty() {
+            self.blocks.push(Block {
+                role,
+                source,
+                items,
+            });
+        }
+        self
+    }
+
+    /// With the blocks of another piece that stands beside it.
+    pub fn beside(mut self, other: Option<Self>) -> Self {
+        if let Some(other) = other {
+            self.height = self.height.max(other.height);
+            self.blocks.extend(other.blocks);
+        }
+        self
+    }
+
+    /// With words that are read.
+    pub fn words(self, items: Vec<Item>) -> Self {
+        self.with(Role::Paragraph, None, items)
+    }
+
+    /// With what is not read.
+    pub fn drawn(self, items: Vec<Item>) -> Self {
+        self.with(Role::Artifact, None, items)
+    }
+}
+
+/// Pieces in order, for readers of one class: what is kept for a more closed class cannot be read
+/// while they are put together.
+#[derive(Debug)]
+pub struct Flow<A> {
+    pieces: Vec<Piece>,
+    readers: PhantomData<A>,
+}
+
+impl<A: Audience> Flow<A> {
+    /// No pieces yet.
+    pub const fn new() -> Self {
+        Self {
+            pieces: Vec::new(),
+            readers: PhantomData,
+        }
+    }
+
+    /// Something guarded, if these readers may see it.
+    pub fn may_show<'a, T>(&self, guarded: &'a Guarded<T>) -> Option<&'a T> {
+        guarded.for_page(A::CLASS)
+    }
+
+    /// Adds a piece at the end.
+    pub fn push(&mut self, piece: Piece) {
+        self.pieces.push(piece);
+    }
+
+    /// The pieces page by page. Each page goes through `begin`, which is told its number and how
+    /// many there are.
+    pub fn into_pages(
+        self,
+        room: Rect,
+        begin: impl Fn(usize, usize) -> PageWriter<A>,
+    ) -> Vec<PageWriter<A>> {
+        let breaks = self.breaks(room.h);
+        let count = breaks.len();
+        let mut pieces = self.pieces.into_iter();
+        let mut pages = Vec::with_capacity(count);
+        for (i, pieces_here) in breaks.into_iter().enumerate() {
+            let mut page = begin(i + 1, count);
+            let mut y = room.y;
+            for piece in pieces.by_ref().take(pieces_here) {
+                for block in piece.blocks {
+                    page.put(moved(block, y));
+                }
+                y += piece.height;
+            }
+            pages.push(page);
+        }
+        pages
+    }
+
+    /// How many pieces stand on each page.
+    fn breaks(&self, room: Length) -> Vec<usize> {
+        let mut pages = Vec::new();
+        let mut from = 0;
+        while from < self.pieces.len() {
+            let mut used = Length::ZERO;
+            let mut to = from;
+            while to < self.pieces.len() && (to == from || used + self.pieces[to].height <= room) {
+                used += self.pieces[to].height;
+                to += 1;
+            }
+            let full = to;
+            while to < self.pieces.len() && to > from + 1 && self.pieces[to - 1].keep_with_next {
+                to -= 1;
+            }
+            let alone = to == from + 1 && self.pieces[from].keep_with_next;
+            let to = if alone { full } else { to };
+            pages.push(to - from);
+            from = to;
+        }
+        pages
+    }
+}
+
+fn moved(block: Block, down: Length) -> Block {
+    let at = |p: Point| p.moved(Length::ZERO, down);
+    let items = block
+        .items
+        .into_iter()
+        .map(|item| match item {
+            Item::Text {
+                at: place,
+                line,
+                colour,
+            } => Item::Text {
+                at: at(place),
+                line,
+                colour,
+            },
+            Item::Symbol { rect, key, art } => Item::Symbol {
+                rect: Rect {
+                    y: rect.y + down,
+                    ..rect
+                },
+                key,
+                art,
+            },
+            Item::Shape { path, fill, stroke } => Item::Shape {
+                path: path.map(|p| at(*p)),
+                fill,
+                stroke,
+            },
+        })
+        .collect();
+    Block { items, ..block }
+}

@@ -1,0 +1,187 @@
+//! What stands around the content of every sheet: whose it is, what it is, which plan it came from,
+//! and a bar to measure whether the printer kept the size.
+
+use super::ink;
+use super::shapes::{Look, line, rounded};
+use super::words::{TIGHT, Words};
+use super::writer::{Audience, PageWriter};
+use crate::page::{Item, SymbolKey};
+use crate::symbols::library::Drawn;
+use crate::text::Style;
+use crate::units::{Insets, Length, Point, Rect, Size};
+
+/// White edge around a sheet's content.
+pub fn margin(page: Size) -> Length {
+    if page.w.min(page.h) < Length::mm(180.0) {
+        Length::mm(12.0)
+    } else {
+        Length::mm(15.0)
+    }
+}
+
+/// Length of the bar that is measured after printing.
+const BAR: Length = Length::um(100_000);
+const BAR_WORDS: &str = "100 mm: measure after printing";
+/// Height of a header with plate, title and one line below.
+pub const HEADER: Length = Length::um(16_000);
+/// Height of a footer on a page as wide as A4.
+const FOOTER: Length = Length::um(9_500);
+/// The same on a narrow page, where all stands below the bar.
+const NARROW_FOOTER: Length = Length::um(13_500);
+
+/// What stands above.
+#[derive(Clone, Debug)]
+pub struct Header<'a> {
+    /// The mark of the participant.
+    pub mark: Option<&'a Drawn>,
+    /// What the mark is called.
+    pub mark_words: &'a str,
+    /// The title.
+    pub title: &'a str,
+    /// One line below.
+    pub below: &'a str,
+}
+
+/// What stands below.
+#[derive(Clone, Debug)]
+pub struct Footer {
+    /// What the sheet is, with its page.
+    pub what: String,
+    /// Code, date and mark.
+    pub plan: String,
+}
+
+/// The room between header and footer.
+pub fn content(page: Size) -> Rect {
+    let m = margin(page);
+    Rect::new(Point::default(), page).inset(Insets {
+        left: m,
+        top: m + HEADER + Length::mm(4.0),
+        right: m,
+        bottom: footer_room(page) + Length::mm(4.0),
+    })
+}
+
+fn is_narrow(page: Size) -> bool {
+    page.w < Length::mm(190.0)
+}
+
+/// White that the footer takes at the foot of a page, edge included.
+pub fn footer_room(page: Size) -> Length {
+    Length::mm(10.0) + footer_height(page)
+}
+
+fn footer_height(page: Size) -> Length {
+    if is_narrow(page) { NARROW_FOOTER } else { FOOTER }
+}
+
+/// Puts header and footer on a page; the header is its first heading.
+pub fn draw<A: Audience>(
+    page: &mut PageWriter<A>,
+    size: Size,
+    header: &Header<'_>,
+    footer: &Footer,
+) {
+    let m = margin(size);
+    let mut x = m;
+    if let Some(mark) = header.mark {
+        let plate = Rect::new(Point::new(m, m), Size::square(Length::mm(13.0)));
+        draw_mark(page, plate, mark, header.mark_words);
+        x = plate.right() + Length::mm(4.5);
+    }
+    let room = size.w - m - x;
+    let title = Words::line(header.title, &Style::bold(Length::pt(21.0)), room);
+    let below = below(header.below, room);
+    let top = m - Length::mm(0.4);
+    page.heading(1, title.left(Point::new(x, top), ink::INK));
+    let y = top + title.height().max(Length::mm(7.5)) + Length::mm(0.4);
+    page.paragraph(None, below.left(Point::new(x, y), ink::SOFT));
+    draw_footer(page, size, footer);
+}
+
+/// The line below the title, in smaller letters if it is long.
+fn below(words: &str, room: Length) -> Words {
+    let at = |pt: f64| Words::line(words, &Style::regular(Length::pt(pt)), room);
+    let sizes = [12.0, 11.0, 10.0, 9.0];
+    let fitting = sizes.into_iter().map(at).find(|w| !w.cut);
+    fitting.unwrap_or_else(|| at(9.0))
+}
+
+/// The mark on its plate.
+pub fn draw_mark<A: Audience>(page: &mut PageWriter<A>, plate: Rect, mark: &Drawn, words: &str) {
+    let look = Look::line(ink::SEAL_EDGE, ink::THIN).on(ink::PAPER);
+    let mut items = vec![rounded(plate, plate.w.scale(0.24), look)];
+    items.push(picture(mark, plate.shrink(plate.w.scale(0.16))));
+    page.figure(None, format!("Mark: {words}"), items);
+}
+
+/// A drawing in a square.
+pub fn picture(drawn: &Drawn, rect: Rect) -> Item {
+    Item::Symbol {
+        rect: rect.middle_square(),
+        key: SymbolKey {
+            id: drawn.id.clone(),
+            variant: drawn.variant,
+        },
+        art: std::sync::Arc::clone(&drawn.art),
+    }
+}
+
+/// The footer at the foot of a page.
+pub fn draw_footer<A: Audience>(page: &mut PageWriter<A>, size: Size, footer: &Footer) {
+    let m = margin(size);
+    let top = size.h - footer_room(size);
+    let at = Point::new(m, top + Length::mm(1.8));
+    page.artifact(check_bar(at));
+    let small = Style::regular(Length::pt(8.0));
+    let bold = Style::bold(Length::pt(8.0));
+    let width = size.w - m * 2;
+    let bar_words = Words::line(BAR_WORDS, &small, width);
+    let below = at.y + Length::mm(2.2);
+    page.artifact(bar_words.left(Point::new(m, below), ink::SOFT));
+    let beside = if is_narrow(size) {
+        width - bar_words.width() - Length::mm(4.0)
+    } else {
+        width - BAR - Length::mm(6.0)
+    };
+    let what_top = if is_narrow(size) { below } else { top };
+    let right = size.w - m;
+    let what = Words::line(&footer.what, &small, beside);
+    page.paragraph(None, what.right(Point::new(right, what_top), ink::SOFT));
+    let plan = Words::line(&footer.plan, &bold, width);
+    let y = what_top + Length::pt(8.0).scale(TIGHT) + Length::mm(0.6);
+    page.paragraph(None, plan.right(Point::new(right, y), ink::INK));
+}
+
+/// The footer in a margin of 10 mm, for sheets full of tiles: bar above, words in one line below.
+pub fn draw_tight_footer<A: Audience>(
+    page: &mut PageWriter<A>,
+    size: Size,
+    below: Length,
+    footer: &Footer,
+) {
+    let m = super::grid::MARGIN;
+    let at = Point::new(m, below + Length::mm(2.0));
+    page.artifact(check_bar(at));
+    let letters = Length::pt(6.5);
+    let words = Words::line(BAR_WORDS, &Style::regular(letters), size.w);
+    let top = at.y + Length::mm(1.3);
+    page.artifact(words.left(Point::new(m, top), ink::SOFT));
+    let room = size.w - m * 2 - words.width() - Length::mm(4.0);
+    let all = format!("{} · {}", footer.what, footer.plan);
+    let all = Words::line(&all, &Style::bold(letters), room);
+    page.paragraph(None, all.right(Point::new(size.w - m, top), ink::INK));
+}
+
+/// A bar of 100 mm with ticks at its ends and its middle.
+fn check_bar(at: Point) -> Vec<Item> {
+    let end = at.moved(BAR, Length::ZERO);
+    let mut items = vec![line(at, end, ink::INK, Length::mm(0.3))];
+    for (part, tick) in [(0.0, 1.3), (0.5, 0.9), (1.0, 1.3)] {
+        let x = at.moved(BAR.scale(part), Length::ZERO);
+        let tick = Length::mm(tick);
+        let (up, down) = (x.moved(Length::ZERO, -tick), x.moved(Length::ZERO, tick));
+        items.push(line(up, down, ink::INK, Length::mm(0.3)));
+    }
+    items
+}

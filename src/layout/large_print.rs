@@ -1,0 +1,330 @@
+//! One participant's whole board in large print: a ring to tick, a picture and words for each step
+//! along the rope, with a knot where a part of the day begins.
+
+use std::ops::Range;
+
+use super::balance::{Row, height, share_out};
+use super::desk::{Desk, Person};
+use super::fit::{Labels, fit, report};
+use super::frame::{self, Header, picture};
+use super::shapes::{Look, circle, dashes, face_down, line, rounded};
+use super::words::Words;
+use super::writer::{Everyone, PageWriter};
+use super::{Turn, ink, strand};
+use crate::model::board::{Step, StepState};
+use crate::model::finding::Severity;
+use crate::page::{Page, Source};
+use crate::symbols::library::Drawn;
+use crate::text::{Direction, Room, Style};
+use crate::units::{Length, Point, Rect, Size};
+
+/// Smallest letters of large print: the American Printing House for the Blind calls nothing below
+/// 18 points large print, and the UK Association for Accessible Formats asks for 18 ideally.
+const SMALLEST_PT: f64 = 18.0;
+/// Largest letters that can be asked for.
+const LARGEST_PT: f64 = 160.0;
+/// Lines of one label.
+const LINES: usize = 3;
+/// Distance of baselines; clear-print guidance of CNIB asks for 1.25 to 1.3 at least.
+const LEADING: f64 = 1.3;
+/// Height of the name of a part of the day.
+const PART: Length = Length::um(12_000);
+/// Least white between two rows.
+const GAP: Length = Length::um(5_000);
+/// Most white that is added between rows to fill a page.
+const MOST_EXTRA: Length = Length::um(7_000);
+/// Radius of a ring to tick.
+const RING: Length = Length::um(5_500);
+/// From the left edge of a column: middle of the peg, the rope, left edge of the pictures.
+const PEG_X: Length = Length::um(4_500);
+const ROPE_X: Length = Length::um(13_000);
+const PICTURE_X: Length = Length::um(23_000);
+/// Between picture and words.
+const WORDS_GAP: Length = Length::um(6_000);
+/// Between two columns.
+const COLUMN_GAP: Length = Length::um(12_000);
+
+/// The board as it will be placed.
+struct Plan {
+    size: Size,
+    columns: Vec<Rect>,
+    /// Side of the pictures.
+    side: Length,
+    labels: Labels,
+    rows: Vec<Row>,
+    shares: Vec<Range<usize>>,
+}
+
+/// The pages of a participant.
+pub(super) fn lay_out(desk: &mut Desk<'_>, person: &Person<'_>) -> Vec<Page> {
+    let steps = &person.board.steps;
+    if steps.is_empty() {
+        let sentence = format!("The board of {} is empty.", person.mark_words);
+        let hint = "Put activities on the timetable, or own steps on the board.";
+        desk.note(Severity::Look, "print.empty", desk.board_spot(person), sentence, hint);
+        return Vec::new();
+    }
+    let plan = best_plan(desk, person);
+    let labels: Vec<&str> = steps.iter().map(|s| s.label.as_str()).collect();
+    let spots: Vec<_> = steps.iter().map(|s| desk.step_spot(person, s.at)).collect();
+    let hint = "Use fewer or shorter words, larger paper, or the other way up.";
+    report(desk, person, &labels, &plan.labels.overfull, |i| spots[i], "large-print board", hint);
+    let pictures: Vec<Drawn> = steps
+        .iter()
+        .zip(&spots)
+        .map(|(s, spot)| desk.art(&s.symbol, &s.label, person, *spot))
+        .collect();
+    let pages: Vec<&[Range<usize>]> = plan.shares.chunks(plan.columns.len()).collect();
+    let count = pages.len();
+    pages
+        .into_iter()
+        .enumerate()
+        .map(|(i, shares)| draw_page(desk, person, &plan, &pictures, shares, (i + 1, count)))
+        .collect()
+}
+
+/// The largest pictures that do not cost letters or pages.
+fn best_plan(desk: &Desk<'_>, person: &Person<'_>) -> Plan {
+    let size = desk.page_size(Turn::Portrait);
+    let content = frame::content(size);
+    let columns = columns(content, size);
+    let width = columns[0].w;
+    let smallest = Length::mm((width.to_mm() * 0.135).clamp(18.0, 34.0));
+    let most = width.scale(0.27).min(content.h.scale(0.4)).max(smallest);
+    let base = plan(person, size, &columns, smallest);
+    let mut side = most;
+    while side > smallest {
+        let larger = plan(person, size, &columns, side);
+        if larger.shares.len() == base.shares.len()
+            && larger.labels.size == base.labels.size
+            && larger.labels.overfull == base.labels.overfull
+        {
+            return larger;
+        }
+        side = side - Length::mm(2.0);
+    }
+    base
+}
+
+fn columns(content: Rect, size: Size) -> Vec<Rect> {
+    if size.w <= size.h {
+        return vec![content];
+    }
+    let w = (content.w - COLUMN_GAP) / 2;
+    let second = content.x + w + COLUMN_GAP;
+    vec![Rect { w, ..content }, Rect { x: second, w, ..content }]
+}
+
+fn plan(person: &Person<'_>, size: Size, columns: &[Rect], side: Length) -> Plan {
+    let steps = &person.board.steps;
+    let column = columns[0];
+    let wanted = f64::from(person.who.text_pt).clamp(SMALLEST_PT, LARGEST_PT);
+    let room = Room {
+        width: column.w - PICTURE_X - side - WORDS_GAP,
+        height: column.h.scale(0.4),
+        max_lines: LINES,
+        sizes: Length::pt(SMALLEST_PT)..=Length::pt(wanted),
+        bold: true,
+        direction: Direction::Auto,
+    };
+    let words: Vec<&str> = steps.iter().map(|s| s.label.as_str()).collect();
+    let labels = fit(&words, &room, LEADING);
+    let rows: Vec<Row> = steps
+        .iter()
+        .enumerate()
+        .map(|(i, step)| Row {
+            height: side.max(labels.words[i].height()) + GAP,
+            begins_part: i == 0 || steps[i - 1].part != step.part,
+        })
+        .collect();
+    let shares = share_out(&rows, column.h, PART);
+    Plan {
+        size,
+        columns: columns.to_vec(),
+        side,
+        labels,
+        rows,
+        shares,
+    }
+}
+
+impl Plan {
+    /// White to add to each row, the same on all pages, so that the fullest column is filled.
+    fn extra(&self) -> Length {
+        let spare = |share: &Range<usize>| {
+            let used = height(&self.rows[share.clone()], PART);
+            (self.columns[0].h - used) / share.len() as i64
+        };
+        let least = self.shares.iter().map(spare).min();
+        least
+            .unwrap_or(Length::ZERO)
+            .clamp(Length::ZERO, MOST_EXTRA)
+    }
+}
+
+fn draw_page(
+    desk: &Desk<'_>,
+    person: &Person<'_>,
+    plan: &Plan,
+    pictures: &[Drawn],
+    shares: &[Range<usize>],
+    (page, pages): (usize, usize),
+) -> Page {
+    let title = person.plan_title();
+    let parts = part_names(desk, person, shares);
+    let of = format!("page {page} of {pages}");
+    let mut writer: PageWriter<Everyone> =
+        PageWriter::new(plan.size, format!("{title}, {of}: {parts}"));
+    let below = match (pages, parts.as_str()) {
+        (1, parts) => parts.to_owned(),
+        (_, "") => format!("Page {page} of {pages}"),
+        (_, parts) => format!("Page {page} of {pages}: {parts}"),
+    };
+    let header = Header {
+        mark: Some(&person.mark),
+        mark_words: &person.mark_words,
+        title: &title,
+        below: &below,
+    };
+    let footer = desk.footer(person, format!("Large-print board, {of}"));
+    frame::draw(&mut writer, plan.size, &header, &footer);
+    for (share, column) in shares.iter().zip(&plan.columns) {
+        draw_column(desk, person, plan, pictures, share.clone(), *column, &mut writer);
+    }
+    writer.finish()
+}
+
+/// "Arriving and Sand": the parts of the day on a page.
+fn part_names(desk: &Desk<'_>, person: &Person<'_>, shares: &[Range<usize>]) -> String {
+    let mut names: Vec<&str> = Vec::new();
+    for step in shares.iter().flat_map(|s| &person.board.steps[s.clone()]) {
+        let name = desk.club.part(step.part).map_or("", |p| p.name.trim());
+        if !name.is_empty() && names.last() != Some(&name) {
+            names.push(name);
+        }
+    }
+    match names.split_last() {
+        None => String::new(),
+        Some((last, [])) => (*last).to_owned(),
+        Some((last, before)) => format!("{} and {last}", before.join(", ")),
+    }
+}
+
+fn draw_column(
+    desk: &Desk<'_>,
+    person: &Person<'_>,
+    plan: &Plan,
+    pictures: &[Drawn],
+    share: Range<usize>,
+    column: Rect,
+    writer: &mut PageWriter<Everyone>,
+) {
+    let rope_x = column.x + ROPE_X;
+    let extra = plan.extra();
+    let used = height(&plan.rows[share.clone()], PART) + extra * share.len() as i64;
+    let (top, bottom) = (column.y, column.y + used);
+    let first = share.start == 0;
+    let last = share.end == plan.rows.len();
+    let end = if last { bottom - Length::mm(1.0) } else { bottom };
+    let mut rope = strand::straight(Point::new(rope_x, top), Point::new(rope_x, end));
+    if first {
+        rope.extend(strand::beginning(Point::new(rope_x, top)));
+    }
+    rope.extend(if last {
+        strand::stopper_below(Point::new(rope_x, end))
+    } else {
+        strand::arrow_down(Point::new(rope_x, end + Length::mm(1.0)))
+    });
+    writer.artifact(rope);
+    let mut y = top;
+    for i in share.clone() {
+        if i == share.start || plan.rows[i].begins_part {
+            draw_part(desk, &person.board.steps[i], column, y, writer);
+            y += PART;
+        }
+        let row = Rect {
+            y,
+            h: plan.rows[i].height + extra,
+            ..column
+        };
+        draw_step(desk, &person.board.steps[i], plan, i, &pictures[i], row, writer);
+        y = row.bottom();
+    }
+}
+
+fn draw_part(
+    desk: &Desk<'_>,
+    step: &Step,
+    column: Rect,
+    y: Length,
+    writer: &mut PageWriter<Everyone>,
+) {
+    let middle = y + PART / 2;
+    writer.artifact(strand::knot(Point::new(column.x + ROPE_X, middle)));
+    let name = desk.club.part(step.part).map_or("", |p| p.name.as_str());
+    let x = column.x + PICTURE_X;
+    let style = Style::bold(Length::pt(18.0));
+    let words = Words::line(name, &style, column.right() - x);
+    writer.heading(2, words.left_of_middle(Point::new(x, middle), ink::SOFT));
+    let from = x + words.width() + Length::mm(4.0);
+    if from < column.right() - Length::mm(8.0) {
+        let (a, b) = (Point::new(from, middle), Point::new(column.right(), middle));
+        writer.artifact(vec![line(a, b, ink::RULE, ink::THIN)]);
+    }
+}
+
+fn draw_step(
+    desk: &Desk<'_>,
+    step: &Step,
+    plan: &Plan,
+    index: usize,
+    drawn: &Drawn,
+    row: Rect,
+    writer: &mut PageWriter<Everyone>,
+) {
+    let source = Some(Source::Step(step.at));
+    let middle = row.y + row.h / 2;
+    let ring = Point::new(row.x + ROPE_X, middle);
+    let peg = Point::new(row.x + PEG_X, middle);
+    let not_today = step.state == StepState::NotToday;
+    let mut marks = vec![if not_today {
+        circle(ring, RING, dashes().on(ink::PAPER))
+    } else {
+        strand::ring(ring, RING)
+    }];
+    marks.extend(strand::peg(peg));
+    writer.artifact(marks);
+    let box_ = Rect {
+        x: row.x + PICTURE_X,
+        y: middle - plan.side / 2,
+        w: plan.side,
+        h: plan.side,
+    };
+    let mut words = strand::peg_number(peg, index + 1);
+    let at = Point::new(box_.right() + WORDS_GAP, middle);
+    let alt = desk.alt(&step.symbol, &step.label);
+    if not_today {
+        writer.figure(source, format!("Not today: {}", step.label), not_today_plate(box_));
+        words.extend(plan.labels.words[index].left_of_middle(at, ink::SOFT));
+    } else {
+        writer.figure(source, alt, vec![picture(drawn, box_)]);
+        words.extend(plan.labels.words[index].left_of_middle(at, ink::INK));
+    }
+    writer.paragraph(source, words);
+}
+
+/// The back of a tile, with "Not today" on it.
+fn not_today_plate(r: Rect) -> Vec<crate::page::Item> {
+    let mut items = face_down(r, r.w.scale(0.1));
+    let size = Length::pt((r.w.to_mm() * 0.52).clamp(9.0, 26.0));
+    let words = Words::wrapped("Not today", &Style::bold(size), r.w.scale(0.62), 1.15, 2);
+    let plate = Rect {
+        x: r.x + r.w.scale(0.1),
+        y: r.center().y - words.height() / 2 - Length::mm(1.6),
+        w: r.w.scale(0.8),
+        h: words.height() + Length::mm(3.2),
+    };
+    items.push(rounded(plate, Length::mm(1.6), Look::filled(ink::PAPER)));
+    items.extend(words.amid(r.center(), ink::INK));
+    items
+}

@@ -1,0 +1,98 @@
+//! A short code for what is on a board, so that old and new tiles are not mixed. It changes when a
+//! tile, the order, a word or a size changes, and only then: not with the date, a time or a helper.
+
+use crate::model::board::{Board, StepState};
+use crate::model::club::Club;
+use crate::model::people::{Participant, Skin};
+use crate::story::cards;
+
+/// Letters and digits that cannot be taken for one another, and no vowels, so that no words come
+/// about.
+const SIGNS: &[u8; 21] = b"CDFGHJKMNPQRTWXY34679";
+/// Signs in a code: 21 to the power of 4 are 194 481 codes.
+const LENGTH: usize = 4;
+
+/// The code of one participant's board.
+pub fn of_board(club: &Club, board: &Board, who: &Participant) -> String {
+    let mut hash = Fnv::new();
+    add_board(&mut hash, club, board, who);
+    hash.code()
+}
+
+/// The code of several boards together, for sheets of the whole session.
+pub fn of_boards<'a>(
+    club: &Club,
+    boards: impl Iterator<Item = (&'a Board, &'a Participant)>,
+) -> String {
+    let mut hash = Fnv::new();
+    for (board, who) in boards {
+        add_board(&mut hash, club, board, who);
+    }
+    hash.code()
+}
+
+fn add_board(hash: &mut Fnv, club: &Club, board: &Board, who: &Participant) {
+    hash.number(who.tile.to_um());
+    hash.number(club.rules.seal.to_um());
+    hash.number(i64::from(who.text_pt));
+    hash.number(match who.skin {
+        Skin::Light => 0,
+        Skin::Warm => 1,
+        Skin::Tan => 2,
+        Skin::Deep => 3,
+    });
+    hash.words(who.mark.as_str());
+    hash.number(board.steps.len() as i64);
+    for step in &board.steps {
+        hash.words(step.symbol.as_str());
+        hash.words(&step.label);
+        hash.words(club.part(step.part).map_or("", |p| &p.name));
+        hash.number(i64::from(step.state == StepState::NotToday));
+    }
+    for ready in cards::dry_replacements(club, board) {
+        hash.words(ready.dry.symbol.as_str());
+        hash.words(&ready.dry.label);
+    }
+    let further = cards::always_there(club).into_iter();
+    for card in further.chain([cards::change(club)]) {
+        hash.words(&card.label);
+    }
+}
+
+/// FNV-1a with 64 bits, by the constants of the FNV specification: the same on every
+/// computer and in every version.
+pub(super) struct Fnv(u64);
+
+impl Fnv {
+    pub(super) const fn new() -> Self {
+        Self(0xcbf2_9ce4_8422_2325)
+    }
+
+    fn bytes(&mut self, bytes: &[u8]) {
+        for byte in bytes {
+            self.0 = (self.0 ^ u64::from(*byte)).wrapping_mul(0x0100_0000_01b3);
+        }
+    }
+
+    /// Words with their length, so that "ab" and "c" differ from "a" and "bc".
+    pub(super) fn words(&mut self, words: &str) {
+        self.number(words.len() as i64);
+        self.bytes(words.as_bytes());
+    }
+
+    fn number(&mut self, n: i64) {
+        self.bytes(&n.to_le_bytes());
+    }
+
+    fn code(&self) -> String {
+        let base = SIGNS.len() as u64;
+        // The high bits of FNV are mixed best.
+        let mut rest = self.0 >> 20 ^ self.0;
+        let mut code = String::with_capacity(LENGTH);
+        for _ in 0..LENGTH {
+            code.push(char::from(SIGNS[(rest % base) as usize]));
+            rest /= base;
+        }
+        code
+    }
+}

@@ -1,0 +1,14 @@
+//! Removable tiles: one for each step of the board, then the dry replacements of what is in the
+//! water, then the change tile.
+
+use super::SheetKind;
+use super::desk::{Desk, Person};
+use super::tile_face::TileSet;
+use super::tile_sheet;
+use crate::page::Page;
+
+/// The sheets of a participant.
+pub(super) fn lay_out(desk: &mut Desk<'_>, person: &Person<'_>) -> Vec<Page> {
+    let set = TileSet::of(desk, person);
+    tile_sheet::lay_out(desk, person, &set, set.tiles.clone(), SheetKind::Tiles)
+}

@@ -1,0 +1,93 @@
+//! Builds a page for readers of one class, which is part of its type. A writer reads nothing that
+//! is guarded; only a flow does (see `flow`), and only what readers of its own class may see.
+
+use std::marker::PhantomData;
+
+use crate::model::privacy::Class;
+use crate::page::{Block, Item, Page, Role, Source};
+use crate::units::Size;
+
+/// Readers that a page is built for.
+pub trait Audience {
+    /// Their class.
+    const CLASS: Class;
+}
+
+/// Everyone: boards, tiles, stories.
+#[derive(Clone, Copy, Debug)]
+pub struct Everyone;
+
+/// The coordinator alone.
+#[derive(Clone, Copy, Debug)]
+pub struct Coordinator;
+
+impl Audience for Everyone {
+    const CLASS: Class = Class::Public;
+}
+
+impl Audience for Coordinator {
+    const CLASS: Class = Class::Coordinator;
+}
+
+/// A page while it is built, in reading order.
+#[derive(Debug)]
+pub struct PageWriter<A> {
+    page: Page,
+    readers: PhantomData<A>,
+}
+
+impl<A: Audience> PageWriter<A> {
+    /// An empty page.
+    pub fn new(size: Size, title: String) -> Self {
+        Self {
+            page: Page {
+                size,
+                title,
+                lang: "en".to_owned(),
+                class: A::CLASS,
+                blocks: Vec::new(),
+            },
+            readers: PhantomData,
+        }
+    }
+
+    /// A heading of level 1 to 3.
+    pub fn heading(&mut self, level: u8, items: Vec<Item>) {
+        self.block(Role::Heading(level), None, items);
+    }
+
+    /// Words that are read.
+    pub fn paragraph(&mut self, source: Option<Source>, items: Vec<Item>) {
+        self.block(Role::Paragraph, source, items);
+    }
+
+    /// A picture and the words that stand for it.
+    pub fn figure(&mut self, source: Option<Source>, alt: String, items: Vec<Item>) {
+        self.block(Role::Figure { alt }, source, items);
+    }
+
+    /// What is not read aloud.
+    pub fn artifact(&mut self, items: Vec<Item>) {
+        self.block(Role::Artifact, None, items);
+    }
+
+    /// A block made elsewhere for the same readers.
+    pub(super) fn put(&mut self, block: Block) {
+        self.page.blocks.push(block);
+    }
+
+    fn block(&mut self, role: Role, source: Option<Source>, items: Vec<Item>) {
+        if !items.is_empty() {
+            self.page.blocks.push(Block {
+                role,
+                source,
+                items,
+            });
+        }
+    }
+
+    /// The finished page.
+    pub fn finish(self) -> Page {
+        self.page
+    }
+}
