@@ -43,12 +43,7 @@ fn fill(rows: &[Row], room: Length, heading: Length) -> Vec<Range<usize>> {
 }
 
 /// The sharing over exactly `columns` with the least unevenness.
-fn best(
-    rows: &[Row],
-    room: Length,
-    heading: Length,
-    columns: usize,
-) -> Option<Vec<Range<usize>>> {
+fn best(rows: &[Row], room: Length, heading: Length, columns: usize) -> Option<Vec<Range<usize>>> {
     let n = rows.len();
     // cost[i]: the least for the rows before i in the columns so far; from[k][i]: where the last
     // of k + 1 columns begins.

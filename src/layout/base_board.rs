@@ -86,7 +86,11 @@ impl Pouch {
     }
 
     fn height(self, place: Length, tiles: usize) -> Length {
-        let head = if self.beside { Length::ZERO } else { POUCH_HEAD };
+        let head = if self.beside {
+            Length::ZERO
+        } else {
+            POUCH_HEAD
+        };
         head + place * tiles.div_ceil(self.columns) as i64 + POUCH_PAD * 2
     }
 }
@@ -113,7 +117,13 @@ pub(super) fn lay_out(desk: &mut Desk<'_>, person: &Person<'_>) -> Vec<Page> {
     if person.board.steps.is_empty() {
         let sentence = format!("The board of {} is empty.", person.mark_words);
         let hint = "Put activities on the timetable, or own steps on the board.";
-        desk.note(Severity::Look, "print.empty", desk.board_spot(person), sentence, hint);
+        desk.note(
+            Severity::Look,
+            "print.empty",
+            desk.board_spot(person),
+            sentence,
+            hint,
+        );
         return Vec::new();
     }
     let Some(plan) = best_plan(desk, person) else {
@@ -281,7 +291,10 @@ fn draw_rows(
     if steps.end == person.board.steps.len() {
         rope.extend(strand::stopper_right(Point::new(right, end)));
     } else {
-        rope.extend(strand::arrow_right(Point::new(right + Length::mm(3.0), end)));
+        rope.extend(strand::arrow_right(Point::new(
+            right + Length::mm(3.0),
+            end,
+        )));
     }
     page.artifact(rope);
     let pitch = (right - left) / plan.columns as i64;

@@ -223,7 +223,13 @@ impl<'a> Desk<'a> {
 
 /// A mark as it stands in a file name: small letters, digits and hyphens.
 fn slug(mark: &SymbolId) -> String {
-    let sign = |c: char| if c.is_ascii_alphanumeric() { c.to_ascii_lowercase() } else { '-' };
+    let sign = |c: char| {
+        if c.is_ascii_alphanumeric() {
+            c.to_ascii_lowercase()
+        } else {
+            '-'
+        }
+    };
     let all: String = mark.as_str().chars().take(40).map(sign).collect();
     match all.trim_matches('-') {
         "" => "mark".to_owned(),

@@ -72,7 +72,11 @@ pub fn footer_room(page: Size) -> Length {
 }
 
 fn footer_height(page: Size) -> Length {
-    if is_narrow(page) { NARROW_FOOTER } else { FOOTER }
+    if is_narrow(page) {
+        NARROW_FOOTER
+    } else {
+        FOOTER
+    }
 }
 
 /// Puts header and footer on a page; the header is its first heading.

@@ -61,14 +61,28 @@ pub(super) fn lay_out(desk: &mut Desk<'_>, person: &Person<'_>) -> Vec<Page> {
     if steps.is_empty() {
         let sentence = format!("The board of {} is empty.", person.mark_words);
         let hint = "Put activities on the timetable, or own steps on the board.";
-        desk.note(Severity::Look, "print.empty", desk.board_spot(person), sentence, hint);
+        desk.note(
+            Severity::Look,
+            "print.empty",
+            desk.board_spot(person),
+            sentence,
+            hint,
+        );
         return Vec::new();
     }
     let plan = best_plan(desk, person);
     let labels: Vec<&str> = steps.iter().map(|s| s.label.as_str()).collect();
     let spots: Vec<_> = steps.iter().map(|s| desk.step_spot(person, s.at)).collect();
     let hint = "Use fewer or shorter words, larger paper, or the other way up.";
-    report(desk, person, &labels, &plan.labels.overfull, |i| spots[i], "large-print board", hint);
+    report(
+        desk,
+        person,
+        &labels,
+        &plan.labels.overfull,
+        |i| spots[i],
+        "large-print board",
+        hint,
+    );
     let pictures: Vec<Drawn> = steps
         .iter()
         .zip(&spots)
@@ -112,7 +126,14 @@ fn columns(content: Rect, size: Size) -> Vec<Rect> {
     }
     let w = (content.w - COLUMN_GAP) / 2;
     let second = content.x + w + COLUMN_GAP;
-    vec![Rect { w, ..content }, Rect { x: second, w, ..content }]
+    vec![
+        Rect { w, ..content },
+        Rect {
+            x: second,
+            w,
+            ..content
+        },
+    ]
 }
 
 fn plan(person: &Person<'_>, size: Size, columns: &[Rect], side: Length) -> Plan {
@@ -189,7 +210,15 @@ fn draw_page(
     let footer = desk.footer(person, format!("Large-print board, {of}"));
     frame::draw(&mut writer, plan.size, &header, &footer);
     for (share, column) in shares.iter().zip(&plan.columns) {
-        draw_column(desk, person, plan, pictures, share.clone(), *column, &mut writer);
+        draw_column(
+            desk,
+            person,
+            plan,
+            pictures,
+            share.clone(),
+            *column,
+            &mut writer,
+        );
     }
     writer.finish()
 }
@@ -225,7 +254,11 @@ fn draw_column(
     let (top, bottom) = (column.y, column.y + used);
     let first = share.start == 0;
     let last = share.end == plan.rows.len();
-    let end = if last { bottom - Length::mm(1.0) } else { bottom };
+    let end = if last {
+        bottom - Length::mm(1.0)
+    } else {
+        bottom
+    };
     let mut rope = strand::straight(Point::new(rope_x, top), Point::new(rope_x, end));
     if first {
         rope.extend(strand::beginning(Point::new(rope_x, top)));
@@ -247,7 +280,15 @@ fn draw_column(
             h: plan.rows[i].height + extra,
             ..column
         };
-        draw_step(desk, &person.board.steps[i], plan, i, &pictures[i], row, writer);
+        draw_step(
+            desk,
+            &person.board.steps[i],
+            plan,
+            i,
+            &pictures[i],
+            row,
+            writer,
+        );
         y = row.bottom();
     }
 }
@@ -304,7 +345,11 @@ fn draw_step(
     let at = Point::new(box_.right() + WORDS_GAP, middle);
     let alt = desk.alt(&step.symbol, &step.label);
     if not_today {
-        writer.figure(source, format!("Not today: {}", step.label), not_today_plate(box_));
+        writer.figure(
+            source,
+            format!("Not today: {}", step.label),
+            not_today_plate(box_),
+        );
         words.extend(plan.labels.words[index].left_of_middle(at, ink::SOFT));
     } else {
         writer.figure(source, alt, vec![picture(drawn, box_)]);

@@ -216,10 +216,7 @@ fn slot_row(
     let middle = height / 2;
     let rope_x = columns[0].0 + strand::KNOT;
     let end = if last { middle } else { height };
-    let mut rope = strand::straight(
-        Point::new(rope_x, Length::ZERO),
-        Point::new(rope_x, end),
-    );
+    let mut rope = strand::straight(Point::new(rope_x, Length::ZERO), Point::new(rope_x, end));
     if last {
         rope.extend(strand::stopper_below(Point::new(rope_x, middle)));
     }
@@ -232,9 +229,11 @@ fn slot_row(
     ));
     let source = Some(Source::Slot(slot.id));
     let at = |column: usize| Point::new(columns[column].0, middle);
-    let mut piece = Piece::new(height)
-        .drawn(rope)
-        .with(Role::Paragraph, source, time.left_of_middle(at(1), ink::INK));
+    let mut piece = Piece::new(height).drawn(rope).with(
+        Role::Paragraph,
+        source,
+        time.left_of_middle(at(1), ink::INK),
+    );
     if let Some(a) = activity {
         let drawn = desk.art_on(&a.symbol, Skin::default());
         let square = Rect::new(
@@ -244,13 +243,21 @@ fn slot_row(
         let alt = desk.alt(&a.symbol, &a.label);
         piece = piece.with(Role::Figure { alt }, source, vec![picture(&drawn, square)]);
     }
-    piece = piece.with(Role::Paragraph, source, what.left_of_middle(at(3), ink::INK));
+    piece = piece.with(
+        Role::Paragraph,
+        source,
+        what.left_of_middle(at(3), ink::INK),
+    );
     if water {
         piece = piece.with(Role::Paragraph, source, water_mark(at(4), columns[4].1));
     }
     piece
         .with(Role::Paragraph, source, dry.left_of_middle(at(5), ink::INK))
-        .with(Role::Paragraph, source, needs.left_of_middle(at(6), ink::SOFT))
+        .with(
+            Role::Paragraph,
+            source,
+            needs.left_of_middle(at(6), ink::SOFT),
+        )
 }
 
 /// What is done instead, for activities in the water.
@@ -291,11 +298,27 @@ fn counts(desk: &Desk<'_>, people: &[Person<'_>], room: Rect, flow: &mut Flow<Co
     let expected = format!("{} participants are expected.", people.len());
     let words = Words::line(&expected, &letters(), room.w);
     let at = Point::new(room.x, Length::ZERO);
-    flow.push(Piece::new(Length::mm(6.5)).kept().words(words.left(at, ink::INK)));
+    flow.push(
+        Piece::new(Length::mm(6.5))
+            .kept()
+            .words(words.left(at, ink::INK)),
+    );
     let boxes: &[&str] = if water {
-        &["Arrived", "Before water", "In water", "Out of water", "After toilets", "Going home"]
+        &[
+            "Arrived",
+            "Before water",
+            "In water",
+            "Out of water",
+            "After toilets",
+            "Going home",
+        ]
     } else {
-        &["Arrived", "After toilets", "Before going home", "Going home"]
+        &[
+            "Arrived",
+            "After toilets",
+            "Before going home",
+            "Going home",
+        ]
     };
     flow.push(count_boxes(boxes, room));
     flow.push(heading("Look at", room));
@@ -320,7 +343,11 @@ fn count_boxes(names: &[&str], room: Rect) -> Piece {
             w,
             h,
         };
-        drawn.push(rounded(at, Length::mm(1.6), Look::line(ink::SOFT, ink::THIN)));
+        drawn.push(rounded(
+            at,
+            Length::mm(1.6),
+            Look::line(ink::SOFT, ink::THIN),
+        ));
         let inside = w - Length::mm(3.0);
         let x = at.x + Length::mm(1.5);
         let name = Words::line(name, &Style::bold(Length::pt(SMALL_PT)), inside);
@@ -416,12 +443,7 @@ fn pair(name: &str, value: &str, room: Rect) -> Piece {
     Piece::new(value.height().max(name.height()) + Length::mm(1.8)).words(items)
 }
 
-fn participants(
-    desk: &Desk<'_>,
-    people: &[Person<'_>],
-    room: Rect,
-    flow: &mut Flow<Coordinator>,
-) {
+fn participants(desk: &Desk<'_>, people: &[Person<'_>], room: Rect, flow: &mut Flow<Coordinator>) {
     flow.push(heading("Participants", room));
     for person in people {
         let note = flow.may_show(&person.who.helper_note).map(String::as_str);
@@ -452,10 +474,20 @@ fn participant(desk: &Desk<'_>, person: &Person<'_>, note: &str, room: Rect) -> 
     let name = Words::wrapped(&name, &bold, name_width, TIGHT, 2);
     let text_x = x + name_width + Length::mm(3.0);
     let width = room.right() - text_x;
-    let differs = Words::wrapped(&differences(desk, person), &letters(), width, CLEAR, MOST_LINES);
+    let differs = Words::wrapped(
+        &differences(desk, person),
+        &letters(),
+        width,
+        CLEAR,
+        MOST_LINES,
+    );
     let small = Style::regular(Length::pt(SMALL_PT));
     let note = Words::wrapped(note, &small, width, CLEAR, MOST_LINES);
-    let between = if note.is_empty() { Length::ZERO } else { Length::mm(0.6) };
+    let between = if note.is_empty() {
+        Length::ZERO
+    } else {
+        Length::mm(0.6)
+    };
     let height = (differs.height() + between + note.height())
         .max(name.height())
         .max(plate.h + Length::mm(0.4));

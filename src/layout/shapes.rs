@@ -165,4 +165,3 @@ pub fn fastener(center: Point) -> Vec<Item> {
         line(p(z, -arm), p(z, arm), ink::SOFT, ink::THIN),
     ]
 }
-

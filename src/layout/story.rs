@@ -101,7 +101,15 @@ fn note_page(desk: &mut Desk<'_>, person: &Person<'_>, page: &StoryPage, m: &Mea
     let over = heading_of(page, m).cut;
     let over: &[usize] = if over { &[0] } else { &[] };
     let hint = "Use fewer or shorter words.";
-    report(desk, person, &[page.heading.as_str()], over, |_| spot, "story", hint);
+    report(
+        desk,
+        person,
+        &[page.heading.as_str()],
+        over,
+        |_| spot,
+        "story",
+        hint,
+    );
     for sentence in &page.sentences {
         desk.note_missing(spot, &missing(sentence));
     }
@@ -287,7 +295,10 @@ fn draw_top(
     frame::draw_mark(page, plate, &person.mark, &person.mark_words);
     let x = plate.right() + Length::mm(4.0);
     let title = Words::line(&story.title, &Style::regular(Length::pt(14.0)), right - x);
-    page.paragraph(None, title.left_of_middle(Point::new(x, plate.center().y), ink::SOFT));
+    page.paragraph(
+        None,
+        title.left_of_middle(Point::new(x, plate.center().y), ink::SOFT),
+    );
     let y = plate.bottom() + TO_ROPE;
     let mut rope = strand::straight(Point::new(left, y), Point::new(right, y));
     let inset = strand::PEG.w / 2;
@@ -414,5 +425,8 @@ fn draw_card(
     ];
     page.figure(None, desk.alt(&card.symbol, &card.label), items);
     let top = at.bottom() - pad - words.height();
-    page.paragraph(None, words.centred(Point::new(at.center().x, top), ink::INK));
+    page.paragraph(
+        None,
+        words.centred(Point::new(at.center().x, top), ink::INK),
+    );
 }

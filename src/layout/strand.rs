@@ -176,7 +176,11 @@ fn ends(center: Point, at: impl Fn(Length, Length) -> Point) -> Vec<Item> {
 
 /// An open ring to tick or to cover.
 pub fn ring(center: Point, radius: Length) -> Item {
-    circle(center, radius, Look::line(ink::INK, Length::mm(0.7)).on(ink::PAPER))
+    circle(
+        center,
+        radius,
+        Look::line(ink::INK, Length::mm(0.7)).on(ink::PAPER),
+    )
 }
 
 /// The plate of a peg, its middle at a place.

@@ -85,7 +85,9 @@ fn too_large(desk: &mut Desk<'_>, person: &Person<'_>, side: Length) {
     let sentence = if person.who.tile <= Length::ZERO {
         format!("The tiles of {mark} have no size.")
     } else {
-        format!("A tile of {side} for {mark} is larger than {paper} paper can hold; it is left out.")
+        format!(
+            "A tile of {side} for {mark} is larger than {paper} paper can hold; it is left out."
+        )
     };
     let spot = Spot::Participant(person.who.id);
     let hint = "Choose smaller tiles or larger paper. Tiles are always printed true to size.";
