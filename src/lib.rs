@@ -30,3 +30,5 @@ pub mod export;
 pub mod storage;
 
 pub mod workbench;
+
+pub mod cli;

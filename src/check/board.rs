@@ -6,7 +6,7 @@ use super::{called, finding};
 use crate::model::board::{Board, Step, StepState};
 use crate::model::club::Club;
 use crate::model::finding::{Finding, Severity, Spot};
-use crate::model::ids::StepRef;
+use crate::model::ids::{StepRef, SymbolId};
 use crate::model::session::Session;
 use crate::symbols::library::library;
 
@@ -52,25 +52,38 @@ fn one(club: &Club, session: &Session, board: &Board, findings: &mut Vec<Finding
         ));
     }
     for step in &board.steps {
-        let spot = spot(session, board, step);
-        if step.activity.is_some_and(|id| club.activity(id).is_none()) {
-            findings.push(unknown_activity(spot));
-        } else if library().get(&step.symbol).is_none() {
-            findings.push(unknown_symbol(step, spot));
-        }
-        if step.label.trim().is_empty() {
-            findings.push(no_words(spot));
-        }
+        one_step(club, session, board, step, findings);
     }
 }
 
-/// A step as in the timetable is mended once, in the timetable; anything else on its board.
+fn one_step(
+    club: &Club,
+    session: &Session,
+    board: &Board,
+    step: &Step,
+    findings: &mut Vec<Finding>,
+) {
+    let spot = spot(session, board, step);
+    let activity = step.activity.map(|id| club.activity(id));
+    if matches!(activity, Some(None)) {
+        findings.push(unknown_activity(spot));
+    } else if library().get(&step.symbol).is_none() {
+        let label = activity.flatten().map_or(&step.label, |a| &a.label);
+        findings.push(unknown_symbol(&step.symbol, label, spot));
+    }
+    if step.label.trim().is_empty() {
+        let here = Spot::Step(session.id, board.participant, step.at);
+        findings.push(no_words(if step.relabelled { here } else { spot }));
+    }
+}
+
+/// What a step shows of the timetable is mended once, in the timetable; anything else on its board.
 fn spot(session: &Session, board: &Board, step: &Step) -> Spot {
-    match step.at {
-        StepRef::Slot(slot) if step.state == StepState::AsTimetable && !step.relabelled => {
+    match (step.at, &step.state) {
+        (StepRef::Slot(slot), StepState::AsTimetable | StepState::NotToday) => {
             Spot::Slot(session.id, slot)
         }
-        at => Spot::Step(session.id, board.participant, at),
+        (at, _) => Spot::Step(session.id, board.participant, at),
     }
 }
 
@@ -84,14 +97,11 @@ fn unknown_activity(spot: Spot) -> Finding {
     )
 }
 
-fn unknown_symbol(step: &Step, spot: Spot) -> Finding {
-    let sentence = if step.symbol.as_str().is_empty() {
-        format!("\"{}\" has no picture.", step.label)
+fn unknown_symbol(symbol: &SymbolId, label: &str, spot: Spot) -> Finding {
+    let sentence = if symbol.as_str().is_empty() {
+        format!("\"{label}\" has no picture.")
     } else {
-        format!(
-            "The picture \"{}\" of \"{}\" is not one of the symbols.",
-            step.symbol, step.label
-        )
+        format!("The picture \"{symbol}\" of \"{label}\" is not one of the symbols.")
     };
     finding(
         Severity::StopAndLook,

@@ -38,6 +38,7 @@ pub fn run_on(club: &Club, session: Option<&Session>, boards: &[Arc<Board>]) -> 
         time::check(club, session, &mut findings);
         water::check(club, session, boards, &mut findings);
         board::check(club, session, boards, &mut findings);
+        print::labels(club, session, &mut findings);
     }
     findings.sort();
     findings.dedup();

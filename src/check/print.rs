@@ -1,9 +1,11 @@
 //! Whether what goes on paper is large enough and its words fit.
 
 use super::{called, finding};
+use crate::layout::{self, InkChoice, Request, SheetKind, Turn};
 use crate::model::club::Club;
 use crate::model::finding::{Finding, Severity, Spot};
 use crate::model::people::Participant;
+use crate::model::session::Session;
 use crate::plan::small_parts::{self, Fit, Gauge};
 use crate::units::{Length, Size};
 
@@ -45,4 +47,17 @@ fn small_tile(p: &Participant, side: Length, seal: Length) -> Finding {
             least.to_mm()
         ),
     )
+}
+
+/// What layout found when tiles and boards are laid out on the club's paper.
+pub fn labels(club: &Club, session: &Session, findings: &mut Vec<Finding>) {
+    let request = Request {
+        session: session.id,
+        participants: club.attending(session).map(|p| p.id).collect(),
+        kinds: vec![SheetKind::LargePrint, SheetKind::Tiles],
+        paper: club.rules.paper,
+        turn: Turn::AsSuits,
+        ink: InkChoice::Colour,
+    };
+    findings.extend(layout::lay_out(club, &request).findings);
 }

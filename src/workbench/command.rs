@@ -8,6 +8,8 @@ use crate::model::edit::{BoardEdit, Edit};
 use crate::model::finding::Spot;
 use crate::model::ids::{ParticipantId, SessionId, StepRef};
 
+pub use crate::storage::preferences::{Theme, ZOOM};
+
 /// The five places of the window, in the order of an evening.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Place {
@@ -95,6 +97,10 @@ pub enum Command {
     CancelJob,
     /// Puts the notice away.
     DismissNotice,
+    /// Sets the colours of the window, also for the next time.
+    SetTheme(Theme),
+    /// Sets the size of everything in the window in per cent, also for the next time.
+    SetZoom(u32),
 }
 
 /// What was chosen to print.

@@ -5,7 +5,7 @@ use std::sync::Arc;
 
 use super::command::{Place, PrintChoice};
 use crate::check;
-use crate::layout::{Request, Sheet};
+use crate::layout::{self, Request, Sheet};
 use crate::model::board::{self, Board};
 use crate::model::club::Club;
 use crate::model::finding::Finding;
@@ -89,7 +89,7 @@ impl Derived {
         }
         let session = source.session.and_then(|id| club.session(id));
         let request = session.map(|session| request(club, session, choice));
-        self.sheets = request.map_or_else(Vec::new, |r| layout_now(club, &r));
+        self.sheets = request.map_or_else(Vec::new, |r| layout::lay_out(club, &r).sheets);
         self.sheets_of = Some(wanted);
     }
 }
@@ -115,8 +115,4 @@ pub(super) fn request(club: &Club, session: &Session, choice: &PrintChoice) -> R
         turn: choice.turn,
         ink: choice.ink,
     }
-}
-
-fn layout_now(_club: &Club, _request: &Request) -> Vec<Sheet> {
-    Vec::new()
 }

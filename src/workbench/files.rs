@@ -1,4 +1,4 @@
-//! Opening and saving, and the question about changes that are not saved.
+//! Opening and saving, and the questions that come before something would be lost.
 
 use std::path::{Path, PathBuf};
 
@@ -6,6 +6,16 @@ use super::command::{Answer, Effect, Notice, Place, Question};
 use super::{Workbench, demo};
 use crate::model::club::Club;
 use crate::model::history::History;
+use crate::storage::disk::{Disk as _, Real};
+use crate::storage::{self, EXTENSION, Stamp};
+
+/// The club's file.
+#[derive(Clone, Debug)]
+pub(super) struct ClubFile {
+    pub path: PathBuf,
+    /// What it held when it was read or written here last.
+    stamp: Stamp,
+}
 
 /// What is done once it is clear what happens to changes that are not saved.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -16,11 +26,19 @@ pub(super) enum Next {
     Quit,
 }
 
-/// A question with what follows its answer.
+/// A question with what it is about.
 #[derive(Clone, Debug)]
 pub(super) struct Standing {
     pub question: Question,
-    next: Next,
+    about: About,
+}
+
+#[derive(Clone, Debug)]
+enum About {
+    /// Changes are not saved, and this would come next.
+    Unsaved(Next),
+    /// Someone else has saved the club's file meanwhile; after saving, this comes next.
+    Overwrite(Option<Next>),
 }
 
 impl Workbench {
@@ -28,31 +46,29 @@ impl Workbench {
     pub(super) fn ask_first(&mut self, next: Next, effects: &mut Vec<Effect>) {
         self.after_save = None;
         if self.history.is_modified() {
-            let question = unsaved_question(self.history.club(), &next);
-            self.question = Some(Standing { question, next });
+            self.question = Some(Standing {
+                question: unsaved_question(self.history.club(), &next),
+                about: About::Unsaved(next),
+            });
         } else {
             self.go_on(next, effects);
         }
     }
 
     pub(super) fn answer(&mut self, answer: Answer, effects: &mut Vec<Effect>) {
-        let Some(Standing { next, .. }) = self.question.take() else {
+        let Some(Standing { about, .. }) = self.question.take() else {
             return;
         };
-        match answer {
-            Answer::Stay => {}
-            Answer::Discard => self.go_on(next, effects),
-            Answer::Save => match self.file.clone() {
-                Some(file) => {
-                    if self.write_club(&file) {
-                        self.go_on(next, effects);
-                    }
+        match (answer, about) {
+            (Answer::Save, About::Unsaved(next)) => self.save_then(Some(next), effects),
+            (Answer::Discard, About::Unsaved(next)) => self.go_on(next, effects),
+            (Answer::Save, About::Overwrite(next)) => {
+                if let Some(path) = self.file.as_ref().map(|f| f.path.clone()) {
+                    self.write_then(&path, next, effects);
                 }
-                None => {
-                    self.after_save = Some(next);
-                    effects.push(self.ask_path());
-                }
-            },
+            }
+            (Answer::Discard, About::Overwrite(next)) => self.ask_path(next, effects),
+            (Answer::Stay, _) => {}
         }
     }
 
@@ -68,7 +84,7 @@ impl Workbench {
             }
             Next::Open(path) => self.read_club(&path),
             Next::Quit => {
-                self.cancel_job();
+                self.jobs.stop();
                 effects.push(Effect::Quit);
             }
         }
@@ -76,65 +92,128 @@ impl Workbench {
 
     /// Looks into the file before asking anything: one that cannot be read changes nothing.
     pub(super) fn open(&mut self, path: PathBuf, effects: &mut Vec<Effect>) {
-        self.ask_first(Next::Open(path), effects);
+        match storage::load(&path) {
+            Ok(_) => self.ask_first(Next::Open(path), effects),
+            Err(error) => self.tell(Notice::trouble(error.sentence, error.hint)),
+        }
     }
 
-    fn read_club(&mut self, _path: &Path) {
-        self.tell(Notice::trouble("Files cannot be opened yet.", ""));
-    }
-
-    fn write_club(&mut self, _path: &Path) -> bool {
-        self.tell(Notice::trouble("Files cannot be saved yet.", ""));
-        false
+    fn read_club(&mut self, path: &Path) {
+        let loaded = match storage::load(path) {
+            Ok(loaded) => loaded,
+            Err(error) => return self.tell(Notice::trouble(error.sentence, error.hint)),
+        };
+        let opened = format!("“{}” is open.", file_name(path));
+        let mended = !loaded.notes.is_empty();
+        let history = if mended {
+            History::unsaved(loaded.club)
+        } else {
+            History::new(loaded.club)
+        };
+        let file = ClubFile {
+            path: path.to_path_buf(),
+            stamp: loaded.stamp,
+        };
+        self.replace(history, Some(file), Place::Session);
+        self.remember(path);
+        self.tell(if mended {
+            let notes = loaded.notes.join(" ");
+            Notice::trouble(
+                format!("{opened} Something in it was mended: {notes}"),
+                "Look at it, then save to keep it so.",
+            )
+        } else {
+            Notice::done(opened)
+        });
     }
 
     /// Saves to the club's file, asking for one if there is none.
     pub(super) fn save(&mut self, effects: &mut Vec<Effect>) {
-        match self.file.clone() {
-            Some(file) => {
-                self.write_club(&file);
-            }
-            None => self.ask_save_as(effects),
+        self.save_then(None, effects);
+    }
+
+    fn save_then(&mut self, next: Option<Next>, effects: &mut Vec<Effect>) {
+        let Some(file) = self.file.clone() else {
+            return self.ask_path(next, effects);
+        };
+        if storage::changed_elsewhere(&file.path, &file.stamp) {
+            self.question = Some(Standing {
+                question: overwrite_question(&file.path),
+                about: About::Overwrite(next),
+            });
+        } else {
+            self.write_then(&file.path, next, effects);
         }
     }
 
     pub(super) fn ask_save_as(&mut self, effects: &mut Vec<Effect>) {
-        self.after_save = None;
-        effects.push(self.ask_path());
+        self.ask_path(None, effects);
+    }
+
+    /// Asks for a file; `next` comes once it is saved, unless something else is begun before.
+    fn ask_path(&mut self, next: Option<Next>, effects: &mut Vec<Effect>) {
+        self.after_save = next;
+        let suggested = match &self.file {
+            Some(file) => file.path.display().to_string(),
+            None => suggested_name(self.history.club()),
+        };
+        effects.push(Effect::AskSavePath { suggested });
     }
 
     pub(super) fn save_as(&mut self, path: PathBuf, effects: &mut Vec<Effect>) {
         let next = self.after_save.take();
-        if self.write_club(&path)
-            && let Some(next) = next
-        {
-            self.go_on(next, effects);
+        let own = self.file.as_ref().is_some_and(|f| f.path == path);
+        if own {
+            return self.save_then(next, effects);
+        }
+        match with_ending(path) {
+            Ok(path) => self.write_then(&path, next, effects),
+            Err(taken) => self.tell(Notice::trouble(
+                format!("“{}” is there already.", file_name(&taken)),
+                "Choose it by its whole name to replace it, or choose another name.",
+            )),
         }
     }
 
-    fn ask_path(&self) -> Effect {
-        let suggested = match &self.file {
-            Some(file) => file.display().to_string(),
-            None => suggested_name(self.history.club()),
-        };
-        Effect::AskSavePath { suggested }
+    fn write_then(&mut self, path: &Path, next: Option<Next>, effects: &mut Vec<Effect>) {
+        let revision = self.history.revision();
+        match storage::save(path, self.history.club()) {
+            Ok(saved) => {
+                self.history.mark_saved(revision);
+                self.file = Some(ClubFile {
+                    path: path.to_path_buf(),
+                    stamp: saved.stamp,
+                });
+                self.remember(path);
+                self.tell(saved_notice(path, &saved.notes));
+                if let Some(next) = next {
+                    self.go_on(next, effects);
+                }
+            }
+            Err(error) => self.tell(Notice::trouble(error.sentence, error.hint)),
+        }
     }
 
-    pub(super) fn ask_folder(&mut self, effects: &mut Vec<Effect>) {
-        effects.push(Effect::AskFolder);
+    fn remember(&mut self, path: &Path) {
+        self.preferences.opened(path);
+        self.keep_preferences();
     }
+}
 
-    pub(super) fn write_sheets(&mut self, _folder: PathBuf) {
-        self.tell(Notice::trouble("Sheets cannot be written yet.", ""));
+fn saved_notice(path: &Path, notes: &[String]) -> Notice {
+    if notes.is_empty() {
+        return Notice::done(format!("Saved in “{}”.", file_name(path)));
     }
-
-    pub(super) fn cancel_job(&mut self) {}
+    Notice::trouble(
+        notes.join(" "),
+        "Your changes are saved; keep a copy of the file elsewhere.",
+    )
 }
 
 fn unsaved_question(club: &Club, next: &Next) -> Question {
     let name = match club.name.trim() {
-        "" => "The club".to_owned(),
-        name => format!("\"{name}\""),
+        "" => "This club".to_owned(),
+        name => format!("“{name}”"),
     };
     let go_on = match next {
         Next::New | Next::Demo | Next::Open(_) => "Go on without saving",
@@ -147,6 +226,49 @@ fn unsaved_question(club: &Club, next: &Next) -> Question {
             (Answer::Discard, go_on.to_owned()),
             (Answer::Stay, "Stay here".to_owned()),
         ],
+    }
+}
+
+fn overwrite_question(path: &Path) -> Question {
+    Question {
+        sentence: format!(
+            "“{}” was saved by another window or another computer since it was opened here.",
+            file_name(path)
+        ),
+        answers: vec![
+            (Answer::Discard, "Save under another name".to_owned()),
+            (
+                Answer::Save,
+                "Save over it; what is there becomes an earlier copy".to_owned(),
+            ),
+            (Answer::Stay, "Stay here".to_owned()),
+        ],
+    }
+}
+
+/// The name of a file for a sentence.
+pub(super) fn file_name(path: &Path) -> String {
+    let name = path.file_name().unwrap_or(path.as_os_str());
+    name.to_string_lossy().into_owned()
+}
+
+/// The path with the ending of a club file. Where the ending has to be added, nobody was asked
+/// about a file of that name: then it must not be there.
+fn with_ending(path: PathBuf) -> Result<PathBuf, PathBuf> {
+    if path
+        .extension()
+        .is_some_and(|e| e.eq_ignore_ascii_case(EXTENSION))
+    {
+        return Ok(path);
+    }
+    let mut name = path.into_os_string();
+    name.push(".");
+    name.push(EXTENSION);
+    let path = PathBuf::from(name);
+    if Real.kind(&path).is_ok() {
+        Err(path)
+    } else {
+        Ok(path)
     }
 }
 
@@ -164,5 +286,5 @@ fn suggested_name(club: &Club) -> String {
         "" => "club",
         name => name,
     };
-    format!("{name}.daystrand")
+    format!("{name}.{EXTENSION}")
 }

@@ -2,28 +2,36 @@
 //! sheets follow, a view goes out. The window, the command line and the tests are its drivers.
 //!
 //! Here: the workbench and how each command is carried out. `choice` keeps what is chosen,
-//! `derived` what follows from the club, `files` opens and saves, `jobs` writes sheets in the
-//! background.
+//! `derived` what follows from the club, `files` opens and saves, `print` and `jobs` write sheets
+//! in the background, `printing` is what they do.
 
 mod choice;
 pub mod command;
 pub mod demo;
 mod derived;
 mod files;
+mod jobs;
+mod print;
+pub mod printing;
 pub mod view;
 
 use std::path::PathBuf;
+use std::sync::Arc;
 
 use jiff::civil::Date;
 
 use crate::model::club::Club;
 use crate::model::edit::{BoardEdit, Edit, Made};
 use crate::model::history::History;
+use crate::storage::preferences::{Preferences, Theme, ZOOM};
 use choice::Choice;
 use command::{Command, Effect, Notice, Place, PrintChoice};
 use derived::Derived;
-use files::{Next, Standing};
+use files::{ClubFile, Next, Standing};
+use jobs::Jobs;
 use view::View;
+
+pub use crate::storage::preferences::usual_path as usual_preferences;
 
 /// The running program.
 #[derive(Debug)]
@@ -36,10 +44,13 @@ pub struct Workbench {
     choice: Choice,
     derived: Derived,
     print: PrintChoice,
-    file: Option<PathBuf>,
+    file: Option<ClubFile>,
     question: Option<Standing>,
     after_save: Option<Next>,
     notice: Option<Notice>,
+    jobs: Jobs,
+    preferences: Preferences,
+    preferences_at: Option<PathBuf>,
 }
 
 impl Workbench {
@@ -59,9 +70,20 @@ impl Workbench {
             question: None,
             after_save: None,
             notice: None,
+            jobs: Jobs::default(),
+            preferences: Preferences::default(),
+            preferences_at: None,
         };
         bench.follow();
         bench
+    }
+
+    /// The same with what was remembered in a file, and remembering there.
+    #[must_use]
+    pub fn with_preferences(mut self, path: Option<PathBuf>) -> Self {
+        self.preferences = path.as_deref().map(Preferences::load).unwrap_or_default();
+        self.preferences_at = path;
+        self
     }
 
     /// Carries out a command. While a question stands open only its answer counts.
@@ -105,8 +127,10 @@ impl Workbench {
             Command::SetPrint(choice) => self.print = choice,
             Command::AskPrintFolder => self.ask_folder(effects),
             Command::WriteSheets(folder) => self.write_sheets(folder),
-            Command::CancelJob => self.cancel_job(),
+            Command::CancelJob => self.jobs.stop(),
             Command::DismissNotice => self.notice = None,
+            Command::SetTheme(theme) => self.set_look(theme, self.preferences.zoom_percent),
+            Command::SetZoom(percent) => self.set_look(self.preferences.theme, percent),
         }
     }
 
@@ -156,12 +180,25 @@ impl Workbench {
         }
     }
 
+    fn set_look(&mut self, theme: Theme, zoom_percent: u32) {
+        self.preferences.theme = theme;
+        self.preferences.zoom_percent = zoom_percent.clamp(*ZOOM.start(), *ZOOM.end());
+        self.keep_preferences();
+    }
+
+    /// Remembers for the next time; losing that is never a reason to stop or to bother anyone.
+    fn keep_preferences(&self) {
+        if let Some(path) = &self.preferences_at {
+            drop(self.preferences.save(path));
+        }
+    }
+
     fn tell(&mut self, notice: Notice) {
         self.notice = Some(notice);
     }
 
     /// Puts another club in place of this one.
-    fn replace(&mut self, history: History, file: Option<PathBuf>, place: Place) {
+    fn replace(&mut self, history: History, file: Option<ClubFile>, place: Place) {
         self.revisions_before = self.last_revision;
         self.history = history;
         self.file = file;
@@ -191,6 +228,11 @@ impl Workbench {
             .follow_sheets(club, self.choice.place, &self.print);
     }
 
+    /// The club as it is now.
+    pub const fn club(&self) -> &Arc<Club> {
+        self.history.club()
+    }
+
     /// The running program as it is now.
     pub fn view(&self) -> View<'_> {
         let club: &Club = self.history.club();
@@ -208,13 +250,16 @@ impl Workbench {
             redo: self.history.redo_label(),
             modified: self.history.is_modified(),
             revision: self.last_revision_of_club(),
-            path: self.file.as_deref(),
-            recent: &[],
+            path: self.file.as_ref().map(|f| f.path.as_path()),
+            recent: &self.preferences.recent,
+            last_folder: self.preferences.last_folder.as_deref(),
+            theme: self.preferences.theme,
+            zoom_percent: self.preferences.zoom_percent,
             notice: self.notice.as_ref(),
             question: self.question.as_ref().map(|s| &s.question),
             print: &self.print,
             sheets: self.derived.sheets(),
-            job: None,
+            job: self.jobs.progress(),
         }
     }
 

@@ -5,7 +5,7 @@ use std::sync::Arc;
 
 use jiff::civil::Date;
 
-use super::command::{Notice, Place, PrintChoice, Question};
+use super::command::{Notice, Place, PrintChoice, Question, Theme};
 use crate::layout::Sheet;
 use crate::model::board::Board;
 use crate::model::club::Club;
@@ -45,6 +45,12 @@ pub struct View<'a> {
     pub path: Option<&'a Path>,
     /// Files opened or saved lately, newest first.
     pub recent: &'a [PathBuf],
+    /// The folder sheets were written to last.
+    pub last_folder: Option<&'a Path>,
+    /// Colours of the window.
+    pub theme: Theme,
+    /// Size of everything in the window, in per cent.
+    pub zoom_percent: u32,
     /// What is to be told.
     pub notice: Option<&'a Notice>,
     /// What is to be answered first.

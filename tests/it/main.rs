@@ -1,5 +1,6 @@
 //! All integration tests in one binary: each further binary would link the whole window again.
 
+mod check;
 mod fixture;
 mod house;
 mod kit_fresh;

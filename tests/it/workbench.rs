@@ -2,6 +2,9 @@
 
 mod choice;
 mod edits;
+mod evening;
+mod files;
+mod printing;
 
 use daystrand::model::club::Activity;
 use daystrand::model::edit::{Edit, SessionDetails};

@@ -1,0 +1,156 @@
+//! Work in the background: the only threads besides the window's own. A job sends reports over one
+//! channel; reports of a job that is no longer ours are dropped by its number.
+
+use std::sync::Arc;
+use std::sync::atomic::{AtomicBool, Ordering};
+use std::sync::mpsc::{Receiver, Sender, channel};
+use std::thread::{self, JoinHandle};
+
+use super::printing::{self, Go, Order, Outcome, Step};
+use super::view::Progress;
+
+/// What a job tells.
+#[derive(Debug)]
+enum Report {
+    Doing(Step),
+    Ended(Box<Outcome>),
+}
+
+/// At most one job, and its reports.
+#[derive(Debug)]
+pub(super) struct Jobs {
+    sender: Sender<(u64, Report)>,
+    receiver: Receiver<(u64, Report)>,
+    started: u64,
+    running: Option<Running>,
+}
+
+#[derive(Debug)]
+struct Running {
+    number: u64,
+    stop: Arc<AtomicBool>,
+    thread: Option<JoinHandle<()>>,
+    now: Step,
+}
+
+impl Default for Jobs {
+    fn default() -> Self {
+        let (sender, receiver) = channel();
+        Self {
+            sender,
+            receiver,
+            started: 0,
+            running: None,
+        }
+    }
+}
+
+impl Jobs {
+    /// Whether something is being written.
+    pub const fn is_running(&self) -> bool {
+        self.running.is_some()
+    }
+
+    /// Starts writing sheets. False if the system gives no thread for it.
+    pub fn start(&mut self, order: Order) -> bool {
+        self.stop_and_wait();
+        self.started += 1;
+        let number = self.started;
+        let stop = Arc::new(AtomicBool::new(false));
+        let thread = {
+            let (sender, stop) = (self.sender.clone(), stop.clone());
+            // Who no longer listens does not want the report.
+            let tell = move |report| drop(sender.send((number, report)));
+            thread::Builder::new()
+                .name("writing".to_owned())
+                .spawn(move || {
+                    let outcome = printing::write(&order, &mut |step| {
+                        tell(Report::Doing(step));
+                        if stop.load(Ordering::Relaxed) {
+                            Go::Stop
+                        } else {
+                            Go::On
+                        }
+                    });
+                    tell(Report::Ended(Box::new(outcome)));
+                })
+        };
+        let Ok(thread) = thread else {
+            return false;
+        };
+        self.running = Some(Running {
+            number,
+            stop,
+            thread: Some(thread),
+            now: Step {
+                doing: "Laying out".to_owned(),
+                done: 0,
+                total: 0,
+            },
+        });
+        true
+    }
+
+    /// Asks the job to stop after the file it is writing.
+    pub fn stop(&self) {
+        if let Some(running) = &self.running {
+            running.stop.store(true, Ordering::Relaxed);
+        }
+    }
+
+    fn stop_and_wait(&mut self) {
+        self.stop();
+        if let Some(thread) = self.running.take().and_then(|mut r| r.thread.take()) {
+            // A thread that panicked has told its story on the way.
+            drop(thread.join());
+        }
+    }
+
+    /// Takes in what was reported: whether anything was, and how the job ended if it did.
+    pub fn poll(&mut self) -> (bool, Option<Outcome>) {
+        let mut changed = false;
+        let mut ended = None;
+        while let Ok((number, report)) = self.receiver.try_recv() {
+            let Some(running) = self.running.as_mut().filter(|r| r.number == number) else {
+                continue;
+            };
+            changed = true;
+            match report {
+                Report::Doing(step) => running.now = step,
+                Report::Ended(outcome) => {
+                    self.running = None;
+                    ended = Some(*outcome);
+                }
+            }
+        }
+        (changed, ended)
+    }
+
+    /// Whether the thread is gone without having said how it ended.
+    pub fn is_lost(&self) -> bool {
+        let thread = self.running.as_ref().and_then(|r| r.thread.as_ref());
+        thread.is_some_and(JoinHandle::is_finished)
+    }
+
+    /// Forgets a job that is gone.
+    pub fn forget(&mut self) {
+        self.running = None;
+    }
+
+    /// How far the job has come.
+    pub fn progress(&self) -> Option<Progress<'_>> {
+        let step = &self.running.as_ref()?.now;
+        Some(Progress {
+            doing: &step.doing,
+            done: step.done,
+            total: step.total,
+        })
+    }
+}
+
+impl Drop for Jobs {
+    /// A half-written folder is better than a half-written file.
+    fn drop(&mut self) {
+        self.stop_and_wait();
+    }
+}

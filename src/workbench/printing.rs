@@ -1,0 +1,283 @@
+//! Writing sheets into a folder: what is wanted, one file after the other, and what came of it.
+//! Runs on any thread; asks after every file whether to go on.
+
+use std::collections::BTreeSet;
+use std::path::PathBuf;
+use std::sync::Arc;
+
+use super::command::Format;
+use crate::export::{pdf, png, text};
+use crate::layout::{self, Request, Sheet, SheetKind};
+use crate::model::club::Club;
+use crate::model::ids::ParticipantId;
+use crate::storage::FileError;
+use crate::storage::output::OutputFolder;
+
+/// Resolution of pictures, in dots per inch; common practice for print.
+const PICTURE_DPI: f64 = 300.0;
+
+/// What is to be written.
+#[derive(Clone, Debug)]
+pub struct Order {
+    /// The club as it is printed.
+    pub club: Arc<Club>,
+    /// Which sheets.
+    pub request: Request,
+    /// Which files for each sheet.
+    pub formats: Vec<Format>,
+    /// Into which folder; it is made if it is not there.
+    pub folder: PathBuf,
+}
+
+/// What is being done now.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Step {
+    /// The file.
+    pub doing: String,
+    /// Files done.
+    pub done: usize,
+    /// Files in all.
+    pub total: usize,
+}
+
+/// Whether to go on after a file.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Go {
+    /// Write the next one.
+    On,
+    /// Stop here.
+    Stop,
+}
+
+/// A file that was written.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Written {
+    /// Of which kind of sheet.
+    pub kind: SheetKind,
+    /// Whose.
+    pub participant: Option<ParticipantId>,
+    /// Which kind of file.
+    pub format: Format,
+    /// Where.
+    pub path: PathBuf,
+    /// Pages in it.
+    pub pages: usize,
+}
+
+/// What came of it. Files written stay, however it ended.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Outcome {
+    /// The folder.
+    pub folder: PathBuf,
+    /// What was written, in order.
+    pub written: Vec<Written>,
+    /// Files that were wanted.
+    pub wanted: usize,
+    /// How it ended.
+    pub end: End,
+}
+
+/// How writing ended.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum End {
+    /// Everything is written.
+    Done,
+    /// Someone stopped it.
+    Stopped,
+    /// A file could not be written.
+    Failed {
+        /// What happened.
+        sentence: String,
+        /// What to do.
+        hint: String,
+    },
+}
+
+/// Writes what is wanted and reports before each file.
+pub fn write(order: &Order, report: &mut dyn FnMut(Step) -> Go) -> Outcome {
+    let sheets = layout::lay_out(&order.club, &order.request).sheets;
+    let files = files(&sheets, &order.formats);
+    let mut outcome = Outcome {
+        folder: order.folder.clone(),
+        written: Vec::with_capacity(files.len()),
+        wanted: files.len(),
+        end: End::Done,
+    };
+    if files.is_empty() {
+        return outcome;
+    }
+    if let Err(end) = write_all(order, &files, &mut outcome.written, report) {
+        outcome.end = end;
+    }
+    outcome
+}
+
+fn write_all(
+    order: &Order,
+    files: &[File<'_>],
+    written: &mut Vec<Written>,
+    report: &mut dyn FnMut(Step) -> Go,
+) -> Result<(), End> {
+    let mut folder = OutputFolder::open(&order.folder)?;
+    let about = about(order);
+    for (done, file) in files.iter().enumerate() {
+        let step = Step {
+            doing: file.name(),
+            done,
+            total: files.len(),
+        };
+        if report(step) == Go::Stop {
+            return Err(End::Stopped);
+        }
+        written.push(file.write(&mut folder, &about)?);
+    }
+    Ok(())
+}
+
+/// What every file says about itself besides its title.
+struct About {
+    club: String,
+    date: (i16, i8, i8),
+}
+
+fn about(order: &Order) -> About {
+    let session = order.club.session(order.request.session);
+    let date = session.map(|s| (s.date.year(), s.date.month(), s.date.day()));
+    About {
+        club: order.club.name.clone(),
+        date: date.unwrap_or_default(),
+    }
+}
+
+/// A file to write.
+struct File<'a> {
+    stem: String,
+    format: Format,
+    sheet: &'a Sheet,
+    /// Which of its pages, for pictures.
+    page: Option<usize>,
+}
+
+/// All files of some sheets: one PDF a sheet, one picture a page, the words of a story.
+fn files<'a>(sheets: &'a [Sheet], formats: &[Format]) -> Vec<File<'a>> {
+    let formats: BTreeSet<Format> = formats.iter().copied().collect();
+    let mut files = Vec::new();
+    for sheet in sheets {
+        for &format in &formats {
+            let file = |stem: String, page| File {
+                stem,
+                format,
+                sheet,
+                page,
+            };
+            match format {
+                Format::Pdf => files.push(file(sheet.file_stem.clone(), None)),
+                Format::Text if sheet.kind == SheetKind::Story => {
+                    files.push(file(sheet.file_stem.clone(), None));
+                }
+                Format::Text => {}
+                Format::Png => files.extend((0..sheet.pages.len()).map(|page| {
+                    let stem = format!("{}-{}", sheet.file_stem, page + 1);
+                    file(stem, Some(page))
+                })),
+            }
+        }
+    }
+    files
+}
+
+/// What the name of a file ends in.
+const fn ending(format: Format) -> &'static str {
+    match format {
+        Format::Pdf => "pdf",
+        Format::Png => "png",
+        Format::Text => "txt",
+    }
+}
+
+impl File<'_> {
+    fn name(&self) -> String {
+        format!("{}.{}", self.stem, ending(self.format))
+    }
+
+    fn write(&self, folder: &mut OutputFolder, about: &About) -> Result<Written, End> {
+        let bytes = self.bytes(about)?;
+        let path = folder.write(&self.stem, ending(self.format), &bytes)?;
+        Ok(Written {
+            kind: self.sheet.kind,
+            participant: self.sheet.participant,
+            format: self.format,
+            path,
+            pages: self.page.map_or(self.sheet.pages.len(), |_| 1),
+        })
+    }
+
+    fn bytes(&self, about: &About) -> Result<Vec<u8>, End> {
+        let pages = &self.sheet.pages;
+        match (self.format, self.page.and_then(|i| pages.get(i))) {
+            (Format::Png, Some(page)) => {
+                png::png(page, PICTURE_DPI).map_err(|e| self.failed(&e.to_string()))
+            }
+            (Format::Text, _) => Ok(text::text(pages, false).into_bytes()),
+            (Format::Pdf | Format::Png, _) => Ok(pdf::pdf(
+                pages,
+                &pdf::Meta {
+                    title: self.sheet.title.clone(),
+                    subject: None,
+                    author: about.club.clone(),
+                    date: about.date,
+                },
+            )),
+        }
+    }
+
+    fn failed(&self, why: &str) -> End {
+        End::Failed {
+            sentence: format!("“{}” was not written: {why}.", self.name()),
+            hint: "Choose PDF instead of pictures for this sheet.".to_owned(),
+        }
+    }
+}
+
+impl From<FileError> for End {
+    fn from(error: FileError) -> Self {
+        Self::Failed {
+            sentence: error.sentence,
+            hint: error.hint,
+        }
+    }
+}
+
+impl Outcome {
+    /// What happened and what to do, for people.
+    pub fn words(&self) -> (String, String) {
+        let place = self.folder.display();
+        let count = self.written.len();
+        let written = match count {
+            1 => "1 file is".to_owned(),
+            n => format!("{n} files are"),
+        };
+        match &self.end {
+            End::Done if count == 0 => (
+                "There was nothing to write.".to_owned(),
+                "Choose sheets and people who come.".to_owned(),
+            ),
+            End::Done => (format!("{written} in {place}."), String::new()),
+            End::Stopped => (
+                format!(
+                    "Writing was stopped. {written} in {place}, of {} wanted.",
+                    self.wanted
+                ),
+                "Write again to get the rest.".to_owned(),
+            ),
+            End::Failed { sentence, hint } if count == 0 => (sentence.clone(), hint.clone()),
+            End::Failed { sentence, hint } => (
+                format!(
+                    "{sentence} {written} in {place}, of {} wanted.",
+                    self.wanted
+                ),
+                hint.clone(),
+            ),
+        }
+    }
+}

@@ -1,0 +1,429 @@
+//! Each check with cases that make it speak and cases that leave it quiet.
+
+use std::sync::Arc;
+
+use daystrand::check;
+use daystrand::model::club::{Activity, Club};
+use daystrand::model::finding::{Finding, Severity, Spot};
+use daystrand::model::hand::{Content, HandChanges, Placement};
+use daystrand::model::ids::{ActivityId, OwnId, SlotId, StepRef, SymbolId};
+use daystrand::model::people::Participant;
+use daystrand::model::session::{Session, Slot};
+use daystrand::units::Length;
+use jiff::civil::time;
+
+/// A name for the case, the code, how often it speaks, and what is changed on the demo club, whose
+/// first session is checked.
+type Case = (&'static str, &'static str, usize, fn(&mut Club));
+
+const CASES: &[Case] = &[
+    // The clock.
+    ("as it is", "time.overrun", 0, |_| {}),
+    ("to the minute", "time.overrun", 0, |c| lasting(c, 90)),
+    ("a minute over", "time.overrun", 1, |c| lasting(c, 91)),
+    ("three minutes between", "time.overrun", 1, |c| {
+        c.rules.transition_minutes = 3
+    }),
+    ("no slots", "time.overrun", 0, |c| {
+        session(c).timetable.clear()
+    }),
+    ("in the morning", "time.past_midnight", 0, |_| {}),
+    ("late", "time.past_midnight", 1, |c| {
+        session(c).start = time(22, 45, 0, 0)
+    }),
+    // The water.
+    ("as it is", "water.no_dry_replacement", 0, |_| {}),
+    ("nothing dry", "water.no_dry_replacement", 1, |c| {
+        activity(c, "Boat").dry_replacement = None;
+    }),
+    (
+        "nothing dry, twice in the timetable",
+        "water.no_dry_replacement",
+        1,
+        |c| {
+            activity(c, "Boat").dry_replacement = None;
+            let boat = slot(c, "Boat");
+            let again = Slot {
+                id: SlotId(9001),
+                ..boat
+            };
+            session(c).timetable.push(again);
+        },
+    ),
+    (
+        "dry land has no replacement",
+        "water.no_dry_replacement",
+        0,
+        |c| {
+            activity(c, "Dig").dry_replacement = None;
+        },
+    ),
+    (
+        "what is gone is no replacement",
+        "water.no_dry_replacement",
+        1,
+        |c| {
+            activity(c, "Boat").dry_replacement = Some(ActivityId(9000));
+        },
+    ),
+    ("not in this session", "water.no_dry_replacement", 0, |c| {
+        activity(c, "Splash").dry_replacement = None;
+    }),
+    ("only on one board", "water.no_dry_replacement", 1, |c| {
+        activity(c, "Splash").dry_replacement = None;
+        swap(c, "leaf", "Song", "Splash");
+    }),
+    (
+        "on one board, not today",
+        "water.no_dry_replacement",
+        0,
+        |c| {
+            activity(c, "Splash").dry_replacement = None;
+            swap(c, "leaf", "Song", "Splash");
+            let song = slot(c, "Song").id;
+            hand(c, "leaf").not_today.insert(song);
+        },
+    ),
+    ("as it is", "water.wet_replacement", 0, |_| {}),
+    ("wet instead of wet", "water.wet_replacement", 1, |c| {
+        let splash = activity(c, "Splash").id;
+        activity(c, "Boat").dry_replacement = Some(splash);
+    }),
+    // The boards.
+    ("as it is", "board.empty", 0, |_| {}),
+    ("nothing today", "board.empty", 1, |c| {
+        let all: Vec<SlotId> = session(c).timetable.iter().map(|s| s.id).collect();
+        hand(c, "kite").not_today.extend(all);
+    }),
+    ("nothing today but an own step", "board.empty", 0, |c| {
+        let all: Vec<SlotId> = session(c).timetable.iter().map(|s| s.id).collect();
+        hand(c, "kite").not_today.extend(all);
+        own_step(c, "kite", "quiet_place", "Quiet place");
+    }),
+    ("no timetable", "board.empty", 0, |c| {
+        session(c).timetable.clear()
+    }),
+    ("as it is", "board.no_timetable", 0, |_| {}),
+    ("no timetable", "board.no_timetable", 1, |c| {
+        session(c).timetable.clear()
+    }),
+    ("as it is", "board.nobody", 0, |_| {}),
+    ("all away", "board.nobody", 1, |c| {
+        let all: Vec<_> = c.participants.iter().map(|p| p.id).collect();
+        session(c).away.extend(all);
+    }),
+    (
+        "a picture there is not, once for all",
+        "board.unknown_symbol",
+        1,
+        |c| {
+            activity(c, "Dig").symbol = SymbolId::new("no_such_picture");
+        },
+    ),
+    ("no picture", "board.unknown_symbol", 1, |c| {
+        own_step(c, "kite", "", "Rest")
+    }),
+    ("a picture there is", "board.unknown_symbol", 0, |c| {
+        own_step(c, "kite", "dig", "Rest");
+    }),
+    ("as it is", "board.unknown_activity", 0, |_| {}),
+    (
+        "an activity there is not, once for all",
+        "board.unknown_activity",
+        1,
+        |c| {
+            session(c).timetable[2].activity = ActivityId(9000);
+        },
+    ),
+    ("as it is", "board.no_words", 0, |_| {}),
+    ("words taken away", "board.no_words", 1, |c| {
+        let dig = slot(c, "Dig").id;
+        hand(c, "kite")
+            .labels
+            .insert(StepRef::Slot(dig), " ".into());
+    }),
+    // People.
+    (
+        "as it is: two called Mila with marks of their own",
+        "people.same_name",
+        0,
+        |_| {},
+    ),
+    ("one name and one mark", "people.same_name", 1, |c| {
+        participant(c, "star").mark = SymbolId::new("kite");
+    }),
+    (
+        "one name, capitals and blanks aside",
+        "people.same_name",
+        1,
+        |c| {
+            let star = participant(c, "star");
+            star.name = " MILA".into();
+            star.mark = SymbolId::new("kite");
+        },
+    ),
+    ("three of them", "people.same_name", 2, |c| {
+        for mark in ["star", "leaf"] {
+            let p = participant(c, mark);
+            p.name = "Mila".into();
+            p.mark = SymbolId::new("kite");
+        }
+    }),
+    ("one mark, two names", "people.same_name", 0, |c| {
+        participant(c, "boat").mark = SymbolId::new("kite");
+    }),
+    ("as it is", "people.same_mark", 0, |_| {}),
+    ("one mark, two names", "people.same_mark", 1, |c| {
+        participant(c, "boat").mark = SymbolId::new("kite");
+    }),
+    ("as it is", "people.unknown_mark", 0, |_| {}),
+    ("a mark there is not", "people.unknown_mark", 1, |c| {
+        participant(c, "boat").mark = SymbolId::new("no_such_mark");
+    }),
+    ("as it is", "people.no_name", 0, |_| {}),
+    ("no name", "people.no_name", 1, |c| {
+        participant(c, "boat").name.clear()
+    }),
+    // Paper.
+    (
+        "as it is: the smallest is 40 + 2 x 4 mm",
+        "print.small_tile",
+        0,
+        |_| {},
+    ),
+    (
+        "25.3 mm and 2 x 4 mm are 33.3",
+        "print.small_tile",
+        0,
+        |c| {
+            participant(c, "boat").tile = Length::mm(25.3);
+        },
+    ),
+    (
+        "25.2 mm and 2 x 4 mm are below",
+        "print.small_tile",
+        1,
+        |c| {
+            participant(c, "boat").tile = Length::mm(25.2);
+        },
+    ),
+    (
+        "the seal is part of the piece",
+        "print.small_tile",
+        1,
+        |c| {
+            participant(c, "fish").tile = Length::mm(30.0);
+            c.rules.seal = Length::mm(1.0);
+        },
+    ),
+];
+
+#[test]
+fn each_check_speaks_when_it_should_and_not_otherwise() {
+    let mut wrong = Vec::new();
+    for (name, code, times, change) in CASES {
+        let mut club = daystrand::workbench::demo::club();
+        change(&mut club);
+        let findings = run(&club);
+        let found: Vec<_> = findings.iter().filter(|f| f.code == *code).collect();
+        if found.len() != *times {
+            wrong.push(format!("{code}, {name}: {times} expected, {found:#?}"));
+        }
+    }
+    assert!(wrong.is_empty(), "{}", wrong.join("\n"));
+}
+
+#[test]
+fn every_code_has_cases_of_both_kinds() {
+    let mut codes: Vec<_> = CASES.iter().map(|c| c.1).collect();
+    codes.sort_unstable();
+    codes.dedup();
+    for code in codes {
+        assert!(
+            CASES.iter().any(|c| c.1 == code && c.2 > 0),
+            "{code} never speaks"
+        );
+        assert!(
+            CASES.iter().any(|c| c.1 == code && c.2 == 0),
+            "{code} is never quiet"
+        );
+    }
+}
+
+#[test]
+fn every_sentence_is_plain_and_claims_nothing() {
+    for (name, code, ..) in CASES {
+        let case = CASES.iter().find(|c| c.0 == *name && c.1 == *code).unwrap();
+        let mut club = daystrand::workbench::demo::club();
+        case.3(&mut club);
+        for f in run(&club) {
+            assert!(f.sentence.ends_with('.') && f.hint.ends_with('.'), "{f:?}");
+            let words = format!("{} {}", f.sentence, f.hint).to_lowercase();
+            for claim in [
+                "safe",
+                "comply",
+                "conform",
+                "complian",
+                "danger",
+                "suitable for",
+            ] {
+                assert!(!words.contains(claim), "{f:?}");
+            }
+        }
+    }
+}
+
+#[test]
+fn an_overrun_names_the_end_and_the_last_moment_to_close() {
+    let mut club = daystrand::workbench::demo::club();
+    club.rules.transition_minutes = 3;
+    let findings = run(&club);
+    let over = findings.iter().find(|f| f.code == "time.overrun").unwrap();
+    // 68 minutes and ten times 3 between are 98: 09:30 to 11:08; the last two slots of 5 and 3
+    // minutes with 3 between begin 11 minutes before 11:00.
+    assert_eq!(
+        over.sentence,
+        "The timetable ends at 11:08, 8 minutes after the 90 minutes of the session are over."
+    );
+    assert!(
+        over.hint
+            .contains("\"Finishing\" begins at 10:49 at the latest"),
+        "{}",
+        over.hint
+    );
+}
+
+#[test]
+fn a_piece_that_fits_the_gauge_comes_before_one_that_nearly_does() {
+    let severity = |mm: f64| {
+        let mut club = daystrand::workbench::demo::club();
+        participant(&mut club, "boat").tile = Length::mm(mm);
+        let found = run(&club);
+        found
+            .iter()
+            .find(|f| f.code == "print.small_tile")
+            .map(|f| f.severity)
+    };
+    assert_eq!(
+        severity(23.0),
+        Some(Severity::StopAndLook),
+        "31 mm fits 31.75 mm"
+    );
+    assert_eq!(
+        severity(24.0),
+        Some(Severity::Look),
+        "32 mm does not, but as cut by hand it may"
+    );
+    assert_eq!(severity(26.0), None);
+}
+
+#[test]
+fn what_is_found_stands_where_it_is_mended() {
+    let mut club = daystrand::workbench::demo::club();
+    activity(&mut club, "Boat").dry_replacement = None;
+    let boat = slot(&mut club, "Boat").id;
+    let first = club.sessions[0].id;
+    let found = run(&club);
+    let dry = found
+        .iter()
+        .find(|f| f.code == "water.no_dry_replacement")
+        .unwrap();
+    assert_eq!(dry.spot, Spot::Slot(first, boat));
+    let mut club = daystrand::workbench::demo::club();
+    own_step(&mut club, "kite", "", "Rest");
+    let kite = participant(&mut club, "kite").id;
+    let found = run(&club);
+    let picture = found
+        .iter()
+        .find(|f| f.spot == Spot::Step(first, kite, OWN))
+        .unwrap();
+    assert_eq!(picture.code, "board.unknown_symbol");
+}
+
+#[test]
+fn the_most_serious_come_first_and_a_club_without_sessions_is_checked_too() {
+    let mut club = daystrand::workbench::demo::club();
+    club.rules.transition_minutes = 9;
+    participant(&mut club, "boat").mark = SymbolId::new("kite");
+    let found = run(&club);
+    assert!(found.is_sorted_by_key(|f| f.severity));
+    club.sessions.clear();
+    let found = check::run(&club, None);
+    assert!(found.iter().any(|f| f.code == "people.same_mark"));
+    assert!(check::run(&Club::default(), None).is_empty());
+}
+
+#[test]
+fn the_demo_has_nothing_to_look_at() {
+    let club = daystrand::workbench::demo::club();
+    for session in &club.sessions {
+        let found = check::run(&club, Some(session));
+        assert!(
+            found.iter().all(|f| f.severity == Severity::GoodToKnow),
+            "{found:#?}"
+        );
+    }
+}
+
+fn run(club: &Club) -> Vec<Finding> {
+    check::run(club, club.sessions.first().map(AsRef::as_ref))
+}
+
+fn session(club: &mut Club) -> &mut Session {
+    Arc::make_mut(&mut club.sessions[0])
+}
+
+/// Makes the session last so many minutes by its last slot, which is long enough.
+fn lasting(club: &mut Club, minutes: u32) {
+    let now = daystrand::plan::clock::clock(&club.sessions[0], &club.rules).minutes();
+    let last = session(club).timetable.last_mut().unwrap();
+    last.minutes = last.minutes + minutes - now;
+}
+
+fn activity<'a>(club: &'a mut Club, label: &str) -> &'a mut Activity {
+    let mut all = club.activities.iter_mut();
+    Arc::make_mut(all.find(|a| a.label == label).unwrap())
+}
+
+fn participant<'a>(club: &'a mut Club, mark: &str) -> &'a mut Participant {
+    let mut all = club.participants.iter_mut();
+    Arc::make_mut(all.find(|p| p.mark.as_str() == mark).unwrap())
+}
+
+fn hand<'a>(club: &'a mut Club, mark: &str) -> &'a mut HandChanges {
+    let who = participant(club, mark).id;
+    session(club).hand.entry(who).or_default()
+}
+
+fn slot(club: &mut Club, label: &str) -> Slot {
+    let id = activity(club, label).id;
+    let mut slots = session(club).timetable.iter();
+    slots.find(|s| s.activity == id).unwrap().clone()
+}
+
+fn swap(club: &mut Club, mark: &str, from: &str, to: &str) {
+    let slot = slot(club, from).id;
+    let to = activity(club, to);
+    let content = Content {
+        activity: Some(to.id),
+        symbol: to.symbol.clone(),
+        label: to.label.clone(),
+    };
+    hand(club, mark).replaced.insert(slot, content);
+}
+
+const OWN: StepRef = StepRef::Own(OwnId(9000));
+
+fn own_step(club: &mut Club, mark: &str, symbol: &str, label: &str) {
+    let content = Content {
+        activity: None,
+        symbol: SymbolId::new(symbol),
+        label: label.into(),
+    };
+    let hand = hand(club, mark);
+    hand.own.insert(OwnId(9000), content);
+    hand.placed.push(Placement {
+        step: OWN,
+        after: Vec::new(),
+    });
+}
