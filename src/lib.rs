@@ -31,4 +31,6 @@ pub mod storage;
 
 pub mod workbench;
 
+pub mod ui;
+
 pub mod cli;

@@ -13,4 +13,5 @@ mod storage;
 mod story;
 mod symbols;
 mod text;
+mod ui;
 mod workbench;

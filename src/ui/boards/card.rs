@@ -1,0 +1,185 @@
+//! One step as a card: its picture and words, and how it differs from the timetable.
+
+use egui::{Align2, CornerRadius, Painter, Rect, Stroke, StrokeKind, pos2, vec2};
+
+use crate::model::board::{Step, StepState};
+use crate::model::ids::SymbolId;
+use crate::model::people::Skin;
+use crate::ui::icons::{self, Icon};
+use crate::ui::pictures::Pictures;
+use crate::ui::theme::{self, Theme};
+use crate::ui::widgets::card::{Lie, face_down, tile};
+use crate::ui::widgets::words;
+
+/// Picture above, words below, on the paper of a card.
+pub fn face(
+    p: &Painter,
+    pictures: &mut Pictures,
+    paper: Rect,
+    symbol: &SymbolId,
+    label: &str,
+    skin: Skin,
+) {
+    let t = theme::of(p.ctx());
+    let inner = paper.shrink2(vec2(4.0, 3.0));
+    let two = words::rows_needed(p, label, theme::bold(16.0), inner.width()) > 1;
+    let text_height = if two { 40.0 } else { 24.0 };
+    let text = Rect::from_min_max(pos2(inner.left(), inner.bottom() - text_height), inner.max);
+    let picture = Rect::from_min_max(inner.min, pos2(inner.right(), text.top() - 2.0));
+    pictures.symbol(p, picture, symbol, skin);
+    words::label(
+        p,
+        text,
+        label,
+        if two { &[16.0, 15.0, 14.0] } else { &[16.0] },
+        2,
+        t.col.card_ink,
+    );
+}
+
+/// How a step is drawn.
+pub struct Look<'a> {
+    /// The step.
+    pub step: &'a Step,
+    /// The participant's skin.
+    pub skin: Skin,
+    /// Chosen: the line round it is the accent.
+    pub chosen: bool,
+    /// A symbol would take its place.
+    pub swapping: bool,
+    /// The number of the finding about it, and whether it is serious.
+    pub finding: Option<(usize, bool)>,
+}
+
+/// Draws a step's card; its tab hangs below.
+pub fn paint(p: &Painter, pictures: &mut Pictures, rect: Rect, look: &Look<'_>) {
+    let t = theme::of(p.ctx());
+    let step = look.step;
+    if step.state == StepState::NotToday {
+        let plate = face_down(p, &t, rect);
+        not_today(p, &t, plate, &step.label);
+    } else {
+        let paper = tile(p, &t, rect, Lie::Ground);
+        face(p, pictures, paper, &step.symbol, &step.label, look.skin);
+    }
+    if look.chosen || look.swapping {
+        let line = Stroke::new(2.5, t.col.accent);
+        p.rect_stroke(
+            rect,
+            CornerRadius::same(theme::R_CARD),
+            line,
+            StrokeKind::Inside,
+        );
+    }
+    if look.swapping {
+        tab(p, &t, rect, Icon::Swap, "pick a symbol", false);
+    } else if let Some((icon, words, dark)) = says(step) {
+        tab(p, &t, rect, icon, &words, dark);
+    }
+    if let Some((n, serious)) = look.finding {
+        mark(p, &t, rect.right_top() + vec2(-8.0, 8.0), n, serious);
+    }
+}
+
+fn not_today(p: &Painter, t: &Theme, plate: Rect, label: &str) {
+    let (top, bottom) = plate.split_top_bottom_at_fraction(0.48);
+    words::line(
+        p,
+        top,
+        Align2::CENTER_BOTTOM,
+        "Not today",
+        theme::bold(16.0),
+        t.col.card_ink,
+    );
+    let room = bottom.shrink2(vec2(4.0, 0.0));
+    words::line(
+        p,
+        room,
+        Align2::CENTER_TOP,
+        label,
+        theme::regular(14.0),
+        t.col.card_ink,
+    );
+}
+
+/// What the tab of a step says: sign, words, and whether it is dark.
+pub fn says(step: &Step) -> Option<(Icon, String, bool)> {
+    match &step.state {
+        StepState::Swapped { instead_of } => {
+            Some((Icon::Swap, format!("instead of {instead_of}"), true))
+        }
+        StepState::Own => Some((Icon::Plus, "own step".into(), false)),
+        StepState::NotToday => None,
+        StepState::AsTimetable if step.moved => Some((Icon::Swap, "moved".into(), false)),
+        StepState::AsTimetable if step.relabelled => Some((Icon::Pen, "own words".into(), false)),
+        StepState::AsTimetable => None,
+    }
+}
+
+/// A tab with words, hanging from the lower edge of a card.
+fn tab(p: &Painter, t: &Theme, card: Rect, icon: Icon, words: &str, dark: bool) {
+    let col = &t.col;
+    let (ground, ink) = if dark {
+        (col.peg, col.on_peg)
+    } else {
+        (col.panel, col.ink)
+    };
+    let most = card.width() + 12.0;
+    let text = words::lay(
+        p,
+        words,
+        theme::bold(14.0),
+        ink,
+        most - 38.0,
+        1,
+        egui::Align::LEFT,
+    );
+    let width = (text.size().x + 40.0).clamp(84.0, most);
+    let at = pos2(card.center().x - width / 2.0, card.bottom() - 3.0);
+    let rect = Rect::from_min_size(at, vec2(width, 24.0));
+    let line = if dark {
+        Stroke::NONE
+    } else {
+        Stroke::new(t.line() + 0.3, col.ink)
+    };
+    p.rect(
+        rect,
+        CornerRadius::same(5),
+        ground,
+        line,
+        StrokeKind::Inside,
+    );
+    icons::paint(
+        p,
+        icon,
+        icons::square(rect.left_center() + vec2(16.0, 0.0), 16.0),
+        ink,
+    );
+    p.galley(
+        pos2(rect.left() + 29.0, rect.center().y - text.size().y / 2.0),
+        text,
+        ink,
+    );
+}
+
+fn mark(p: &Painter, t: &Theme, at: egui::Pos2, n: usize, serious: bool) {
+    let col = &t.col;
+    icons::diamond(p, at, 14.0, serious, col.card_ink, col.card);
+    let ink = if serious { col.card } else { col.card_ink };
+    p.text(
+        at,
+        Align2::CENTER_CENTER,
+        n.to_string(),
+        theme::bold(14.0),
+        ink,
+    );
+}
+
+/// What a screen reader says of a step.
+pub fn spoken(step: &Step, place: usize, count: usize) -> String {
+    let how = match &step.state {
+        StepState::NotToday => ", not today".to_owned(),
+        _ => says(step).map_or_else(String::new, |(_, words, _)| format!(", {words}")),
+    };
+    format!("{}{how}, step {} of {count}", step.label, place + 1)
+}

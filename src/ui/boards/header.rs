@@ -1,0 +1,227 @@
+//! Above the board: whose it is, what can be done with the chosen step, undo and redo.
+
+use egui::{Align2, Rect, Ui, Vec2, pos2, vec2};
+
+use super::BoardsState;
+use super::who::differs;
+use crate::model::board::{Step, StepState};
+use crate::model::edit::BoardEdit;
+use crate::model::ids::{ParticipantId, StepRef};
+use crate::ui::actions::{self, Action};
+use crate::ui::desk::Desk;
+use crate::ui::icons::Icon;
+use crate::ui::theme;
+use crate::ui::widgets::button::{Button, Weight};
+use crate::ui::widgets::card::plate;
+use crate::ui::widgets::words;
+
+/// Below this width the buttons show their signs alone.
+const SIGNS_ONLY: f32 = 860.0;
+
+/// Shows the line.
+pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut BoardsState, rect: Rect) {
+    let rect = rect.with_max_y(rect.top() + theme::CONTROL);
+    let signs = rect.width() < SIGNS_ONLY;
+    let mut right = rect.right();
+    for (action, icon) in [(Action::Redo, Icon::Redo), (Action::Undo, Icon::Undo)] {
+        right = undo_button(ui, desk, action, icon, signs, (right, rect.top())) - 8.0;
+    }
+    let Some(person) = desk.view.participant else {
+        return;
+    };
+    let chosen = chosen(desk);
+    if let Some(step) = &chosen {
+        right = step_buttons(
+            ui,
+            desk,
+            state,
+            person.id,
+            step,
+            (right - 8.0, rect.top()),
+            signs,
+        );
+    }
+    let t = theme::of(ui.ctx());
+    let mark = Rect::from_min_size(rect.min, Vec2::splat(theme::CONTROL));
+    plate(ui.painter(), &t, mark);
+    desk.pictures
+        .mark(ui.painter(), mark.shrink(8.0), &person.mark);
+    let text = Rect::from_min_max(
+        pos2(mark.right() + 12.0, rect.top() - 4.0),
+        pos2(right - 12.0, rect.bottom() + 2.0),
+    );
+    if text.width() < 40.0 {
+        return;
+    }
+    let (upper, lower) = text.split_top_bottom_at_fraction(0.6);
+    let name = possessive(&person.name);
+    let how = desk.view.board().map_or_else(String::new, |b| {
+        let n = b.steps.len();
+        format!("{n} step{}, {}", if n == 1 { "" } else { "s" }, differs(b))
+    });
+    let p = ui.painter();
+    words::line(
+        p,
+        upper,
+        Align2::LEFT_CENTER,
+        &name,
+        theme::bold(24.0),
+        t.col.ink,
+    );
+    words::line(
+        p,
+        lower,
+        Align2::LEFT_CENTER,
+        &how,
+        theme::regular(15.0),
+        t.col.soft,
+    );
+}
+
+/// "Noor's board", with a typographer's apostrophe.
+fn possessive(name: &str) -> String {
+    if name.ends_with('s') {
+        format!("{name}’ board")
+    } else {
+        format!("{name}’s board")
+    }
+}
+
+fn chosen(desk: &Desk<'_>) -> Option<Step> {
+    let step = desk.view.step?;
+    desk.view
+        .board()?
+        .steps
+        .iter()
+        .find(|s| s.at == step)
+        .cloned()
+}
+
+/// An undo or redo button that ends at `right`; gives its left edge.
+fn undo_button(
+    ui: &mut Ui,
+    desk: &mut Desk<'_>,
+    action: Action,
+    icon: Icon,
+    sign: bool,
+    (right, top): (f32, f32),
+) -> f32 {
+    let what = if action == Action::Undo {
+        desk.view.undo
+    } else {
+        desk.view.redo
+    };
+    let row = actions::of(action);
+    let label = row.map_or("", |r| r.label);
+    let tip = format!(
+        "{label}: {} ({})",
+        what.unwrap_or("nothing"),
+        row.map_or_else(String::new, actions::Row::keys)
+    );
+    let b = Button::new(("history", label), label)
+        .enabled(what.is_some())
+        .tip(&tip);
+    let b = if sign {
+        b.icon_only(icon)
+    } else {
+        b.icon(icon)
+    };
+    let b = if what.is_some() {
+        b
+    } else {
+        b.weight(Weight::Quiet)
+    };
+    let width = b.needs(ui);
+    let place = Rect::from_min_size(pos2(right - width, top), vec2(width, theme::CONTROL));
+    if b.show_at(ui, place).clicked() {
+        desk.actions.push(action);
+    }
+    place.left()
+}
+
+/// What can be done with the chosen step; gives the left edge of what was shown.
+fn step_buttons(
+    ui: &mut Ui,
+    desk: &mut Desk<'_>,
+    state: &mut BoardsState,
+    who: ParticipantId,
+    step: &Step,
+    (mut right, top): (f32, f32),
+    signs: bool,
+) -> f32 {
+    let own = matches!(step.at, StepRef::Own(_));
+    let off = step.state == StepState::NotToday;
+    let swapping = state.swap == Some(step.at);
+    let mut wanted: Vec<(&str, Icon, &str, Do)> = Vec::new();
+    if step.differs() && !own {
+        wanted.push((
+            "As timetable",
+            Icon::Undo,
+            "Back to what the timetable says (Backspace)",
+            Do::Restore,
+        ));
+    }
+    if !off {
+        let label = if own { "Take off" } else { "Not today" };
+        wanted.push((label, Icon::Bin, "Off the line (Delete)", Do::Off));
+        wanted.push((
+            "Swap",
+            Icon::Swap,
+            "The next symbol you pick takes its place (R)",
+            Do::Swap,
+        ));
+        wanted.push((
+            "Words",
+            Icon::Pen,
+            "Other words under the picture (F2)",
+            Do::Words,
+        ));
+    }
+    for (label, icon, tip, what) in wanted {
+        let name = format!("{label}: {}", step.label);
+        let b = Button::new(("step", label), if signs { &name } else { label }).tip(tip);
+        let b = if signs {
+            b.icon_only(icon)
+        } else {
+            b.icon(icon)
+        };
+        let b = if swapping && matches!(what, Do::Swap) {
+            b.weight(Weight::Chosen(true))
+        } else {
+            b
+        };
+        let width = b.needs(ui);
+        let place = Rect::from_min_size(pos2(right - width, top), vec2(width, theme::CONTROL));
+        if b.show_at(ui, place).clicked() {
+            act(desk, state, who, step.at, what);
+        }
+        right = place.left() - 8.0;
+    }
+    right
+}
+
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Do {
+    Words,
+    Swap,
+    Off,
+    Restore,
+}
+
+fn act(desk: &mut Desk<'_>, state: &mut BoardsState, who: ParticipantId, step: StepRef, what: Do) {
+    match what {
+        Do::Words => state.relabel = Some(step),
+        Do::Swap => {
+            state.swap = if state.swap == Some(step) {
+                None
+            } else {
+                Some(step)
+            }
+        }
+        Do::Off => desk.board(who, BoardEdit::TakeOff(step)),
+        Do::Restore => desk.board(who, BoardEdit::Restore(step)),
+    }
+    if what == Do::Swap && state.swap.is_some() {
+        state.tray.focus_search = true;
+    }
+}

@@ -1,0 +1,95 @@
+//! What is in the hand while dragging, and its ghost under the pointer.
+
+use std::sync::Arc;
+
+use egui::{
+    Align2, Context, CornerRadius, CursorIcon, DragAndDrop, Id, LayerId, Order, Pos2, Rect, Stroke,
+    StrokeKind, Ui, Vec2, vec2,
+};
+
+use super::card;
+use crate::model::hand::Content;
+use crate::model::ids::{SlotId, StepRef};
+use crate::model::people::Skin;
+use crate::ui::desk::Desk;
+use crate::ui::theme;
+use crate::ui::widgets::card::{Lie, tile};
+use crate::ui::widgets::words;
+use crate::workbench::command::Place;
+
+/// What is being dragged.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Held {
+    /// A symbol from the tray.
+    New(Content),
+    /// A step of the board, with what it shows.
+    Step(StepRef, Content),
+    /// A row of the timetable, with what it shows.
+    Slot(SlotId, Content),
+}
+
+impl Held {
+    /// What it shows.
+    const fn content(&self) -> &Content {
+        match self {
+            Self::New(c) | Self::Step(_, c) | Self::Slot(_, c) => c,
+        }
+    }
+}
+
+/// What is in the hand now, with the place of the pointer.
+pub fn in_hand(ctx: &Context) -> Option<(Arc<Held>, Pos2)> {
+    let held = DragAndDrop::payload::<Held>(ctx)?;
+    let at = ctx
+        .pointer_interact_pos()
+        .or_else(|| ctx.pointer_latest_pos())?;
+    Some((held, at))
+}
+
+/// The card that follows the pointer, with words for what letting go here would do.
+pub fn show(ui: &Ui, desk: &mut Desk<'_>, board: Rect) {
+    let ctx = ui.ctx();
+    let Some((held, at)) = in_hand(ctx) else {
+        return;
+    };
+    ctx.set_cursor_icon(CursorIcon::Grabbing);
+    let t = theme::of(ctx);
+    let rect = Rect::from_center_size(at + vec2(10.0, 26.0), Vec2::splat(theme::CARD));
+    let p = ctx.layer_painter(LayerId::new(Order::Tooltip, Id::unique("held")));
+    let paper = tile(&p, &t, rect, Lie::Lifted);
+    let skin = desk.view.participant.map_or(Skin::default(), |p| p.skin);
+    card::face(
+        &p,
+        desk.pictures,
+        paper,
+        &held.content().symbol,
+        &held.content().label,
+        skin,
+    );
+    let swap = ui.input(|i| i.modifiers.shift);
+    let words = match (held.as_ref(), board.contains(at)) {
+        (Held::New(_), true) if desk.view.place != Place::Boards => return,
+        (Held::New(_), true) if swap => "swap it in",
+        (Held::New(_), true) => "own step",
+        (Held::Slot(..), false) => "take it out",
+        (Held::Step(StepRef::Own(_), _), false) => "take it off",
+        (Held::Step(StepRef::Slot(_), _), false) => "not today",
+        (Held::New(_), false) | (Held::Step(..) | Held::Slot(..), true) => return,
+    };
+    let tab = Rect::from_center_size(rect.center_bottom() + vec2(0.0, 10.0), vec2(126.0, 26.0));
+    p.rect(
+        tab,
+        CornerRadius::same(5),
+        t.col.panel,
+        Stroke::new(2.0, t.col.ink),
+        StrokeKind::Inside,
+    );
+    words::line(
+        &p,
+        tab.shrink(4.0),
+        Align2::CENTER_CENTER,
+        words,
+        theme::bold(14.5),
+        t.col.ink,
+    );
+}

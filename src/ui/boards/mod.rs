@@ -1,0 +1,157 @@
+//! The place Boards: participants at the side, one board on the strand, symbols below; or all
+//! boards at once.
+
+pub mod card;
+mod group;
+mod header;
+pub mod held;
+mod line;
+mod slips;
+mod who;
+
+use egui::{Rect, Ui, pos2, vec2};
+
+use super::desk::Desk;
+use super::strand::{Grid, Rope};
+use super::theme;
+use super::tray::{self, Pick, Tray, TrayState};
+use super::widgets::within;
+use crate::model::edit::BoardEdit;
+use crate::model::ids::{ParticipantId, StepRef};
+
+/// Below this width the participants show their marks alone.
+const NARROW: f32 = 980.0;
+/// Below this height the tray is lower.
+const SHORT: f32 = 560.0;
+
+/// What the place remembers.
+#[derive(Default)]
+pub struct BoardsState {
+    /// All boards at once.
+    pub group: bool,
+    /// In the whole group, only steps that differ.
+    pub differs_only: bool,
+    /// The row of the whole group the keyboard is on.
+    group_at: usize,
+    /// The symbols below.
+    pub tray: TrayState,
+    /// The step that the next symbol takes the place of.
+    pub swap: Option<StepRef>,
+    /// The step whose words are being changed.
+    pub relabel: Option<StepRef>,
+    /// Put the keyboard on the chosen step in this frame.
+    focus_step: bool,
+    /// Whose board was last seen.
+    seen: Option<ParticipantId>,
+    /// The place that what is in the hand would take.
+    gap: Option<usize>,
+    rope: Option<(Grid, Rope)>,
+}
+
+impl BoardsState {
+    /// The rope of a grid, sampled once until the grid changes.
+    fn rope(&mut self, grid: &Grid) -> &Rope {
+        if self.rope.as_ref().is_none_or(|(g, _)| g != grid) {
+            self.rope = None;
+        }
+        &self.rope.get_or_insert_with(|| (*grid, grid.rope())).1
+    }
+
+    /// Another participant, or a step that is gone, ends what was begun on a step.
+    fn follow(&mut self, desk: &Desk<'_>) {
+        let now = desk.view.participant.map(|p| p.id);
+        if now != self.seen {
+            self.swap = None;
+            self.relabel = None;
+            self.seen = now;
+        }
+        let there = |s: &StepRef| desk.view.board().is_some_and(|b| b.position(*s).is_some());
+        self.swap = self.swap.filter(there);
+        self.relabel = self.relabel.filter(there);
+    }
+}
+
+/// Shows the place.
+pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut BoardsState, rect: Rect) {
+    state.follow(desk);
+    if state.group {
+        group::show(ui, desk, state, rect);
+        return;
+    }
+    let short = rect.height() < SHORT;
+    let side = if rect.width() < NARROW { 84.0 } else { 206.0 };
+    let left = Rect::from_min_size(rect.min, vec2(side, rect.height()));
+    let main = Rect::from_min_max(pos2(left.right() + 18.0, rect.top()), rect.max);
+    within(ui, "who", left, |ui| who::show(ui, desk, state, left));
+
+    let head = Rect::from_min_size(main.min, vec2(main.width(), 48.0));
+    let tray_height = if short { 92.0 } else { 124.0 };
+    let tray = Rect::from_min_max(pos2(main.left(), main.bottom() - tray_height), main.max);
+    let slips = slips::of(desk.view);
+    let slip_height = if slips.is_empty() || short {
+        0.0
+    } else {
+        theme::CONTROL + 8.0
+    };
+    let slip = Rect::from_min_max(
+        pos2(main.left(), tray.top() - slip_height),
+        pos2(main.right(), tray.top() - 8.0),
+    );
+    let board = Rect::from_min_max(
+        pos2(main.left(), head.bottom()),
+        pos2(main.right(), tray.top() - slip_height - 4.0),
+    );
+    within(ui, "head", head, |ui| header::show(ui, desk, state, head));
+    line::show(ui, desk, state, board);
+    if slip_height > 0.0 {
+        within(ui, "slips", slip, |ui| slips::show(ui, desk, &slips, slip));
+    }
+    within(ui, "tray", tray, |ui| symbols(ui, desk, state, tray));
+    held::show(ui, desk, board);
+}
+
+/// The symbols below the board, and what a pick does.
+fn symbols(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut BoardsState, rect: Rect) {
+    let Some(person) = desk.view.participant else {
+        return;
+    };
+    let mut items = tray::activities(desk.view.club, &state.tray.search);
+    let own = items.len();
+    items.extend(tray::others(desk.view.club, &state.tray.search));
+    let chosen = desk.view.step.and_then(|s| {
+        let board = desk.view.board()?;
+        let at = board.position(s)?;
+        Some((at + 1, board.steps[at].label.as_str()))
+    });
+    let does = match (state.swap, chosen) {
+        (Some(_), _) => "Pick what takes its place".to_owned(),
+        (None, Some((n, label))) => format!("Enter adds after {n} {label}"),
+        (None, None) => "Drag one up, or press Enter".to_owned(),
+    };
+    let eager = state.swap.is_some();
+    let shown = Tray {
+        name: "symbols",
+        items,
+        own,
+        eager,
+        does,
+        skin: person.skin,
+    };
+    let n = desk.view.board().map_or(0, |b| b.steps.len());
+    match (
+        shown.show(ui, desk, &mut state.tray, rect),
+        state.swap.or(desk.view.step),
+    ) {
+        (Some(Pick::Add(c)), Some(step)) if eager => {
+            state.swap = None;
+            state.focus_step = true;
+            desk.board(person.id, BoardEdit::Replace(step, c));
+        }
+        (Some(Pick::Add(c)), _) => {
+            let place = chosen.map_or(n, |(number, _)| number);
+            desk.board(person.id, BoardEdit::Insert(c, place));
+        }
+        (Some(Pick::Swap(c)), Some(step)) => desk.board(person.id, BoardEdit::Replace(step, c)),
+        (Some(Pick::Swap(_)) | None, _) => {}
+    }
+}

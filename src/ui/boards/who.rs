@@ -1,0 +1,197 @@
+//! The participants at the side: mark, name, and in words how their board differs.
+
+use egui::{
+    Align, Align2, CursorIcon, Id, Rect, Role, ScrollArea, Sense, Ui, UiBuilder, WidgetInfo, pos2,
+    vec2,
+};
+
+use super::BoardsState;
+use crate::model::board::{Board, StepState};
+use crate::model::ids::ParticipantId;
+use crate::ui::actions::Action;
+use crate::ui::desk::Desk;
+use crate::ui::icons::Icon;
+use crate::ui::regions;
+use crate::ui::theme;
+use crate::ui::widgets::button::Button;
+use crate::ui::widgets::card::{Lie, here, plate, tile};
+use crate::ui::widgets::{focus_ring, words};
+use crate::workbench::command::Command;
+
+const ROW: f32 = 62.0;
+
+/// Shows the list.
+pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut BoardsState, rect: Rect) {
+    let narrow = rect.width() < 120.0;
+    let top = Rect::from_min_size(rect.min, vec2(rect.width(), theme::CONTROL));
+    let b = Button::new("whole-group", "Whole group").tip("All boards at once (Ctrl+G)");
+    let b = if narrow {
+        b.icon_only(Icon::Lines)
+    } else {
+        b.icon(Icon::Lines)
+    };
+    if b.show_at(ui, top).clicked() {
+        desk.actions.push(Action::Group);
+    }
+    let list = Rect::from_min_max(pos2(rect.left(), top.bottom() + 10.0), rect.max);
+    let boards = desk.view.boards;
+    let chosen = desk.view.participant.map(|p| p.id);
+    let current = boards
+        .iter()
+        .position(|(id, _)| Some(*id) == chosen)
+        .unwrap_or(0);
+    if let Some((id, _)) = boards.get(current) {
+        desk.regions.add(list, row_id(*id));
+    }
+    let mut child = ui.new_child(UiBuilder::new().id_salt("who-list").max_rect(list));
+    ScrollArea::vertical()
+        .id_salt("who")
+        .auto_shrink(false)
+        .show(&mut child, |ui| {
+            ui.spacing_mut().item_spacing.y = 0.0;
+            for (i, (id, board)) in boards.iter().enumerate() {
+                let (_, place) = ui.allocate_space(vec2(ui.available_width(), ROW));
+                let row = Row {
+                    i,
+                    who: *id,
+                    board,
+                    current: i == current,
+                    narrow,
+                };
+                row.show(ui, desk, state, place);
+            }
+        });
+    if boards.is_empty() && !narrow {
+        let soft = theme::of(ui.ctx()).col.soft;
+        let words = "Nobody comes yet. Say who comes in Session.";
+        let g = words::lay(
+            ui.painter(),
+            words,
+            theme::regular(15.0),
+            soft,
+            rect.width() - 8.0,
+            4,
+            Align::LEFT,
+        );
+        ui.painter().galley(list.min + vec2(4.0, 8.0), g, soft);
+    }
+}
+
+fn row_id(who: ParticipantId) -> Id {
+    Id::unique(("board-of", who))
+}
+
+struct Row<'a> {
+    i: usize,
+    who: ParticipantId,
+    board: &'a Board,
+    current: bool,
+    narrow: bool,
+}
+
+impl Row<'_> {
+    fn show(&self, ui: &mut Ui, desk: &mut Desk<'_>, state: &mut BoardsState, place: Rect) {
+        let Some(person) = desk.view.club.participant(self.who) else {
+            return;
+        };
+        let rect = place.shrink2(vec2(5.0, 3.0));
+        let sense = if self.current {
+            Sense::click()
+        } else {
+            Sense::CLICK
+        };
+        let r = ui.interact(rect, row_id(self.who), sense);
+        let how = differs(self.board);
+        let count = desk.view.boards.len();
+        r.widget_info(|| {
+            let label = format!("{}, {how}, {} of {count}", person.name, self.i + 1);
+            WidgetInfo::selected(Role::ListBoxOption, true, self.current, label)
+        });
+        if ui.is_rect_visible(rect) {
+            self.paint(ui, desk, rect, &person.name, &person.mark, &how);
+            focus_ring(ui, &r, rect, theme::R_CARD);
+        }
+        if r.clicked() {
+            desk.ask(Command::ChooseParticipant(self.who));
+            r.request_focus();
+        }
+        if r.has_focus() {
+            self.keys(ui, desk, state, r.id);
+        }
+        let r = r.on_hover_cursor(CursorIcon::PointingHand);
+        if self.narrow {
+            r.on_hover_text(format!("{}: {how}", person.name));
+        }
+    }
+
+    fn paint(
+        &self,
+        ui: &Ui,
+        desk: &mut Desk<'_>,
+        rect: Rect,
+        name: &str,
+        mark: &crate::model::ids::SymbolId,
+        how: &str,
+    ) {
+        let t = theme::of(ui.ctx());
+        let p = ui.painter();
+        let chosen = desk.view.participant.is_some_and(|p| p.id == self.who);
+        if chosen {
+            tile(p, &t, rect, Lie::Ground);
+            here(p, &t, rect);
+        } else if ui.rect_contains_pointer(rect) {
+            p.rect_filled(rect, egui::CornerRadius::same(theme::R_CARD), t.col.panel);
+        }
+        let side = 44.0;
+        let left = if self.narrow {
+            rect.center().x - side / 2.0
+        } else {
+            rect.left() + 10.0
+        };
+        let at = Rect::from_min_size(pos2(left, rect.center().y - side / 2.0), vec2(side, side));
+        plate(p, &t, at);
+        desk.pictures.mark(p, at.shrink(8.0), mark);
+        if self.narrow {
+            return;
+        }
+        let text = Rect::from_min_max(
+            pos2(at.right() + 10.0, rect.top()),
+            rect.max - vec2(8.0, 0.0),
+        );
+        let (ink, soft) = if chosen {
+            (t.col.card_ink, t.col.card_soft)
+        } else {
+            (t.col.ink, t.col.soft)
+        };
+        let (upper, lower) = text.split_top_bottom_at_fraction(0.52);
+        words::line(p, upper, Align2::LEFT_BOTTOM, name, theme::bold(16.0), ink);
+        words::line(p, lower, Align2::LEFT_TOP, how, theme::regular(14.0), soft);
+    }
+
+    fn keys(&self, ui: &Ui, desk: &mut Desk<'_>, state: &mut BoardsState, id: Id) {
+        regions::keep_arrows(ui, id);
+        let boards = desk.view.boards;
+        if let Some(to) = regions::arrows(ui, self.i, boards.len(), 1) {
+            let who = boards[to].0;
+            desk.ask(Command::ChooseParticipant(who));
+            ui.memory_mut(|m| m.request_focus(row_id(who)));
+        }
+        if ui.input_mut(|i| i.consume_key(egui::Modifiers::NONE, egui::Key::Enter)) {
+            state.focus_step = true;
+        }
+    }
+}
+
+/// How a board differs from the timetable, in a few words.
+pub fn differs(board: &Board) -> String {
+    let count = |f: fn(&StepState) -> bool| board.steps.iter().filter(|s| f(&s.state)).count();
+    let own = count(|s| *s == StepState::Own);
+    let off = count(|s| *s == StepState::NotToday);
+    match board.differences() {
+        0 => "as the timetable".into(),
+        n if n == own => format!("{n} own step{}", if n == 1 { "" } else { "s" }),
+        n if n == off => format!("{n} not today"),
+        1 => "1 differs".into(),
+        n => format!("{n} differ"),
+    }
+}

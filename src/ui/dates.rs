@@ -1,0 +1,98 @@
+//! Dates and times in words, and read from what was typed.
+
+use jiff::ToSpan;
+use jiff::civil::{Date, Time};
+
+/// As "Saturday 12 June".
+pub fn short(date: Date) -> String {
+    date.strftime("%A %-d %B").to_string()
+}
+
+/// As "Sat 12 June".
+pub fn shortest(date: Date) -> String {
+    date.strftime("%a %-d %B").to_string()
+}
+
+/// As "Saturday 12 June 2027".
+pub fn long(date: Date) -> String {
+    date.strftime("%A %-d %B %Y").to_string()
+}
+
+/// As "2027-06-12", the way it can be typed.
+pub fn typed(date: Date) -> String {
+    date.strftime("%Y-%m-%d").to_string()
+}
+
+/// A date from "2027-06-12", "12.6.2027", "12/6/2027" or "12 6 2027"; day before month.
+pub fn read_date(words: &str) -> Option<Date> {
+    let parts: Vec<i16> = words
+        .split(|c: char| !c.is_ascii_digit())
+        .filter(|s| !s.is_empty())
+        .map(|s| s.parse().ok())
+        .collect::<Option<_>>()?;
+    let &[a, b, c] = parts.as_slice() else {
+        return None;
+    };
+    let (year, month, day) = if a > 31 { (a, b, c) } else { (c, b, a) };
+    let year = if year < 100 { 2000 + year } else { year };
+    Date::new(year, i8::try_from(month).ok()?, i8::try_from(day).ok()?).ok()
+}
+
+/// A time from "9:30", "09.30", "930" or "9".
+pub fn read_time(words: &str) -> Option<Time> {
+    let parts: Vec<&str> = words
+        .split(|c: char| !c.is_ascii_digit())
+        .filter(|s| !s.is_empty())
+        .collect();
+    let (hour, minute) = match parts.as_slice() {
+        [one] if one.len() > 2 && one.len() <= 4 => one.split_at(one.len() - 2),
+        [one] => (*one, "0"),
+        [hour, minute, ..] => (*hour, *minute),
+        [] => return None,
+    };
+    Time::new(hour.parse().ok()?, minute.parse().ok()?, 0, 0).ok()
+}
+
+/// Days later, or earlier when negative; the same date when the calendar ends.
+pub fn days_on(date: Date, days: i32) -> Date {
+    date.checked_add(days.days()).unwrap_or(date)
+}
+
+/// As "09:30".
+pub fn clock(time: Time) -> String {
+    format!("{:02}:{:02}", time.hour(), time.minute())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use jiff::civil::{date, time};
+
+    #[test]
+    fn dates_are_read_as_people_type_them() {
+        for words in ["2027-06-12", "12.6.2027", "12/06/27", "12 6 2027"] {
+            assert_eq!(read_date(words), Some(date(2027, 6, 12)), "{words}");
+        }
+        for words in ["", "tomorrow", "31.2.2027", "12.6", "1.2.3.4"] {
+            assert_eq!(read_date(words), None, "{words}");
+        }
+    }
+
+    #[test]
+    fn times_are_read_as_people_type_them() {
+        for words in ["9:30", "09.30", "930", "0930"] {
+            assert_eq!(read_time(words), Some(time(9, 30, 0, 0)), "{words}");
+        }
+        assert_eq!(read_time("14"), Some(time(14, 0, 0, 0)));
+        for words in ["", "late", "25:00", "9:75"] {
+            assert_eq!(read_time(words), None, "{words}");
+        }
+    }
+
+    /// 12 June 2027 is a Saturday: ISO 8601 week date 2027-W23-6.
+    #[test]
+    fn a_week_on_is_the_same_weekday() {
+        assert_eq!(long(days_on(date(2027, 6, 12), 7)), "Saturday 19 June 2027");
+        assert_eq!(short(date(2027, 6, 12)), "Saturday 12 June");
+    }
+}

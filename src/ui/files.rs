@@ -1,0 +1,86 @@
+//! The system's own file dialogs, asked in a thread of their own so that the window goes on; one
+//! at a time.
+
+use std::path::PathBuf;
+use std::sync::mpsc::{Receiver, TryRecvError, channel};
+
+use egui::Context;
+
+/// What is asked for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Wanted {
+    /// A file to open.
+    Open,
+    /// A file to save to.
+    Save,
+    /// A folder.
+    Folder,
+}
+
+/// What came of asking.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Came {
+    /// A path was chosen.
+    Path(PathBuf),
+    /// Nothing: cancelled, or the system has no such dialog.
+    Nothing,
+}
+
+/// The dialog that is open, if one is.
+#[derive(Default)]
+pub struct SystemDialog {
+    waiting: Option<Receiver<Option<PathBuf>>>,
+}
+
+impl SystemDialog {
+    /// Whether one is open.
+    pub const fn is_open(&self) -> bool {
+        self.waiting.is_some()
+    }
+
+    /// Opens one; nothing happens while one is open.
+    pub fn ask(&mut self, ctx: &Context, wanted: Wanted, suggested: &str) {
+        if self.is_open() {
+            return;
+        }
+        let (send, receive) = channel();
+        let (ctx, suggested) = (ctx.clone(), suggested.to_owned());
+        let work = move || {
+            let path = dialog(wanted, &suggested);
+            // The window may be gone by now; then nobody waits.
+            let _ = send.send(path);
+            ctx.request_repaint();
+        };
+        if std::thread::Builder::new()
+            .name("file dialog".into())
+            .spawn(work)
+            .is_ok()
+        {
+            self.waiting = Some(receive);
+        }
+    }
+
+    /// What came, once.
+    pub fn poll(&mut self) -> Option<Came> {
+        let came = match self.waiting.as_ref()?.try_recv() {
+            Ok(Some(path)) => Came::Path(path),
+            Ok(None) | Err(TryRecvError::Disconnected) => Came::Nothing,
+            Err(TryRecvError::Empty) => return None,
+        };
+        self.waiting = None;
+        Some(came)
+    }
+}
+
+fn dialog(wanted: Wanted, suggested: &str) -> Option<PathBuf> {
+    let d = rfd::FileDialog::new();
+    let club = |d: rfd::FileDialog| d.add_filter("Daystrand club", &["daystrand"]);
+    match wanted {
+        Wanted::Open => club(d).set_title("Open a club").pick_file(),
+        Wanted::Save => club(d)
+            .set_title("Save the club")
+            .set_file_name(suggested)
+            .save_file(),
+        Wanted::Folder => d.set_title("Folder for the sheets").pick_folder(),
+    }
+}

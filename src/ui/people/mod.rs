@@ -1,0 +1,70 @@
+//! The place People: participants, helpers, and what the club decided once.
+
+mod club;
+mod helpers;
+mod participants;
+
+use egui::{Id, Rect, Ui, vec2};
+
+use super::desk::Desk;
+use super::picker::Picker;
+use super::theme;
+use super::widgets::choose::segments;
+use super::widgets::within;
+use crate::model::ids::HelperId;
+
+/// Which side is shown.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Pane {
+    /// Who takes part.
+    #[default]
+    Participants,
+    /// Who helps.
+    Helpers,
+    /// Name, parts of the day, rules.
+    Club,
+}
+
+const PANES: [(Pane, &str); 3] = [
+    (Pane::Participants, "Participants"),
+    (Pane::Helpers, "Helpers"),
+    (Pane::Club, "The club"),
+];
+
+/// What the place remembers.
+#[derive(Default)]
+pub struct PeopleState {
+    /// What is shown.
+    pub pane: Pane,
+    /// The helper being looked at.
+    helper: Option<HelperId>,
+    /// How many helpers there were, to choose a new one.
+    helpers: usize,
+    /// A mark being picked.
+    pub picker: Option<Picker>,
+}
+
+/// Shows the place.
+pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut PeopleState, rect: Rect) {
+    let wide = (rect.width() * 0.5).clamp(300.0, 440.0);
+    let panes = Rect::from_min_size(rect.min, vec2(wide, theme::CONTROL));
+    let names: Vec<&str> = PANES.iter().map(|(_, n)| *n).collect();
+    let now = PANES
+        .iter()
+        .position(|(p, _)| *p == state.pane)
+        .unwrap_or(0);
+    desk.regions.add(panes, Id::unique(("people-pane", now)));
+    if let Some(i) = segments(ui, "people-pane", panes, &names, now) {
+        state.pane = PANES[i].0;
+    }
+    let below = rect.with_min_y(panes.bottom() + 10.0);
+    match state.pane {
+        Pane::Participants => within(ui, "participants", below, |ui| {
+            participants::show(ui, desk, state, below)
+        }),
+        Pane::Helpers => within(ui, "helpers", below, |ui| {
+            helpers::show(ui, desk, state, below)
+        }),
+        Pane::Club => within(ui, "club", below, |ui| club::show(ui, desk, below)),
+    }
+}

@@ -1,0 +1,119 @@
+//! Pictures of symbols as textures: made when first seen, at the very pixels they take, and let go
+//! when there are too many.
+
+use std::collections::HashMap;
+
+use egui::{ColorImage, Context, Painter, Rect, TextureHandle, TextureOptions, Vec2, pos2};
+
+use crate::model::ids::SymbolId;
+use crate::model::people::Skin;
+use crate::raster;
+use crate::symbols::library::library;
+use crate::symbols::variant::{Ink, Variant};
+
+/// Bytes of textures kept at most.
+const CAP: usize = 64 * 1024 * 1024;
+/// Largest side of a texture, in pixels.
+const LARGEST: u32 = 1024;
+
+/// Symbol, variant, side in physical pixels.
+type Key = (SymbolId, &'static str, u32);
+
+/// Textures of the symbols seen lately.
+#[derive(Default)]
+pub struct Pictures {
+    kept: HashMap<Key, Kept>,
+    bytes: usize,
+    tick: u64,
+    scale: f32,
+}
+
+struct Kept {
+    texture: TextureHandle,
+    used: u64,
+}
+
+impl Pictures {
+    /// Paints a symbol into the middle square of a rectangle, with a participant's skin.
+    pub fn symbol(&mut self, p: &Painter, rect: Rect, id: &SymbolId, skin: Skin) {
+        let variant = Variant {
+            skin,
+            ink: Ink::Colour,
+        };
+        let drawn = library().art(id, variant);
+        self.paint(p, rect, drawn);
+    }
+
+    /// Paints a participant's mark into the middle square of a rectangle.
+    pub fn mark(&mut self, p: &Painter, rect: Rect, id: &SymbolId) {
+        let drawn = library().mark_art(id);
+        self.paint(p, rect, drawn);
+    }
+
+    fn paint(&mut self, p: &Painter, rect: Rect, drawn: crate::symbols::library::Drawn) {
+        let scale = p.pixels_per_point();
+        self.on_scale(scale);
+        let side = rect.width().min(rect.height());
+        let px = ((side * scale).round() as u32).clamp(1, LARGEST);
+        let key = (drawn.id.clone(), drawn.variant, px);
+        self.tick += 1;
+        let tick = self.tick;
+        if !self.kept.contains_key(&key) {
+            self.make_room(px);
+            let texture = upload(p.ctx(), &drawn, px);
+            self.bytes += bytes(px);
+            self.kept.insert(
+                key.clone(),
+                Kept {
+                    texture,
+                    used: tick,
+                },
+            );
+        }
+        if let Some(kept) = self.kept.get_mut(&key) {
+            kept.used = tick;
+            let half = px as f32 / scale / 2.0;
+            let snap = |v: f32| (v * scale).round() / scale;
+            let min = pos2(snap(rect.center().x - half), snap(rect.center().y - half));
+            let place = Rect::from_min_size(min, Vec2::splat(px as f32 / scale));
+            let whole = Rect::from_min_max(pos2(0.0, 0.0), pos2(1.0, 1.0));
+            p.image(kept.texture.id(), place, whole, crate::ui::theme::AS_IS);
+        }
+    }
+
+    /// Another zoom needs other pixels: the old ones go.
+    fn on_scale(&mut self, scale: f32) {
+        if (self.scale - scale).abs() > 0.001 {
+            self.scale = scale;
+            self.kept.clear();
+            self.bytes = 0;
+        }
+    }
+
+    fn make_room(&mut self, px: u32) {
+        while self.bytes + bytes(px) > CAP {
+            let Some(oldest) = self
+                .kept
+                .iter()
+                .min_by_key(|(_, k)| k.used)
+                .map(|(k, _)| k.clone())
+            else {
+                return;
+            };
+            self.bytes -= bytes(oldest.2);
+            self.kept.remove(&oldest);
+        }
+    }
+}
+
+const fn bytes(px: u32) -> usize {
+    px as usize * px as usize * 4
+}
+
+fn upload(ctx: &Context, drawn: &crate::symbols::library::Drawn, px: u32) -> TextureHandle {
+    let image = raster::paint_art(&drawn.art, px);
+    let size = [image.width() as usize, image.height() as usize];
+    let colours = ColorImage::from_rgba_unmultiplied(size, image.as_raw());
+    let name = format!("{} {} {px}", drawn.id, drawn.variant);
+    ctx.load_texture(name, colours, TextureOptions::LINEAR)
+}

@@ -1,0 +1,259 @@
+//! How much it is, in large numbers on cards, and the button that writes it.
+
+use egui::{Align2, CornerRadius, Id, Rect, Role, Sense, StrokeKind, Ui, WidgetInfo, pos2, vec2};
+
+use crate::layout::SheetKind;
+use crate::model::finding::Severity;
+use crate::ui::desk::Desk;
+use crate::ui::icons::Icon;
+use crate::ui::strand::{Rope, paint};
+use crate::ui::theme;
+use crate::ui::widgets::button::{Button, Weight};
+use crate::ui::widgets::card::{Lie, tile};
+use crate::ui::widgets::words;
+use crate::workbench::command::{Command, Place};
+use crate::workbench::view::View;
+
+/// The numbers shown, with their words.
+fn all(view: &View<'_>) -> [(String, &'static str, String); 4] {
+    let pages = |kind: Option<SheetKind>| -> usize {
+        let of = view
+            .sheets
+            .iter()
+            .filter(|s| kind.is_none_or(|k| k == s.kind));
+        of.map(|s| s.pages.len()).sum()
+    };
+    let files = view.sheets.len() * view.print.formats.len().max(1);
+    let tiles = pages(Some(SheetKind::Tiles));
+    let people = view
+        .print
+        .participants
+        .as_ref()
+        .map_or(view.boards.len(), Vec::len);
+    [
+        (
+            pages(None).to_string(),
+            "pages",
+            format!("{}, at 100 %", view.print.paper.label()),
+        ),
+        (
+            view.sheets.len().to_string(),
+            "sheets",
+            format!("{files} files at most"),
+        ),
+        (
+            tiles.to_string(),
+            "pages of tiles",
+            "to laminate and cut".into(),
+        ),
+        (
+            people.to_string(),
+            "participants",
+            "of those who come".into(),
+        ),
+    ]
+}
+
+/// Shows the column at the right.
+pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, rect: Rect) {
+    let height = rect.height();
+    let strand = Rect::from_min_size(rect.min, vec2(rect.width(), 380.0_f32.min(height * 0.56)));
+    cards(ui, desk.view, strand);
+    let below = Rect::from_min_max(pos2(rect.left(), strand.bottom() + 14.0), rect.max);
+    let mut child = ui.new_child(
+        egui::UiBuilder::new()
+            .id_salt("numbers-below")
+            .max_rect(below),
+    );
+    child.spacing_mut().item_spacing.y = 8.0;
+    to_know(&mut child, desk);
+    let button = Rect::from_min_max(pos2(rect.left(), rect.bottom() - theme::MAIN), rect.max);
+    if let Some(rest) = write_button(ui, desk, button) {
+        progress(ui, desk, rest);
+    }
+    desk.regions.add(button, Id::unique(("button", "write")));
+}
+
+/// The same where there is no third column.
+pub fn column(ui: &mut Ui, desk: &mut Desk<'_>) {
+    for (n, words, more) in all(desk.view) {
+        words::body(ui, &format!("{n} {words}, {more}"));
+    }
+    to_know(ui, desk);
+    let (_, rect) = ui.allocate_space(vec2(ui.available_width(), theme::MAIN));
+    if let Some(rest) = write_button(ui, desk, rect) {
+        progress(ui, desk, rest);
+    }
+}
+
+/// Four cards on the strand, two by two.
+fn cards(ui: &Ui, view: &View<'_>, rect: Rect) {
+    let t = theme::of(ui.ctx());
+    let p = ui.painter();
+    let (gap, drop) = (12.0, 24.0);
+    let width = (rect.width() - gap) / 2.0;
+    let height = (rect.height() - 20.0 - drop) / 2.0;
+    let y = rect.top() + 14.0;
+    let card = |i: usize| {
+        let (column, row) = ((i % 2) as f32, (i / 2) as f32);
+        let at = pos2(
+            rect.left() + column * (width + gap),
+            y + 8.0 + row * (height + drop),
+        );
+        Rect::from_min_size(at, vec2(width, height))
+    };
+    let mut rope = Rope {
+        points: vec![pos2(rect.left(), y - 4.0)],
+        arrows: Vec::new(),
+    };
+    for i in 0..2 {
+        rope.sag_to(pos2(card(i).center().x, y));
+    }
+    rope.sag_to(pos2(rect.right(), y - 4.0));
+    paint::rope(p, &t, &rope);
+    for i in 0..2 {
+        for x in [0.3, 0.7] {
+            let x = card(i).left() + width * x;
+            p.vline(
+                x,
+                card(i).bottom() - 2.0..=card(i + 2).top() + 4.0,
+                egui::Stroke::new(3.5, t.col.rope),
+            );
+        }
+    }
+    for (i, (n, words, more)) in all(view).into_iter().enumerate() {
+        let rect = card(i);
+        let r = ui.interact(rect, Id::unique(("number", i)), Sense::hover());
+        r.widget_info(|| WidgetInfo::labeled(Role::Label, true, format!("{n} {words}, {more}")));
+        let paper = tile(p, &t, rect, Lie::Ground);
+        if i < 2 {
+            let peg = Rect::from_center_size(pos2(rect.center().x, y), vec2(26.0, 26.0));
+            p.rect_filled(peg, CornerRadius::same(theme::R_PEG), t.col.peg);
+        }
+        let third = paper.height() / 3.0;
+        let line = |k: f32| {
+            Rect::from_min_size(
+                pos2(paper.left() + 6.0, paper.top() + k),
+                vec2(paper.width() - 12.0, third),
+            )
+        };
+        words::line(
+            p,
+            line(third * 0.25),
+            Align2::CENTER_CENTER,
+            &n,
+            theme::bold(48.0),
+            t.col.card_ink,
+        );
+        words::line(
+            p,
+            line(third * 1.05),
+            Align2::CENTER_CENTER,
+            words,
+            theme::bold(18.0),
+            t.col.card_ink,
+        );
+        words::line(
+            p,
+            line(third * 1.68),
+            Align2::CENTER_CENTER,
+            &more,
+            theme::regular(14.0),
+            t.col.card_soft,
+        );
+    }
+}
+
+/// What the checks say before it is printed.
+fn to_know(ui: &mut Ui, desk: &mut Desk<'_>) {
+    let stop = desk
+        .view
+        .findings
+        .iter()
+        .filter(|f| f.severity == Severity::StopAndLook)
+        .count();
+    let look = desk
+        .view
+        .findings
+        .iter()
+        .filter(|f| f.severity == Severity::Look)
+        .count();
+    let words = match (stop, look) {
+        (0, 0) => {
+            return words::soft(
+                ui,
+                "The checks found nothing open. You know the day better.",
+            );
+        }
+        (0, n) => format!("{n} to look at in Checks"),
+        (n, _) => format!("{n} to stop and look at in Checks"),
+    };
+    let b = Button::new("to-checks", &words)
+        .icon(Icon::Diamond)
+        .left()
+        .width(ui.available_width());
+    if b.show(ui).clicked() {
+        desk.ask(Command::Show(Place::Checks));
+    }
+}
+
+/// The main button; gives the rectangle back while something is being written.
+fn write_button(ui: &mut Ui, desk: &mut Desk<'_>, rect: Rect) -> Option<Rect> {
+    if desk.view.job.is_some() {
+        return Some(rect);
+    }
+    let pages: usize = desk.view.sheets.iter().map(|s| s.pages.len()).sum();
+    let can = pages > 0 && !desk.view.print.formats.is_empty();
+    let words = match (pages, desk.view.print.formats.is_empty()) {
+        (0, _) => "Nothing chosen".to_owned(),
+        (_, true) => "Choose a kind of file".to_owned(),
+        (1, _) => "Write 1 page…".to_owned(),
+        (n, _) => format!("Write {n} pages…"),
+    };
+    let b = Button::new("write", &words)
+        .weight(Weight::Main)
+        .enabled(can)
+        .height(theme::MAIN);
+    if b.tip("Into a folder, as files to print")
+        .show_at(ui, rect)
+        .clicked()
+    {
+        desk.ask(Command::AskPrintFolder);
+    }
+    None
+}
+
+/// How far writing has come, with a way to stop it.
+fn progress(ui: &mut Ui, desk: &mut Desk<'_>, rect: Rect) {
+    let Some(job) = desk.view.job else { return };
+    let t = theme::of(ui.ctx());
+    let stop = Rect::from_min_max(pos2(rect.right() - 96.0, rect.top()), rect.max);
+    let bar = Rect::from_min_max(rect.min, pos2(stop.left() - 8.0, rect.bottom()));
+    let r = ui.interact(bar, Id::unique("progress"), Sense::hover());
+    let words = format!("{} ({} of {})", job.doing, job.done, job.total);
+    r.widget_info(|| WidgetInfo::labeled(Role::ProgressIndicator, true, &words));
+    let p = ui.painter();
+    let corner = CornerRadius::same(theme::R_CONTROL);
+    p.rect(bar, corner, t.col.panel, t.edge(), StrokeKind::Inside);
+    let part = job.done as f32 / job.total.max(1) as f32;
+    let done = Rect::from_min_size(
+        bar.min,
+        vec2(bar.width() * part.clamp(0.0, 1.0), bar.height()),
+    );
+    p.rect_filled(done.shrink(3.0), CornerRadius::same(9), t.col.tint);
+    words::line(
+        p,
+        bar.shrink2(vec2(12.0, 0.0)),
+        Align2::LEFT_CENTER,
+        &words,
+        theme::regular(15.0),
+        t.col.ink,
+    );
+    if Button::new("stop-writing", "Stop")
+        .height(theme::MAIN)
+        .show_at(ui, stop)
+        .clicked()
+    {
+        desk.ask(Command::CancelJob);
+    }
+}

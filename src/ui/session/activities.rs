@@ -1,0 +1,336 @@
+//! What the club offers: a list of activities and everything about one of them.
+
+use std::sync::Arc;
+
+use egui::{Align2, CursorIcon, Id, Rect, Role, Sense, Ui, Vec2, WidgetInfo, pos2, vec2};
+
+use super::SessionState;
+use crate::model::club::{Activity, Club};
+use crate::model::edit::Edit;
+use crate::model::ids::{ActivityId, SymbolId};
+use crate::ui::desk::Desk;
+use crate::ui::icons::Icon;
+use crate::ui::picker::{For, Picker};
+use crate::ui::regions;
+use crate::ui::theme;
+use crate::ui::widgets::button::{Button, Weight};
+use crate::ui::widgets::card::{Lie, here, plate, tile};
+use crate::ui::widgets::choose::{Steps, select, stepper, tick};
+use crate::ui::widgets::field::{Field, live};
+use crate::ui::widgets::form::{block, row, scroll, sheet};
+use crate::ui::widgets::{focus_ring, words};
+
+/// Shows the pane.
+pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut SessionState, rect: Rect) {
+    let club = desk.view.club;
+    follow(state, club);
+    let side = if rect.width() < 800.0 { 220.0 } else { 300.0 };
+    let left = Rect::from_min_size(rect.min, vec2(side, rect.height()));
+    list(ui, desk, state, left);
+    let right = Rect::from_min_max(pos2(left.right() + 20.0, rect.top()), rect.max);
+    let Some(activity) = state.activity.and_then(|id| club.activity(id)) else {
+        return;
+    };
+    scroll(ui, "activity-form", right, |ui| {
+        ui.set_max_width(820.0);
+        sheet(ui, |ui| form(ui, desk, state, activity));
+    });
+}
+
+/// One that is gone is not looked at; a new one is.
+fn follow(state: &mut SessionState, club: &Club) {
+    let there = |id: &ActivityId| club.activity(*id).is_some();
+    state.activity = state
+        .activity
+        .filter(there)
+        .or_else(|| club.activities.first().map(|a| a.id));
+    let n = club.activities.len();
+    if n == state.activities + 1 {
+        state.activity = club.activities.iter().map(|a| a.id).max_by_key(|a| a.0);
+    }
+    state.activities = n;
+}
+
+fn row_id(id: ActivityId) -> Id {
+    Id::unique(("activity", id))
+}
+
+fn list(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut SessionState, rect: Rect) {
+    let club = desk.view.club;
+    let find = Rect::from_min_size(rect.min, vec2(rect.width() - 52.0, theme::CONTROL));
+    live(
+        ui,
+        Id::unique("activity-search"),
+        find,
+        "Look for an activity",
+        &mut state.activity_search,
+        0.0,
+    );
+    let add = Rect::from_min_size(
+        pos2(rect.right() - theme::CONTROL, rect.top()),
+        Vec2::splat(theme::CONTROL),
+    );
+    if Button::new("activity-add", "Add an activity")
+        .icon_only(Icon::Plus)
+        .show_at(ui, add)
+        .clicked()
+    {
+        if let Some(a) = fresh(club) {
+            desk.edit(Edit::AddActivity(a));
+            state.activity_search.clear();
+        }
+    }
+    let wanted = state.activity_search.trim().to_lowercase();
+    let shown: Vec<&Arc<Activity>> = club
+        .activities
+        .iter()
+        .filter(|a| a.label.to_lowercase().contains(&wanted))
+        .collect();
+    let below = rect.with_min_y(find.bottom() + 8.0);
+    let at = shown.iter().position(|a| Some(a.id) == state.activity);
+    if let Some(a) = shown.get(at.unwrap_or(0)) {
+        desk.regions.add(below, row_id(a.id));
+    }
+    scroll(ui, "activity-list", below, |ui| {
+        ui.spacing_mut().item_spacing.y = 0.0;
+        for (i, a) in shown.iter().enumerate() {
+            let (_, place) = ui.allocate_space(vec2(ui.available_width(), 56.0));
+            if ui.is_rect_visible(place.expand(120.0)) || at == Some(i) {
+                item(
+                    ui,
+                    desk,
+                    state,
+                    place.shrink2(vec2(5.0, 2.0)),
+                    a,
+                    (i, &shown),
+                );
+            }
+        }
+    });
+}
+
+fn item(
+    ui: &mut Ui,
+    desk: &mut Desk<'_>,
+    state: &mut SessionState,
+    rect: Rect,
+    a: &Activity,
+    (i, shown): (usize, &[&Arc<Activity>]),
+) {
+    let t = theme::of(ui.ctx());
+    let chosen = state.activity == Some(a.id);
+    let sense = if chosen { Sense::click() } else { Sense::CLICK };
+    let r = ui.interact(rect, row_id(a.id), sense);
+    r.widget_info(|| WidgetInfo::selected(Role::ListBoxOption, true, chosen, &a.label));
+    let p = ui.painter();
+    if chosen {
+        tile(p, &t, rect, Lie::Ground);
+        here(p, &t, rect);
+    }
+    let picture =
+        Rect::from_center_size(pos2(rect.left() + 32.0, rect.center().y), Vec2::splat(40.0));
+    plate(p, &t, picture);
+    desk.pictures
+        .symbol(p, picture.shrink(3.0), &a.symbol, Default::default());
+    let ink = if chosen { t.col.card_ink } else { t.col.ink };
+    let text = Rect::from_min_max(
+        pos2(picture.right() + 10.0, rect.top()),
+        rect.max - vec2(8.0, 0.0),
+    );
+    words::line(
+        p,
+        text,
+        Align2::LEFT_CENTER,
+        &a.label,
+        theme::bold(16.0),
+        ink,
+    );
+    focus_ring(ui, &r, rect, theme::R_CARD);
+    if r.clicked() {
+        state.activity = Some(a.id);
+        r.request_focus();
+    }
+    if r.has_focus() {
+        regions::keep_arrows(ui, r.id);
+        if let Some(to) = regions::arrows(ui, i, shown.len(), 1) {
+            state.activity = Some(shown[to].id);
+            ui.memory_mut(|m| m.request_focus(row_id(shown[to].id)));
+        }
+    }
+    r.on_hover_cursor(CursorIcon::PointingHand);
+}
+
+/// A new activity in the club's first part of the day.
+fn fresh(club: &Club) -> Option<Activity> {
+    let part = club.parts.first()?.id;
+    Some(Activity {
+        id: ActivityId(0),
+        label: "New activity".into(),
+        symbol: SymbolId::new("circle_time"),
+        part,
+        minutes: 5,
+        in_water: false,
+        dry_replacement: None,
+        sentences: Vec::new(),
+        equipment: Vec::new(),
+    })
+}
+
+fn form(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut SessionState, a: &Activity) {
+    let mut next = a.clone();
+    row(ui, |ui| {
+        picture(ui, desk, state, a);
+        ui.vertical(|ui| {
+            row(ui, |ui| words_and_part(ui, desk, a, &mut next));
+            row(ui, |ui| time_and_water(ui, desk, a, &mut next));
+        });
+    });
+    ui.add_space(6.0);
+    let width = ui.available_width();
+    let id = |what: &str| Id::unique(("activity-field", a.id, what));
+    let sentences = a.sentences.join("\n");
+    block(
+        ui,
+        "Sentences for the story, one a line. {I}, {my}, {walk} follow the participant’s voice.",
+        width,
+        120.0,
+        |ui| {
+            let f = Field::new(id("sentences"), "Sentences for the story", &sentences).rows(4);
+            if let Some(text) = f.show(ui, desk.drafts, width) {
+                next.sentences = lines(&text);
+            }
+        },
+    );
+    let equipment = a.equipment.join("\n");
+    block(
+        ui,
+        "What has to be brought, one a line",
+        width,
+        80.0,
+        |ui| {
+            let f = Field::new(id("equipment"), "What has to be brought", &equipment).rows(2);
+            if let Some(text) = f.show(ui, desk.drafts, width) {
+                next.equipment = lines(&text);
+            }
+        },
+    );
+    if next != *a {
+        desk.edit(Edit::ChangeActivity(next));
+    }
+    let b = Button::new(("activity-remove", a.id), "Remove this activity")
+        .icon(Icon::Bin)
+        .weight(Weight::Quiet);
+    if b.show(ui).clicked() {
+        desk.edit(Edit::RemoveActivity(a.id));
+    }
+}
+
+fn lines(text: &str) -> Vec<String> {
+    text.lines()
+        .map(str::trim)
+        .filter(|l| !l.is_empty())
+        .map(str::to_owned)
+        .collect()
+}
+
+/// The picture, large; a click picks another.
+fn picture(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut SessionState, a: &Activity) {
+    let t = theme::of(ui.ctx());
+    let (_, rect) = ui.allocate_space(Vec2::splat(152.0));
+    let card = rect.shrink(4.0);
+    let r = ui.interact(card, Id::unique(("activity-picture", a.id)), Sense::click());
+    r.widget_info(|| WidgetInfo::labeled(Role::Button, true, "Pick another picture"));
+    let paper = tile(ui.painter(), &t, card, Lie::Ground);
+    crate::ui::boards::card::face(
+        ui.painter(),
+        desk.pictures,
+        paper,
+        &a.symbol,
+        &a.label,
+        Default::default(),
+    );
+    focus_ring(ui, &r, card, theme::R_CARD);
+    if r.on_hover_text("Pick another picture")
+        .on_hover_cursor(CursorIcon::PointingHand)
+        .clicked()
+    {
+        state.picker = Some(Picker::new(For::Activity(a.id)));
+    }
+}
+
+fn words_and_part(ui: &mut Ui, desk: &mut Desk<'_>, a: &Activity, next: &mut Activity) {
+    let id = |what: &str| Id::unique(("activity-field", a.id, what));
+    block(ui, "Words under the picture", 240.0, theme::CONTROL, |ui| {
+        let width = ui.available_width();
+        if let Some(label) = Field::new(id("label"), "Words under the picture", &a.label).show(
+            ui,
+            desk.drafts,
+            width,
+        ) {
+            next.label = label;
+        }
+    });
+    block(ui, "Usual part of the day", 220.0, theme::CONTROL, |ui| {
+        let parts: Vec<String> = desk
+            .view
+            .club
+            .parts
+            .iter()
+            .map(|p| p.name.clone())
+            .collect();
+        let now = desk.view.club.parts.iter().position(|p| p.id == a.part);
+        let width = ui.available_width();
+        if let Some(i) = select(ui, id("part"), "Usual part of the day", &parts, now, width) {
+            next.part = desk.view.club.parts[i].id;
+        }
+    });
+}
+
+fn time_and_water(ui: &mut Ui, desk: &mut Desk<'_>, a: &Activity, next: &mut Activity) {
+    let id = |what: &str| Id::unique(("activity-field", a.id, what));
+    block(ui, "Usual minutes", 176.0, theme::CONTROL, |ui| {
+        let s = Steps {
+            id: id("minutes"),
+            label: "Usual minutes",
+            unit: "min",
+            range: 1..=240,
+            step: 1,
+        };
+        if let Some(m) = stepper(ui, desk.drafts, &s, a.minutes) {
+            next.minutes = m;
+        }
+    });
+    block(ui, "Water", 170.0, theme::CONTROL, |ui| {
+        if tick(ui, id("water"), a.in_water, "In the water", "").clicked() {
+            next.in_water = !a.in_water;
+        }
+    });
+    if a.in_water {
+        block(
+            ui,
+            "When the water is not possible",
+            240.0,
+            theme::CONTROL,
+            |ui| {
+                let dry: Vec<&Arc<Activity>> = desk
+                    .view
+                    .club
+                    .activities
+                    .iter()
+                    .filter(|x| !x.in_water && x.id != a.id)
+                    .collect();
+                let mut names = vec!["Nothing yet".to_owned()];
+                names.extend(dry.iter().map(|x| x.label.clone()));
+                let now = a
+                    .dry_replacement
+                    .and_then(|d| dry.iter().position(|x| x.id == d))
+                    .map_or(0, |i| i + 1);
+                let width = ui.available_width();
+                if let Some(i) = select(ui, id("dry"), "Dry replacement", &names, Some(now), width)
+                {
+                    next.dry_replacement = i.checked_sub(1).map(|i| dry[i].id);
+                }
+            },
+        );
+    }
+}

@@ -1,0 +1,118 @@
+//! The place Session: which date, its timetable, who comes, and the activities the club offers.
+
+mod activities;
+mod details;
+mod timetable;
+mod who_comes;
+
+pub use who_comes::face;
+
+use egui::{Id, Rect, Ui, pos2, vec2};
+
+use super::desk::Desk;
+use super::picker::Picker;
+use super::theme;
+use super::tray::TrayState;
+use super::widgets::choose::{segments, select_at};
+use super::widgets::within;
+use crate::model::ids::{ActivityId, SlotId};
+use crate::workbench::command::Command;
+
+/// Which side of the session is shown.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Pane {
+    /// The group's order with times.
+    #[default]
+    Timetable,
+    /// Participants and helpers.
+    WhoComes,
+    /// What the club offers.
+    Activities,
+}
+
+const PANES: [(Pane, &str); 3] = [
+    (Pane::Timetable, "Timetable"),
+    (Pane::WhoComes, "Who comes"),
+    (Pane::Activities, "Activities"),
+];
+
+/// What the place remembers.
+#[derive(Default)]
+pub struct SessionState {
+    /// What is shown.
+    pub pane: Pane,
+    /// The activities below the timetable.
+    pub tray: TrayState,
+    /// The chosen row.
+    pub slot: Option<SlotId>,
+    /// The row that the next activity takes the place of.
+    pub swap: Option<SlotId>,
+    /// The place that what is in the hand would take.
+    gap: Option<usize>,
+    /// Put the keyboard on the chosen row.
+    focus_slot: bool,
+    /// How many rows were there, to choose a new one.
+    rows: usize,
+    /// The activity being looked at.
+    pub activity: Option<ActivityId>,
+    /// What is looked for among the activities.
+    activity_search: String,
+    /// How many activities there were, to choose a new one.
+    activities: usize,
+    /// A picture being picked.
+    pub picker: Option<Picker>,
+}
+
+/// Shows the place.
+pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut SessionState, rect: Rect) {
+    let top = rect.with_max_y(rect.top() + theme::CONTROL);
+    let narrow = rect.width() < 900.0;
+    let wide = (rect.width() * 0.5).clamp(300.0, 440.0);
+    let panes = Rect::from_min_size(top.min, vec2(wide, theme::CONTROL));
+    let names: Vec<&str> = PANES.iter().map(|(_, n)| *n).collect();
+    let now = PANES
+        .iter()
+        .position(|(p, _)| *p == state.pane)
+        .unwrap_or(0);
+    desk.regions.add(panes, Id::unique(("session-pane", now)));
+    if let Some(i) = segments(ui, "session-pane", panes, &names, now) {
+        state.pane = PANES[i].0;
+    }
+    if narrow {
+        let rest = Rect::from_min_max(pos2(panes.right() + 12.0, top.top()), top.max);
+        chooser(ui, desk, rest);
+    }
+    let below = rect.with_min_y(top.bottom() + 10.0);
+    match state.pane {
+        Pane::Timetable => timetable::show(ui, desk, state, below),
+        Pane::WhoComes => within(ui, "who-comes", below, |ui| {
+            who_comes::show(ui, desk, below)
+        }),
+        Pane::Activities => within(ui, "activities", below, |ui| {
+            activities::show(ui, desk, state, below)
+        }),
+    }
+}
+
+/// All sessions in a list, where the bar has no room for them.
+fn chooser(ui: &mut Ui, desk: &mut Desk<'_>, rect: Rect) {
+    let all = &desk.view.club.sessions;
+    let names: Vec<String> = all
+        .iter()
+        .map(|s| format!("{}, {}", s.title, super::dates::short(s.date)))
+        .collect();
+    let now = desk
+        .view
+        .session
+        .and_then(|now| all.iter().position(|s| s.id == now.id));
+    if let Some(i) = select_at(
+        ui,
+        Id::unique("session-select"),
+        rect,
+        "Session",
+        &names,
+        now,
+    ) {
+        desk.ask(Command::ChooseSession(all[i].id));
+    }
+}

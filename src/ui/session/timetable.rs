@@ -1,0 +1,670 @@
+//! The group's order as a list along the strand: times, picture, part of the day, minutes.
+
+use egui::scroll_area::ScrollSource;
+use egui::{
+    Align2, CornerRadius, CursorIcon, DragAndDrop, Id, Key, Modifiers, Rect, Response, Role,
+    ScrollArea, Sense, Stroke, StrokeKind, Ui, UiBuilder, Vec2, WidgetInfo, pos2, vec2,
+};
+
+use super::{SessionState, details};
+use crate::model::edit::TimetableEdit;
+use crate::model::finding::{Severity, Spot};
+use crate::model::hand::Content;
+use crate::model::ids::{SessionId, SlotId};
+use crate::model::session::{Session, Slot};
+use crate::plan::clock::{Clock, clock};
+use crate::ui::boards::held::{self, Held};
+use crate::ui::checks;
+use crate::ui::desk::Desk;
+use crate::ui::icons::{self, Icon};
+use crate::ui::regions;
+use crate::ui::strand::paint;
+use crate::ui::theme;
+use crate::ui::tray::{self, Pick, Tray};
+use crate::ui::widgets::button::{Button, Weight};
+use crate::ui::widgets::card::{Lie, peg, plate, tile};
+use crate::ui::widgets::choose::{Steps, select_at, stepper_at};
+use crate::ui::widgets::{focus_ring, form, within, words};
+
+/// Height of a row.
+const ROW: f32 = 62.0;
+/// Height of a part's name.
+const PART: f32 = 34.0;
+/// Room for the rope at the left.
+const GUTTER: f32 = 54.0;
+
+fn row_id(session: SessionId, slot: SlotId) -> Id {
+    Id::unique(("slot", session, slot))
+}
+
+/// Which place a thing held at height `y` would take among rows with these tops and one height:
+/// before the first whose middle lies lower.
+pub fn place_at(tops: &[f32], height: f32, y: f32) -> usize {
+    tops.iter()
+        .take_while(|top| y > **top + height / 2.0)
+        .count()
+}
+
+/// Shows the pane.
+pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut SessionState, rect: Rect) {
+    let top = Rect::from_min_max(
+        pos2(rect.left() + 452.0, rect.top() - 54.0),
+        pos2(rect.right(), rect.top() - 10.0),
+    );
+    let narrow = rect.width() < 900.0;
+    let short = rect.height() < 480.0;
+    let tray_height = if short { 92.0 } else { 124.0 };
+    let tray = Rect::from_min_max(pos2(rect.left(), rect.bottom() - tray_height), rect.max);
+    let list = Rect::from_min_max(rect.min, pos2(rect.right(), tray.top() - 8.0));
+    if !narrow {
+        details::buttons(ui, desk, top);
+    }
+    let Some(session) = desk.view.session else {
+        nothing(ui, desk, list);
+        return;
+    };
+    follow(state, session);
+    let strip = Strip::new(desk, session, list, ui);
+    if let Some(slot) = state.slot.or(session.timetable.first().map(|s| s.id)) {
+        desk.regions.add(list, row_id(session.id, slot));
+        if std::mem::take(&mut state.focus_slot) {
+            ui.memory_mut(|m| m.request_focus(row_id(session.id, slot)));
+        }
+    }
+    let mut child = ui.new_child(
+        UiBuilder::new()
+            .id_salt(("timetable", session.id))
+            .max_rect(list),
+    );
+    child.set_clip_rect(list.intersect(ui.clip_rect()));
+    ScrollArea::vertical()
+        .id_salt("timetable")
+        .auto_shrink(false)
+        .scroll_source(ScrollSource::SCROLL_BAR | ScrollSource::MOUSE_WHEEL)
+        .show(&mut child, |ui| {
+            form::row(ui, |ui| details::fields(ui, desk, session));
+            if narrow {
+                let (_, place) = ui.allocate_space(vec2(ui.available_width(), theme::CONTROL));
+                details::buttons(ui, desk, place);
+            }
+            ui.add_space(2.0);
+            strip.summary(ui);
+            strip.rows(ui, desk, state);
+        });
+    strip.drop(ui, desk, state);
+    within(ui, "activity-tray", tray, |ui| {
+        activities(ui, desk, state, tray)
+    });
+    held::show(ui, desk, list);
+}
+
+fn nothing(ui: &mut Ui, desk: &mut Desk<'_>, rect: Rect) {
+    let place = rect.shrink2(vec2(0.0, 40.0));
+    within(ui, "no-session", place, |ui| {
+        words::heading(ui, "There is no session yet.", 20.0);
+        words::body(ui, "Add one, then put activities into its timetable.");
+        ui.add_space(8.0);
+        let (_, at) = ui.allocate_space(vec2(480.0_f32.min(ui.available_width()), theme::CONTROL));
+        details::buttons(ui, desk, at);
+    });
+}
+
+/// A row that is gone is not chosen; a new one is.
+fn follow(state: &mut SessionState, session: &Session) {
+    let there = |s: &SlotId| session.slot(*s).is_some();
+    state.slot = state.slot.filter(there);
+    state.swap = state.swap.filter(there);
+    let n = session.timetable.len();
+    if n == state.rows + 1 {
+        state.slot = session.timetable.iter().map(|s| s.id).max_by_key(|s| s.0);
+    }
+    state.rows = n;
+}
+
+/// The activities of the club below the list.
+fn activities(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut SessionState, rect: Rect) {
+    let Some(session) = desk.view.session else {
+        return;
+    };
+    let items = tray::activities(desk.view.club, &state.tray.search);
+    let at = state
+        .slot
+        .and_then(|s| session.timetable.iter().position(|x| x.id == s));
+    let label = |slot: &Slot| {
+        desk.view
+            .club
+            .activity(slot.activity)
+            .map_or("", |a| a.label.as_str())
+    };
+    let does = match (state.swap, at) {
+        (Some(_), _) => "Pick what takes its place".to_owned(),
+        (None, Some(i)) => format!(
+            "Enter adds after {} {}",
+            i + 1,
+            label(&session.timetable[i])
+        ),
+        (None, None) => "Drag one up, or press Enter".to_owned(),
+    };
+    let own = items.len();
+    let shown = Tray {
+        name: "activity-tray",
+        items,
+        own,
+        eager: state.swap.is_some(),
+        does,
+        skin: Default::default(),
+    };
+    let picked = shown.show(ui, desk, &mut state.tray, rect);
+    let swap = state.swap.or(state.slot);
+    match (picked, swap) {
+        (Some(Pick::Add(c)), _) if state.swap.is_none() => {
+            let place = at.map_or(session.timetable.len(), |i| i + 1);
+            if let Some(activity) = c.activity {
+                desk.timetable(TimetableEdit::Insert(activity, place));
+            }
+        }
+        (Some(Pick::Add(c) | Pick::Swap(c)), Some(slot)) => {
+            if let Some(activity) = c.activity {
+                desk.timetable(TimetableEdit::Replace(slot, activity));
+            }
+            state.swap = None;
+            state.focus_slot = true;
+        }
+        _ => {}
+    }
+}
+
+/// One frame of the list.
+struct Strip<'a> {
+    session: &'a Session,
+    clock: Clock,
+    rect: Rect,
+    held: Option<SlotId>,
+    at: Option<egui::Pos2>,
+}
+
+impl<'a> Strip<'a> {
+    fn new(desk: &Desk<'_>, session: &'a Session, rect: Rect, ui: &Ui) -> Self {
+        let hand = held::in_hand(ui.ctx());
+        let held = hand.as_ref().and_then(|(h, _)| match h.as_ref() {
+            Held::Slot(slot, _) => Some(*slot),
+            _ => None,
+        });
+        let at = hand.map(|(_, at)| at).filter(|at| rect.contains(*at));
+        Self {
+            session,
+            clock: clock(session, &desk.view.club.rules),
+            rect,
+            held,
+            at,
+        }
+    }
+
+    /// When it ends, and how that compares with the club's own minutes.
+    fn summary(&self, ui: &mut Ui) {
+        let n = self.session.timetable.len();
+        let (over, slack) = (self.clock.overrun(), self.clock.slack());
+        let rest = match (n, over) {
+            (0, _) => "Drag an activity here to begin.".to_owned(),
+            (_, 0) => format!("{slack} min to spare."),
+            (_, m) => format!("{m} min longer than the club’s time."),
+        };
+        let words = format!(
+            "{} to {}, {} min with the minutes between. {rest}",
+            self.clock.start,
+            self.clock.end,
+            self.clock.minutes()
+        );
+        words::soft(ui, &words);
+    }
+
+    fn rows(&self, ui: &mut Ui, desk: &mut Desk<'_>, state: &mut SessionState) {
+        let t = theme::of(ui.ctx());
+        let lying: Vec<(usize, &Slot)> = self
+            .session
+            .timetable
+            .iter()
+            .enumerate()
+            .filter(|(_, s)| Some(s.id) != self.held)
+            .collect();
+        let origin = ui.cursor().min;
+        let (tops, names, height) = tops(&lying, origin.y);
+        let gap = self.at.map(|at| place_at(&tops, ROW, at.y));
+        state.gap = gap;
+        let extra = if gap.is_some() { ROW } else { 0.0 };
+        let (_, all) = ui.allocate_space(vec2(ui.available_width(), height + extra + 40.0));
+        let shift = |i: usize| {
+            if gap.is_some_and(|g| i >= g) {
+                ROW
+            } else {
+                0.0
+            }
+        };
+        let x = origin.x + 24.0;
+        let end = origin.y + height + extra + 16.0;
+        paint::line(
+            ui.painter(),
+            &t,
+            &[pos2(x, origin.y + 8.0), pos2(x, end)],
+            theme::ROPE,
+        );
+        for (i, y) in names {
+            let at = pos2(x, y + shift(i) + PART / 2.0);
+            paint::knot(ui.painter(), &t, at, 9.0);
+            if let Some(part) = desk.view.club.part(lying[i].1.part) {
+                let place = Rect::from_min_size(
+                    pos2(x + 18.0, at.y - 16.0),
+                    vec2(all.width() - 60.0, 32.0),
+                );
+                words::line(
+                    ui.painter(),
+                    place,
+                    Align2::LEFT_CENTER,
+                    &part.name,
+                    theme::bold(18.0),
+                    t.col.ink,
+                );
+            }
+        }
+        if let Some(g) = gap {
+            let top = tops.get(g).copied().unwrap_or(origin.y + height);
+            let place = Rect::from_min_size(
+                pos2(origin.x + GUTTER, top),
+                vec2(all.width() - GUTTER - 4.0, ROW - 6.0),
+            );
+            ui.painter()
+                .rect_filled(place, CornerRadius::same(12), t.col.tint);
+            icons::dashed_rect(
+                ui.painter(),
+                place,
+                12.0,
+                Stroke::new(2.0, t.col.accent),
+                7.0,
+                5.0,
+            );
+            words::line(
+                ui.painter(),
+                place,
+                Align2::CENTER_CENTER,
+                "goes here",
+                theme::bold(16.0),
+                t.col.accent,
+            );
+        }
+        paint::knot(ui.painter(), &t, pos2(x, end), 10.0);
+        for (i, (place, slot)) in lying.iter().enumerate() {
+            let id = row_id(self.session.id, slot.id);
+            let y = tops[i] + shift(i) - origin.y;
+            let y = ui.ctx().animate_value_with_time(id.with("y"), y, t.slide()) + origin.y;
+            let rect = Rect::from_min_size(
+                pos2(origin.x + GUTTER, y),
+                vec2(all.width() - GUTTER - 6.0, ROW - 6.0),
+            );
+            if ui.is_rect_visible(rect.expand(2.0 * ROW)) || state.slot == Some(slot.id) {
+                self.row(ui, desk, state, rect, (*place, slot));
+            }
+        }
+    }
+
+    fn row(
+        &self,
+        ui: &mut Ui,
+        desk: &mut Desk<'_>,
+        state: &mut SessionState,
+        rect: Rect,
+        (place, slot): (usize, &Slot),
+    ) {
+        let Some(activity) = desk.view.club.activity(slot.activity).cloned() else {
+            return;
+        };
+        let t = theme::of(ui.ctx());
+        let chosen = state.slot == Some(slot.id);
+        let first = state.slot.is_none() && place == 0;
+        let sense = if chosen || first {
+            Sense::click_and_drag()
+        } else {
+            Sense::CLICK | Sense::DRAG
+        };
+        let r = ui.interact(rect, row_id(self.session.id, slot.id), sense);
+        let times = self
+            .clock
+            .row(slot.id)
+            .map_or_else(String::new, |c| format!("{}–{}", c.from, c.to));
+        let n = self.session.timetable.len();
+        r.widget_info(|| {
+            let wet = if activity.in_water {
+                ", in the water"
+            } else {
+                ""
+            };
+            let words = format!(
+                "{} {times}, {} min{wet}, row {} of {n}",
+                activity.label,
+                slot.minutes,
+                place + 1
+            );
+            WidgetInfo::selected(Role::ListBoxOption, true, chosen, words)
+        });
+        let p = ui.painter().clone();
+        let (fill, ink) = if chosen {
+            (t.col.accent, t.col.on_accent)
+        } else {
+            (t.col.peg, t.col.on_peg)
+        };
+        if chosen {
+            tile(&p, &t, rect, Lie::Ground);
+        } else {
+            let line = if r.hovered() {
+                t.edge()
+            } else {
+                Stroke::new(1.2, t.col.rule)
+            };
+            p.rect(
+                rect,
+                CornerRadius::same(theme::R_CARD),
+                t.col.panel,
+                line,
+                StrokeKind::Inside,
+            );
+        }
+        peg(
+            &p,
+            pos2(rect.left() - GUTTER + 24.0, rect.center().y),
+            &(place + 1).to_string(),
+            fill,
+            ink,
+        );
+        let (ink, soft) = if chosen {
+            (t.col.card_ink, t.col.card_soft)
+        } else {
+            (t.col.ink, t.col.soft)
+        };
+        let cells = Cells::of(rect);
+        words::line(
+            &p,
+            cells.time,
+            Align2::LEFT_CENTER,
+            &times,
+            theme::bold(16.0),
+            soft,
+        );
+        plate(&p, &t, cells.picture);
+        desk.pictures.symbol(
+            &p,
+            cells.picture.shrink(4.0),
+            &activity.symbol,
+            Default::default(),
+        );
+        self.marks(ui, desk, &cells, slot, activity.in_water, ink);
+        let swapping = state.swap == Some(slot.id);
+        let label = if swapping {
+            "Pick an activity below…"
+        } else {
+            activity.label.as_str()
+        };
+        words::line(
+            &p,
+            cells.label,
+            Align2::LEFT_CENTER,
+            label,
+            theme::bold(17.0),
+            if swapping { t.col.accent } else { ink },
+        );
+        focus_ring(ui, &r, rect, theme::R_CARD);
+        self.act(
+            ui,
+            desk,
+            state,
+            &r,
+            (place, slot),
+            &activity.symbol,
+            &activity.label,
+        );
+        self.controls(ui, desk, state, &cells, slot, &activity.label);
+        r.on_hover_cursor(CursorIcon::Grab);
+    }
+
+    /// The wave of an activity in the water, and the sign of what was found about the row.
+    fn marks(
+        &self,
+        ui: &Ui,
+        desk: &Desk<'_>,
+        cells: &Cells,
+        slot: &Slot,
+        wet: bool,
+        ink: egui::Color32,
+    ) {
+        let mut at = pos2(cells.label.right() + 14.0, cells.label.center().y);
+        if wet {
+            icons::paint(ui.painter(), Icon::Wave, icons::square(at, 24.0), ink);
+        }
+        let spot = Spot::Slot(self.session.id, slot.id);
+        let found = desk
+            .view
+            .findings
+            .iter()
+            .find(|f| f.spot == spot && f.severity <= Severity::Look);
+        if let Some(f) = found {
+            at.x += 34.0;
+            checks::sign(ui, at, f.severity, None);
+        }
+    }
+
+    /// Part, minutes, swap and take away, at the right.
+    fn controls(
+        &self,
+        ui: &mut Ui,
+        desk: &mut Desk<'_>,
+        state: &mut SessionState,
+        c: &Cells,
+        slot: &Slot,
+        label: &str,
+    ) {
+        let parts: Vec<String> = desk
+            .view
+            .club
+            .parts
+            .iter()
+            .map(|p| p.name.clone())
+            .collect();
+        let now = desk.view.club.parts.iter().position(|p| p.id == slot.part);
+        let id = row_id(self.session.id, slot.id);
+        if c.part.width() > 60.0 {
+            let name = format!("Part of the day of {label}");
+            if let Some(i) = select_at(ui, id.with("part"), c.part, &name, &parts, now) {
+                desk.timetable(TimetableEdit::Part(slot.id, desk.view.club.parts[i].id));
+            }
+        }
+        let name = format!("Minutes of {label}");
+        let steps = Steps {
+            id: id.with("minutes"),
+            label: &name,
+            unit: "min",
+            range: 1..=240,
+            step: 1,
+        };
+        if let Some(m) = stepper_at(ui, desk.drafts, &steps, slot.minutes, c.minutes) {
+            desk.timetable(TimetableEdit::Minutes(slot.id, m));
+        }
+        if c.swap.width() > 10.0 {
+            let name = format!("Another activity instead of {label}");
+            let b = Button::new((id, "swap"), &name).icon_only(Icon::Swap);
+            let b = if state.swap == Some(slot.id) {
+                b.weight(Weight::Chosen(true))
+            } else {
+                b.weight(Weight::Quiet)
+            };
+            if b.show_at(ui, c.swap).clicked() {
+                begin_swap(state, slot.id);
+            }
+        }
+        let name = format!("Take {label} out");
+        let b = Button::new((id, "out"), &name)
+            .icon_only(Icon::Bin)
+            .weight(Weight::Quiet);
+        if b.show_at(ui, c.out).clicked() {
+            desk.timetable(TimetableEdit::Remove(slot.id));
+        }
+    }
+
+    fn act(
+        &self,
+        ui: &Ui,
+        desk: &mut Desk<'_>,
+        state: &mut SessionState,
+        r: &Response,
+        (place, slot): (usize, &Slot),
+        symbol: &crate::model::ids::SymbolId,
+        label: &str,
+    ) {
+        if r.drag_started() {
+            let content = Content {
+                activity: Some(slot.activity),
+                symbol: symbol.clone(),
+                label: label.to_owned(),
+            };
+            r.dnd_set_drag_payload(Held::Slot(slot.id, content));
+        }
+        if r.clicked() || r.drag_started() {
+            state.slot = Some(slot.id);
+            r.request_focus();
+        }
+        if !r.has_focus() {
+            return;
+        }
+        regions::keep_arrows(ui, r.id);
+        state.slot = Some(slot.id);
+        let all = &self.session.timetable;
+        if let Some(to) = regions::alt_arrows(ui, place, all.len(), 1) {
+            desk.timetable(TimetableEdit::Move(slot.id, to));
+        }
+        if let Some(to) = regions::arrows(ui, place, all.len(), 1) {
+            state.slot = Some(all[to].id);
+            ui.memory_mut(|m| m.request_focus(row_id(self.session.id, all[to].id)));
+        }
+        let pressed = |key| ui.input_mut(|i| i.consume_key(Modifiers::NONE, key));
+        if pressed(Key::Delete) {
+            let next = all
+                .get(place + 1)
+                .or_else(|| place.checked_sub(1).map(|b| &all[b]));
+            state.slot = next.map(|s| s.id);
+            state.focus_slot = true;
+            desk.timetable(TimetableEdit::Remove(slot.id));
+        }
+        if pressed(Key::R) {
+            begin_swap(state, slot.id);
+        }
+    }
+
+    fn drop(&self, ui: &Ui, desk: &mut Desk<'_>, state: &mut SessionState) {
+        if !ui.input(|i| i.pointer.any_released()) {
+            return;
+        }
+        let Some((held, at)) = held::in_hand(ui.ctx()) else {
+            return;
+        };
+        DragAndDrop::clear_payload(ui.ctx());
+        let place = state.gap.filter(|_| self.rect.contains(at));
+        match (held.as_ref(), place) {
+            (
+                Held::New(Content {
+                    activity: Some(a), ..
+                }),
+                Some(place),
+            ) => {
+                desk.timetable(TimetableEdit::Insert(*a, place));
+            }
+            (Held::Slot(slot, _), Some(place)) => desk.timetable(TimetableEdit::Move(*slot, place)),
+            (Held::Slot(slot, _), None) => desk.timetable(TimetableEdit::Remove(*slot)),
+            _ => {}
+        }
+    }
+}
+
+fn begin_swap(state: &mut SessionState, slot: SlotId) {
+    state.slot = Some(slot);
+    state.swap = if state.swap == Some(slot) {
+        None
+    } else {
+        Some(slot)
+    };
+    state.tray.focus_search = state.swap.is_some();
+}
+
+/// Tops of the rows, the parts' names with the row they stand above, and the height of all.
+fn tops(lying: &[(usize, &Slot)], from: f32) -> (Vec<f32>, Vec<(usize, f32)>, f32) {
+    let (mut y, mut before) = (from, None);
+    let (mut tops, mut names) = (Vec::new(), Vec::new());
+    for (i, (_, slot)) in lying.iter().enumerate() {
+        if before.replace(slot.part) != Some(slot.part) {
+            names.push((i, y));
+            y += PART;
+        }
+        tops.push(y);
+        y += ROW;
+    }
+    (tops, names, y - from)
+}
+
+/// Where things stand in a row.
+struct Cells {
+    time: Rect,
+    picture: Rect,
+    label: Rect,
+    part: Rect,
+    minutes: Rect,
+    swap: Rect,
+    out: Rect,
+}
+
+impl Cells {
+    fn of(row: Rect) -> Self {
+        let (y, side) = (row.center().y, theme::CONTROL);
+        let small = row.width() < 860.0;
+        let at = |x: f32, w: f32| Rect::from_min_size(pos2(x, y - side / 2.0), vec2(w, side));
+        let out = at(row.right() - side - 8.0, side);
+        let swap = at(
+            out.left() - if small { 0.0 } else { side + 4.0 },
+            if small { 0.0 } else { side },
+        );
+        let minutes = at(swap.left() - 176.0, 168.0);
+        let part = at(
+            minutes.left() - if small { 0.0 } else { 192.0 },
+            if small { 0.0 } else { 180.0 },
+        );
+        let time = at(
+            row.left() + 16.0,
+            if row.width() < 560.0 { 0.0 } else { 104.0 },
+        );
+        let picture = Rect::from_center_size(pos2(time.right() + 24.0, y), Vec2::splat(46.0));
+        let label = Rect::from_min_max(
+            pos2(picture.right() + 14.0, row.top()),
+            pos2(part.left() - 76.0, row.bottom()),
+        );
+        Self {
+            time,
+            picture,
+            label,
+            part,
+            minutes,
+            swap,
+            out,
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_held_row_goes_before_the_first_whose_middle_is_lower() {
+        let tops = [0.0, 62.0, 158.0];
+        assert_eq!(place_at(&tops, 62.0, -50.0), 0);
+        assert_eq!(place_at(&tops, 62.0, 30.0), 0);
+        assert_eq!(place_at(&tops, 62.0, 32.0), 1);
+        assert_eq!(place_at(&tops, 62.0, 130.0), 2);
+        assert_eq!(place_at(&tops, 62.0, 900.0), 3);
+        assert_eq!(place_at(&[], 62.0, 10.0), 0);
+    }
+}

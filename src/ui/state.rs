@@ -1,0 +1,65 @@
+//! What the window itself remembers: nothing of the club, only how it is being looked at.
+
+use super::boards::BoardsState;
+use super::dialogs::PathDialog;
+use super::people::PeopleState;
+use super::print::PrintState;
+use super::regions::Regions;
+use super::session::SessionState;
+use super::together::TogetherState;
+use super::widgets::field::Drafts;
+
+/// Sizes offered, in percent.
+const ZOOMS: [u32; 7] = [80, 90, 100, 125, 150, 175, 200];
+
+/// What the window remembers.
+#[derive(Default)]
+pub struct UiState {
+    /// No movement.
+    pub still: bool,
+    /// What is being typed.
+    pub drafts: Drafts,
+    /// Areas for F6.
+    pub regions: Regions,
+    /// The sheet of keys lies open.
+    pub help: bool,
+    /// A file or folder is being asked for.
+    pub dialog: Option<PathDialog>,
+    /// The place Session.
+    pub session: SessionState,
+    /// The place People.
+    pub people: PeopleState,
+    /// The place Boards.
+    pub boards: BoardsState,
+    /// The place Print.
+    pub print: PrintState,
+    /// The full-screen view, while it is open.
+    pub together: Option<TogetherState>,
+}
+
+/// The next larger size offered, in percent.
+pub fn larger(percent: u32) -> u32 {
+    ZOOMS.into_iter().find(|z| *z > percent).unwrap_or(percent)
+}
+
+/// The next smaller size offered, in percent.
+pub fn smaller(percent: u32) -> u32 {
+    ZOOMS
+        .into_iter()
+        .rev()
+        .find(|z| *z < percent)
+        .unwrap_or(percent)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn zoom_goes_to_200_percent_and_back() {
+        let times = |f: fn(u32) -> u32, from| (0..10).fold(from, |z, _| f(z));
+        assert_eq!(times(larger, 100), 200);
+        assert_eq!(times(smaller, 200), 80);
+        assert_eq!(larger(300), 300);
+    }
+}

@@ -1,0 +1,284 @@
+//! Choosing: switches, one of several side by side, one of a list, a number with steps.
+
+use egui::{
+    Align2, Color32, CornerRadius, CursorIcon, Id, Popup, PopupCloseBehavior, Rect, Response, Role,
+    ScrollArea, Sense, Stroke, StrokeKind, Ui, WidgetInfo, vec2,
+};
+
+use super::button::{Button, Weight};
+use super::field::{Drafts, Field};
+use super::{focus_ring, words};
+use crate::ui::icons::{self, Icon};
+use crate::ui::theme;
+
+/// A box with a tick and words; soft words at the right. Says whether it was clicked.
+pub fn tick(ui: &mut Ui, id: Id, on: bool, label: &str, trailing: &str) -> Response {
+    let (_, rect) = ui.allocate_space(vec2(ui.available_width(), theme::CONTROL));
+    tick_at(ui, id, rect, on, label, trailing)
+}
+
+/// The same in a rectangle.
+pub fn tick_at(ui: &mut Ui, id: Id, rect: Rect, on: bool, label: &str, trailing: &str) -> Response {
+    let t = theme::of(ui.ctx());
+    let r = ui.interact(rect, id, Sense::click());
+    let enabled = ui.is_enabled();
+    r.widget_info(|| WidgetInfo::selected(Role::CheckBox, enabled, on, label));
+    let p = ui.painter();
+    let mark = Rect::from_center_size(rect.left_center() + vec2(18.0, 0.0), vec2(28.0, 28.0));
+    tick_box(ui, mark, on, r.hovered());
+    let col = &t.col;
+    let mut room = rect.with_min_x(rect.left() + 44.0);
+    if !trailing.is_empty() {
+        let right = rect.with_max_x(rect.right() - 8.0);
+        let took = words::line(
+            p,
+            right,
+            Align2::RIGHT_CENTER,
+            trailing,
+            theme::regular(14.5),
+            col.soft,
+        );
+        room.max.x = took.left() - 8.0;
+    }
+    let font = if on {
+        theme::bold(16.0)
+    } else {
+        theme::regular(16.0)
+    };
+    words::line(p, room, Align2::LEFT_CENTER, label, font, col.ink);
+    focus_ring(ui, &r, rect, theme::R_CONTROL);
+    r.on_hover_cursor(CursorIcon::PointingHand)
+}
+
+/// The box itself.
+pub fn tick_box(ui: &Ui, mark: Rect, on: bool, over: bool) {
+    let t = theme::of(ui.ctx());
+    let (p, col) = (ui.painter(), &t.col);
+    let edge = if over {
+        Stroke::new(2.0, col.ink)
+    } else {
+        t.edge()
+    };
+    let fill = if on { col.peg } else { col.panel };
+    p.rect(mark, CornerRadius::same(7), fill, edge, StrokeKind::Inside);
+    if on {
+        icons::paint(p, Icon::Tick, mark.shrink(4.0), col.on_peg);
+    }
+}
+
+/// One of a few, side by side in one frame. Gives the one newly chosen.
+pub fn segments(
+    ui: &mut Ui,
+    id: &str,
+    rect: Rect,
+    options: &[&str],
+    chosen: usize,
+) -> Option<usize> {
+    let t = theme::of(ui.ctx());
+    let r = CornerRadius::same(theme::R_CONTROL);
+    ui.painter()
+        .rect(rect, r, t.col.panel, t.edge(), StrokeKind::Inside);
+    let inner = rect.shrink(3.0);
+    let width = inner.width() / options.len().max(1) as f32;
+    let mut picked = None;
+    for (i, label) in options.iter().enumerate() {
+        let left = inner.left() + width * i as f32;
+        let cell = Rect::from_min_size(egui::pos2(left, inner.top()), vec2(width, inner.height()));
+        if segment(ui, Id::unique((id, i)), cell, label, i == chosen).clicked() && i != chosen {
+            picked = Some(i);
+        }
+    }
+    picked
+}
+
+fn segment(ui: &mut Ui, id: Id, cell: Rect, label: &str, on: bool) -> Response {
+    let col = theme::of(ui.ctx()).col;
+    let r = ui.interact(cell, id, Sense::click());
+    r.widget_info(|| WidgetInfo::selected(Role::RadioButton, true, on, label));
+    let p = ui.painter();
+    let (fill, ink, font) = if on {
+        (col.peg, col.on_peg, theme::bold(16.0))
+    } else {
+        (Color32::TRANSPARENT, col.ink, theme::regular(16.0))
+    };
+    p.rect_filled(cell, CornerRadius::same(9), fill);
+    words::line(
+        p,
+        cell.shrink2(vec2(6.0, 0.0)),
+        Align2::CENTER_CENTER,
+        label,
+        font,
+        ink,
+    );
+    focus_ring(ui, &r, cell, 9);
+    r.on_hover_cursor(CursorIcon::PointingHand)
+}
+
+/// Segments where the layout stands, as wide as is left or as needed.
+pub fn segments_here(ui: &mut Ui, id: &str, options: &[&str], chosen: usize) -> Option<usize> {
+    let need: f32 = options
+        .iter()
+        .map(|o| {
+            let g = ui.painter().layout_no_wrap(
+                (*o).to_owned(),
+                theme::bold(16.0),
+                Color32::PLACEHOLDER,
+            );
+            g.size().x + 28.0
+        })
+        .fold(0.0, f32::max);
+    let width = (need * options.len() as f32 + 6.0).min(ui.available_width());
+    let (_, rect) = ui.allocate_space(vec2(width, theme::CONTROL));
+    segments(ui, id, rect, options, chosen)
+}
+
+/// One of a list that opens below. Gives the one newly chosen.
+pub fn select(
+    ui: &mut Ui,
+    id: Id,
+    label: &str,
+    options: &[String],
+    chosen: Option<usize>,
+    width: f32,
+) -> Option<usize> {
+    let (_, rect) = ui.allocate_space(vec2(width, theme::CONTROL));
+    select_at(ui, id, rect, label, options, chosen)
+}
+
+/// The same in a rectangle.
+pub fn select_at(
+    ui: &mut Ui,
+    id: Id,
+    rect: Rect,
+    label: &str,
+    options: &[String],
+    chosen: Option<usize>,
+) -> Option<usize> {
+    let t = theme::of(ui.ctx());
+    let shown = chosen
+        .and_then(|i| options.get(i))
+        .map_or("Choose…", String::as_str);
+    let r = ui.interact(rect, id, Sense::click());
+    r.widget_info(|| {
+        let mut info = WidgetInfo::labeled(Role::ComboBox, true, label);
+        info.current_text_value = Some(shown.to_owned());
+        info
+    });
+    let p = ui.painter();
+    let edge = if r.hovered() {
+        Stroke::new(2.0, t.col.ink)
+    } else {
+        t.edge()
+    };
+    p.rect(
+        rect,
+        CornerRadius::same(theme::R_CONTROL),
+        t.col.panel,
+        edge,
+        StrokeKind::Inside,
+    );
+    let room = Rect::from_min_max(rect.min + vec2(12.0, 0.0), rect.max - vec2(34.0, 0.0));
+    words::line(
+        p,
+        room,
+        Align2::LEFT_CENTER,
+        shown,
+        theme::regular(16.0),
+        t.col.ink,
+    );
+    let mark = icons::square(rect.right_center() - vec2(20.0, 0.0), 18.0);
+    icons::paint(p, Icon::Down, mark, t.col.ink);
+    focus_ring(ui, &r, rect, theme::R_CONTROL);
+    let r = r.on_hover_cursor(CursorIcon::PointingHand);
+    let mut picked = None;
+    Popup::menu(&r)
+        .width(rect.width().max(200.0))
+        .close_behavior(PopupCloseBehavior::CloseOnClick)
+        .accessible_name(label)
+        .show(|ui| {
+            ui.spacing_mut().item_spacing.y = 2.0;
+            let room = (ui.ctx().content_rect().height() - 120.0).clamp(120.0, 420.0);
+            ScrollArea::vertical().max_height(room).show(ui, |ui| {
+                for (i, option) in options.iter().enumerate() {
+                    let item = Button::new((id, i), option)
+                        .weight(if Some(i) == chosen {
+                            Weight::Chosen(true)
+                        } else {
+                            Weight::Quiet
+                        })
+                        .role(Role::MenuItemRadio)
+                        .width(ui.available_width())
+                        .left();
+                    if item.show(ui).clicked() {
+                        picked = Some(i);
+                    }
+                }
+            });
+        });
+    picked.filter(|i| Some(*i) != chosen)
+}
+
+/// What a stepper needs to know.
+pub struct Steps<'a> {
+    /// Its id.
+    pub id: Id,
+    /// Its name.
+    pub label: &'a str,
+    /// What stands after the number.
+    pub unit: &'a str,
+    /// Least and greatest.
+    pub range: std::ops::RangeInclusive<u32>,
+    /// How far one press goes.
+    pub step: u32,
+}
+
+/// A number that can be typed or stepped. Gives the new number.
+pub fn stepper(ui: &mut Ui, drafts: &mut Drafts, s: &Steps<'_>, value: u32) -> Option<u32> {
+    let width = theme::CONTROL * 2.0 + 84.0;
+    let (_, rect) = ui.allocate_space(vec2(width, theme::CONTROL));
+    stepper_at(ui, drafts, s, value, rect)
+}
+
+/// The same in a rectangle.
+pub fn stepper_at(
+    ui: &mut Ui,
+    drafts: &mut Drafts,
+    s: &Steps<'_>,
+    value: u32,
+    rect: Rect,
+) -> Option<u32> {
+    let side = theme::CONTROL;
+    let (low, high) = (*s.range.start(), *s.range.end());
+    let less = Rect::from_min_size(rect.min, vec2(side, side));
+    let more = Rect::from_min_size(
+        egui::pos2(rect.right() - side, rect.top()),
+        vec2(side, side),
+    );
+    let middle = Rect::from_min_max(
+        less.right_top() + vec2(4.0, 0.0),
+        more.left_bottom() - vec2(4.0, 0.0),
+    );
+    let mut next = None;
+    let less_name = format!("{}: less", s.label);
+    let more_name = format!("{}: more", s.label);
+    let b = Button::new((s.id, "less"), &less_name)
+        .icon_only(Icon::Minus)
+        .enabled(value > low);
+    if b.show_at(ui, less).clicked() {
+        next = Some(value.saturating_sub(s.step).max(low));
+    }
+    let shown = value.to_string();
+    let typed = Field::new(s.id, s.label, &shown)
+        .unit(s.unit)
+        .show_at(ui, drafts, middle);
+    if let Some(n) = typed.and_then(|text| text.trim().parse::<u32>().ok()) {
+        next = Some(n.clamp(low, high));
+    }
+    let b = Button::new((s.id, "more"), &more_name)
+        .icon_only(Icon::Plus)
+        .enabled(value < high);
+    if b.show_at(ui, more).clicked() {
+        next = Some((value + s.step).min(high));
+    }
+    next.filter(|n| *n != value)
+}

@@ -1,0 +1,101 @@
+//! The window without a display: driven by keys and mouse events, read through what a screen
+//! reader reads, painted in software.
+
+mod boards;
+mod looks;
+mod painter;
+mod places;
+
+use daystrand::ui::app::App;
+use daystrand::workbench::Workbench;
+use daystrand::workbench::command::{Command, Place};
+use egui::{Event, Key, Modifiers, Pos2, Vec2};
+use egui_kittest::Harness;
+use egui_kittest::kittest::{NodeT as _, Queryable};
+use jiff::civil::date;
+
+/// The demo club in a window of a size.
+fn window_of(size: Vec2) -> Harness<'static, App> {
+    let mut bench = Workbench::new(date(2027, 6, 10));
+    drop(bench.handle(Command::Demo));
+    drop(bench.handle(Command::DismissNotice));
+    let mut harness = Harness::builder()
+        .with_size(size)
+        .with_max_steps(40)
+        .with_context_setup(App::prepare)
+        .renderer(painter::Painter::default())
+        .build_ui_state(
+            |ui, app: &mut App| {
+                app.logic(ui.ctx());
+                app.show(ui);
+            },
+            App::new(bench),
+        );
+    harness.run();
+    harness
+}
+
+/// The demo club in the window as it opens.
+fn window() -> Harness<'static, App> {
+    window_of(Vec2::new(1366.0, 768.0))
+}
+
+/// The demo club at a place.
+fn at(place: Place) -> Harness<'static, App> {
+    let mut h = window();
+    let digit = [Key::Num1, Key::Num2, Key::Num3, Key::Num4, Key::Num5][place as usize];
+    press(&mut h, Modifiers::COMMAND, digit);
+    assert_eq!(h.state().bench().view().place, place);
+    h
+}
+
+fn press(h: &mut Harness<'_, App>, modifiers: Modifiers, key: Key) {
+    h.key_press_modifiers(modifiers, key);
+    h.run();
+}
+
+fn key(h: &mut Harness<'_, App>, key: Key) {
+    press(h, Modifiers::NONE, key);
+}
+
+fn type_words(h: &mut Harness<'_, App>, words: &str) {
+    h.event(Event::Text(words.into()));
+    h.run();
+}
+
+/// What has the keyboard, by the name a screen reader says.
+fn focused(h: &Harness<'_, App>) -> String {
+    let node = h.root().children_recursive().find(|n| n.is_focused());
+    node.and_then(|n| n.accesskit_node().label())
+        .unwrap_or_default()
+}
+
+/// The labels of the chosen board, in order.
+fn labels(h: &Harness<'_, App>) -> Vec<String> {
+    let view = h.state().bench().view();
+    let board = view.board().expect("a board");
+    board.steps.iter().map(|s| s.label.clone()).collect()
+}
+
+/// The middle of what carries a name beginning so.
+fn middle(h: &Harness<'_, App>, name: &str) -> Pos2 {
+    let node = h
+        .query_all_by(|n| n.label().is_some_and(|l| l.starts_with(name)))
+        .next();
+    node.unwrap_or_else(|| panic!("nothing is called {name}…"))
+        .rect()
+        .center()
+}
+
+/// Drags with the mouse through some points.
+fn drag(h: &mut Harness<'_, App>, from: Pos2, to: Pos2) {
+    h.drag_at(from);
+    h.step();
+    for part in [0.2, 0.5, 0.8, 1.0] {
+        h.hover_at(from + (to - from) * part);
+        h.step();
+    }
+    h.run_ok();
+    h.drop_at(to);
+    h.run();
+}

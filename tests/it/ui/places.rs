@@ -1,0 +1,201 @@
+//! Every place by keys and mouse: it comes to rest, has names, fits small windows and 200 %.
+
+use daystrand::layout::SheetKind;
+use daystrand::workbench::command::Place;
+use egui::{Key, Modifiers, Vec2};
+
+use super::{at, focused, key, middle, press, type_words, window, window_of};
+
+type Window = egui_kittest::Harness<'static, daystrand::ui::app::App>;
+
+fn click(h: &mut Window, name: &str) {
+    let at = middle(h, name);
+    h.drag_at(at);
+    h.step();
+    h.drop_at(at);
+    h.run();
+}
+
+/// `run` fails when the window does not come to rest, when something to press has no name, and
+/// when a letter is missing in the fonts.
+#[test]
+fn every_place_comes_to_rest_in_every_size_of_window() {
+    for size in [
+        Vec2::new(1366.0, 768.0),
+        Vec2::new(683.0, 384.0),
+        Vec2::new(1920.0, 1080.0),
+    ] {
+        let mut h = window_of(size);
+        for digit in [Key::Num1, Key::Num2, Key::Num3, Key::Num4, Key::Num5] {
+            press(&mut h, Modifiers::COMMAND, digit);
+        }
+        press(&mut h, Modifiers::COMMAND, Key::G);
+        press(&mut h, Modifiers::NONE, Key::F1);
+        key(&mut h, Key::Escape);
+    }
+}
+
+#[test]
+fn f6_goes_round_the_areas_of_every_place() {
+    for place in Place::ALL {
+        let mut h = at(place);
+        let mut seen = Vec::new();
+        for _ in 0..12 {
+            key(&mut h, Key::F6);
+            let now = focused(&h);
+            assert!(
+                !now.is_empty(),
+                "F6 lands on something with a name in {place:?}"
+            );
+            if seen.first() == Some(&now) {
+                break;
+            }
+            seen.push(now);
+        }
+        assert!(seen.len() >= 2 && seen.len() < 12, "{place:?}: {seen:?}");
+    }
+}
+
+#[test]
+fn zoom_goes_up_to_200_percent_and_back() {
+    let mut h = window();
+    for _ in 0..8 {
+        press(&mut h, Modifiers::COMMAND, Key::Plus);
+    }
+    assert!((h.ctx.zoom_factor() - 2.0).abs() < 0.01);
+    press(&mut h, Modifiers::COMMAND, Key::Num0);
+    assert!((h.ctx.zoom_factor() - 1.0).abs() < 0.01);
+}
+
+#[test]
+fn a_finding_leads_to_where_it_points() {
+    let mut h = at(Place::Checks);
+    let Some(first) = h.state().bench().view().findings.first().cloned() else {
+        panic!("the demo club has something to look at");
+    };
+    click(
+        &mut h,
+        &format!("{}: {}", first.severity.label(), first.sentence),
+    );
+    assert_ne!(h.state().bench().view().place, Place::Checks);
+}
+
+#[test]
+fn what_to_print_is_chosen_with_ticks() {
+    let mut h = at(Place::Print);
+    let pages = |h: &Window| {
+        h.state()
+            .bench()
+            .view()
+            .sheets
+            .iter()
+            .map(|s| s.pages.len())
+            .sum::<usize>()
+    };
+    let all = pages(&h);
+    assert!(all > 0);
+    click(&mut h, SheetKind::Tiles.label());
+    assert!(
+        !h.state()
+            .bench()
+            .view()
+            .print
+            .kinds
+            .contains(&SheetKind::Tiles)
+    );
+    assert!(pages(&h) < all);
+    click(&mut h, SheetKind::Tiles.label());
+    assert_eq!(pages(&h), all);
+}
+
+#[test]
+fn minutes_are_typed_into_the_timetable_and_undone() {
+    let mut h = at(Place::Session);
+    let first = |h: &Window| {
+        h.state()
+            .bench()
+            .view()
+            .session
+            .expect("a session")
+            .timetable[0]
+            .minutes
+    };
+    let before = first(&h);
+    let view = h.state().bench().view();
+    let slot = &view.session.expect("a session").timetable[0];
+    let label = view
+        .club
+        .activity(slot.activity)
+        .expect("an activity")
+        .label
+        .clone();
+    click(&mut h, &format!("Minutes of {label}"));
+    press(&mut h, Modifiers::COMMAND, Key::A);
+    type_words(&mut h, "17");
+    key(&mut h, Key::Enter);
+    assert_eq!(first(&h), 17);
+    press(&mut h, Modifiers::COMMAND, Key::Z);
+    assert_eq!(first(&h), before);
+}
+
+#[test]
+fn what_is_being_typed_counts_when_another_place_is_opened() {
+    let mut h = at(Place::People);
+    click(&mut h, "Name");
+    press(&mut h, Modifiers::COMMAND, Key::A);
+    type_words(&mut h, "Alva");
+    press(&mut h, Modifiers::COMMAND, Key::Num3);
+    let view = h.state().bench().view();
+    assert_eq!(view.place, Place::Boards);
+    assert_eq!(view.participant.map(|p| p.name.as_str()), Some("Alva"));
+}
+
+#[test]
+fn opening_asks_for_a_path_in_the_window() {
+    let mut h = window();
+    press(&mut h, Modifiers::COMMAND, Key::O);
+    assert_eq!(focused(&h), "File");
+    key(&mut h, Key::Escape);
+    assert!(h.state_mut().state_mut().dialog.is_none());
+}
+
+#[test]
+fn quitting_with_changes_asks_first() {
+    let mut h = at(Place::People);
+    click(&mut h, "Add a participant");
+    press(&mut h, Modifiers::COMMAND, Key::Q);
+    assert!(h.state().bench().view().question.is_some());
+    key(&mut h, Key::Escape);
+    assert!(h.state().bench().view().question.is_none());
+}
+
+#[test]
+fn going_through_together_takes_one_step_after_another() {
+    let mut h = at(Place::Boards);
+    let view = h.state().bench().view();
+    let labels: Vec<String> = view
+        .board()
+        .expect("a board")
+        .steps
+        .iter()
+        .map(|s| s.label.clone())
+        .collect();
+    key(&mut h, Key::F5);
+    assert!(
+        focused(&h).starts_with(&format!("Now: {}", labels[0])),
+        "{}",
+        focused(&h)
+    );
+    key(&mut h, Key::Space);
+    assert!(
+        focused(&h).starts_with(&format!("Now: {}", labels[1])),
+        "{}",
+        focused(&h)
+    );
+    key(&mut h, Key::ArrowLeft);
+    assert!(focused(&h).starts_with(&format!("Now: {}", labels[0])));
+    assert!(
+        h.state_mut().state_mut().together.is_some(),
+        "nothing leaves by accident"
+    );
+}
