@@ -1,10 +1,12 @@
 //! All integration tests in one binary: each further binary would link the whole window again.
 
 mod check;
+mod export;
 mod fixture;
 mod house;
 mod kit_fresh;
 mod model;
+mod page;
 mod pdf;
 mod plan;
 mod published;

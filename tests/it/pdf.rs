@@ -1,7 +1,8 @@
 //! The PDF: true to size, tagged, embedded, the same bytes each time; read back by others.
 
 mod file;
-mod sample;
+mod looks;
+pub mod sample;
 mod size;
 mod words;
 

@@ -13,7 +13,7 @@ const OBJECTS: usize = 400;
 const LEVEL: u32 = 6;
 
 /// A document on its way to being a file.
-pub(super) struct File {
+pub(super) struct Draft {
     pub(super) doc: Document,
     pub(super) pages: Vec<ObjectId>,
     pub(super) lang: String,
@@ -21,7 +21,7 @@ pub(super) struct File {
     titles: Vec<String>,
 }
 
-impl File {
+impl Draft {
     /// Takes printpdf's document; settles page sizes to the ten-thousandth of a point and packs
     /// the page contents.
     pub(super) fn new(mut doc: Document, pages: &[Page]) -> Self {

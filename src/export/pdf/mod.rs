@@ -46,7 +46,7 @@ pub fn pdf(pages: &[Page], meta: &Meta) -> Vec<u8> {
         image_optimization: None,
     };
     let lo = doc.to_lopdf_document(&options, &mut Vec::new());
-    let mut file = finish::File::new(lo, pages);
+    let mut file = finish::Draft::new(lo, pages);
     let font_objects: BTreeMap<String, _> = fonts.write(&mut file.doc);
     file.set_fonts(font_objects);
     structure::write(&mut file, pages, &tags);

@@ -3,7 +3,7 @@
 
 use lopdf::{Dictionary, Object, ObjectId, dictionary};
 
-use super::finish::{File, text_string};
+use super::finish::{Draft, text_string};
 use crate::page::{Block, Item, Page, Role};
 use crate::units::{Length, Rect};
 
@@ -20,7 +20,7 @@ pub(super) fn tag(role: &Role) -> &'static str {
 }
 
 /// Writes the tree: the document, a section a page, an element a block.
-pub(super) fn write(file: &mut File, pages: &[Page], tags: &[Vec<usize>]) {
+pub(super) fn write(file: &mut Draft, pages: &[Page], tags: &[Vec<usize>]) {
     let root = file.doc.new_object_id();
     let document = file.doc.new_object_id();
     let lang = file.lang.clone();
@@ -73,7 +73,7 @@ pub(super) fn write(file: &mut File, pages: &[Page], tags: &[Vec<usize>]) {
 
 /// The elements of a page in reading order, and for each mark the element it belongs to.
 fn elements(
-    file: &mut File,
+    file: &mut Draft,
     page: &Page,
     page_id: ObjectId,
     section: ObjectId,

@@ -28,7 +28,10 @@ pub fn painted(bytes: &[u8], page: usize, dpi: f64) -> Pixmap {
         &pdf.pages()[page],
         &RenderCache::new(),
         &InterpreterSettings::default(),
-        &RenderSettings::default(),
+        &RenderSettings {
+            hinting: false,
+            ..Default::default()
+        },
         &settings,
     )
 }
