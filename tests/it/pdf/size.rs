@@ -30,6 +30,7 @@ pub fn painted(bytes: &[u8], page: usize, dpi: f64) -> Pixmap {
         &InterpreterSettings::default(),
         &RenderSettings {
             hinting: false,
+            glyph_caching: false,
             ..Default::default()
         },
         &settings,
