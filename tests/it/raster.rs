@@ -304,3 +304,41 @@ fn every_letter_of_the_bundled_alphabets_has_an_outline() {
     }
     assert_eq!(text::glyph_outline(FontId::Regular, u16::MAX), None);
 }
+
+/// Difference of two pictures on white, as the mean over all pixels and channels, 0 to 255.
+fn difference(ours: &RgbaImage, theirs: &resvg::tiny_skia::Pixmap) -> f64 {
+    let on_white = |c: u8, a: u8| i32::from(c) * i32::from(a) / 255 + 255 - i32::from(a);
+    let mut sum = 0;
+    for (o, t) in ours.pixels().zip(theirs.pixels()) {
+        let t = t.demultiply();
+        let t = [t.red(), t.green(), t.blue(), t.alpha()];
+        sum += (0..3)
+            .map(|i| (on_white(o.0[i], o.0[3]) - on_white(t[i], t[3])).abs())
+            .sum::<i32>();
+    }
+    f64::from(sum) / f64::from(ours.width() * ours.height() * 3)
+}
+
+/// Against another painter: resvg reads and paints the source drawing by itself.
+#[test]
+fn symbols_look_as_resvg_paints_their_sources() {
+    use resvg::{tiny_skia, usvg};
+    let symbols = daystrand::symbols::library::library().all();
+    assert!(!symbols.is_empty());
+    for symbol in symbols.iter().step_by(5) {
+        let side = 120;
+        let ours = raster::paint_art(&symbol.drawn(Default::default()).art, side);
+        let tree = usvg::Tree::from_str(symbol.svg(), &usvg::Options::default()).unwrap();
+        let mut theirs = tiny_skia::Pixmap::new(side, side).unwrap();
+        let scale = side as f32 / tree.size().width();
+        let to_px = tiny_skia::Transform::from_scale(scale, scale);
+        resvg::render(&tree, to_px, &mut theirs.as_mut());
+        let d = difference(&ours, &theirs);
+        assert!(d < 0.5, "{} differs by {d:.2}", symbol.id);
+        assert!(
+            ours.pixels().any(|p| p.0[3] == 255),
+            "{} is empty",
+            symbol.id
+        );
+    }
+}
