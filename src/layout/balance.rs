@@ -21,6 +21,11 @@ pub fn share_out(rows: &[Row], room: Length, heading: Length) -> Vec<Range<usize
     best(rows, room, heading, fewest).unwrap_or_else(|| fill(rows, room, heading))
 }
 
+/// The fewest columns that the rows take.
+pub fn columns_needed(rows: &[Row], room: Length, heading: Length) -> usize {
+    fill(rows, room, heading).len()
+}
+
 /// How high rows are together in one column.
 pub fn height(rows: &[Row], heading: Length) -> Length {
     let parts = rows.iter().skip(1).filter(|r| r.begins_part).count() as i64;

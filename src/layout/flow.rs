@@ -34,7 +34,9 @@ impl Piece {
 
     /// With further items, read as a role.
     pub fn with(mut self, role: Role, source: Option<Source>, items: Vec<Item>) -> Self {
-        if !items.is_empty() {
+        let words = items.iter().any(|i| matches!(i, Item::Text { .. }));
+        let reads_words = matches!(role, Role::Heading(_) | Role::Paragraph);
+        if !items.is_empty() && (words || !reads_words) {
             self.blocks.push(Block {
                 role,
                 source,

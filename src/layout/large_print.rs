@@ -3,7 +3,7 @@
 
 use std::ops::Range;
 
-use super::balance::{Row, height, share_out};
+use super::balance::{Row, columns_needed, height, share_out};
 use super::desk::{Desk, Person};
 use super::fit::{Labels, fit, report};
 use super::frame::{self, Header, picture};
@@ -33,6 +33,8 @@ const PART: Length = Length::um(12_000);
 const GAP: Length = Length::um(5_000);
 /// Most white that is added between rows to fill a page.
 const MOST_EXTRA: Length = Length::um(7_000);
+/// Left free below the rows for the loose ends of the rope.
+const END: Length = Length::um(5_000);
 /// Radius of a ring to tick.
 const RING: Length = Length::um(5_500);
 /// From the left edge of a column: middle of the peg, the rope, left edge of the pictures.
@@ -52,6 +54,7 @@ struct Plan {
     side: Length,
     labels: Labels,
     rows: Vec<Row>,
+    /// Which rows stand in which column; empty until it is chosen.
     shares: Vec<Range<usize>>,
 }
 
@@ -106,21 +109,28 @@ fn best_plan(desk: &Desk<'_>, person: &Person<'_>) -> Plan {
     let smallest = Length::mm((width.to_mm() * 0.135).clamp(18.0, 34.0));
     let most = width.scale(0.27).min(content.h.scale(0.4)).max(smallest);
     let base = plan(person, size, &columns, smallest);
-    let mut side = most;
-    while side > smallest {
-        let larger = plan(person, size, &columns, side);
-        if larger.shares.len() == base.shares.len()
+    let costs_nothing = |larger: &Plan| {
+        larger.needed() == base.needed()
             && larger.labels.size == base.labels.size
             && larger.labels.overfull == base.labels.overfull
-        {
-            return larger;
-        }
+    };
+    let mut sides = Vec::new();
+    let mut side = most;
+    while side > smallest {
+        sides.push(side);
         side = side - Length::mm(2.0);
     }
-    base
+    let mut larger = sides.into_iter().map(|s| plan(person, size, &columns, s));
+    let mut plan = larger.find(costs_nothing).unwrap_or(base);
+    plan.shares = share_out(&plan.rows, columns[0].h, PART);
+    plan
 }
 
 fn columns(content: Rect, size: Size) -> Vec<Rect> {
+    let content = Rect {
+        h: content.h - END,
+        ..content
+    };
     if size.w <= size.h {
         return vec![content];
     }
@@ -158,18 +168,22 @@ fn plan(person: &Person<'_>, size: Size, columns: &[Rect], side: Length) -> Plan
             begins_part: i == 0 || steps[i - 1].part != step.part,
         })
         .collect();
-    let shares = share_out(&rows, column.h, PART);
     Plan {
         size,
         columns: columns.to_vec(),
         side,
         labels,
         rows,
-        shares,
+        shares: Vec::new(),
     }
 }
 
 impl Plan {
+    /// How many columns the rows take.
+    fn needed(&self) -> usize {
+        columns_needed(&self.rows, self.columns[0].h, PART)
+    }
+
     /// White to add to each row, the same on all pages, so that the fullest column is filled.
     fn extra(&self) -> Length {
         let spare = |share: &Range<usize>| {

@@ -40,6 +40,19 @@ const COLUMNS: [(&str, f64); 7] = [
     ("Equipment", 0.26),
 ];
 
+/// The same on a narrow page; what to bring stands in its own list below.
+const NARROW_COLUMNS: [(&str, f64); 7] = [
+    ("", 0.055),
+    ("Time", 0.205),
+    ("", 0.10),
+    ("What", 0.285),
+    ("Water", 0.135),
+    ("If we stay dry", 0.22),
+    ("", 0.0),
+];
+/// Width below which a page is narrow.
+const NARROW: Length = Length::um(150_000);
+
 /// What the club should look at, in words of our own after common practice for groups near water.
 const CAUTIONS: [&str; 3] = [
     "Head counts: at arriving, after toilets, before going home.",
@@ -137,10 +150,18 @@ fn heading(words: &str, room: Rect) -> Piece {
         )
 }
 
+fn shares(room: Rect) -> [(&'static str, f64); 7] {
+    if room.w < NARROW {
+        NARROW_COLUMNS
+    } else {
+        COLUMNS
+    }
+}
+
 /// Left edge and width of each column.
 fn columns(room: Rect) -> [(Length, Length); 7] {
     let mut x = room.x;
-    COLUMNS.map(|(_, share)| {
+    shares(room).map(|(_, share)| {
         let (at, w) = (x, room.w.scale(share));
         x += w;
         (at, w - Length::mm(2.0))
@@ -150,7 +171,7 @@ fn columns(room: Rect) -> [(Length, Length); 7] {
 fn timetable(desk: &Desk<'_>, clock: &Clock, room: Rect, flow: &mut Flow<Coordinator>) {
     let columns = columns(room);
     let mut head = Vec::new();
-    for ((name, _), (x, w)) in COLUMNS.iter().zip(columns) {
+    for ((name, _), (x, w)) in shares(room).iter().zip(columns) {
         let words = Words::line(name, &Style::bold(Length::pt(SMALL_PT)), w);
         head.extend(words.left(Point::new(x, Length::ZERO), ink::SOFT));
     }
@@ -210,6 +231,11 @@ fn slot_row(
     let water = activity.is_some_and(|a| a.in_water);
     let dry = cell(&dry_words(desk, activity.map(|a| &**a)), 5, &letters());
     let needs = activity.map_or_else(String::new, |a| a.equipment.join(", "));
+    let needs = if room.w < NARROW {
+        String::new()
+    } else {
+        needs
+    };
     let needs = cell(&needs, 6, &Style::regular(Length::pt(SMALL_PT)));
     let highest = [&what, &time, &dry, &needs].map(Words::height);
     let height = highest.into_iter().fold(PICTURE, Length::max) + ROW_PAD * 2;

@@ -261,7 +261,7 @@ fn draw(
     draw_top(person, story, m, (index, count), &mut page);
     let source = leaf.page.step.filter(|_| leaf.first).map(Source::Step);
     let at = m.body.origin();
-    page.heading(1, leaf.heading.left(at, ink::INK));
+    page.heading(2, leaf.heading.left(at, ink::INK));
     if leaf.page.cards.is_empty() {
         draw_picture(desk, person, m, leaf, source, &mut page);
     }
@@ -295,8 +295,8 @@ fn draw_top(
     frame::draw_mark(page, plate, &person.mark, &person.mark_words);
     let x = plate.right() + Length::mm(4.0);
     let title = Words::line(&story.title, &Style::regular(Length::pt(14.0)), right - x);
-    page.paragraph(
-        None,
+    page.heading(
+        1,
         title.left_of_middle(Point::new(x, plate.center().y), ink::SOFT),
     );
     let y = plate.bottom() + TO_ROPE;

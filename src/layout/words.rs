@@ -147,6 +147,10 @@ impl Words {
         let mut baseline = top + self.above;
         let mut items = Vec::with_capacity(self.lines.len());
         for line in &self.lines {
+            if line.runs.is_empty() {
+                baseline += self.leading;
+                continue;
+            }
             items.push(Item::Text {
                 at: Point::new(x(line.width), baseline),
                 line: Arc::clone(line),

@@ -77,7 +77,9 @@ impl<A: Audience> PageWriter<A> {
     }
 
     fn block(&mut self, role: Role, source: Option<Source>, items: Vec<Item>) {
-        if !items.is_empty() {
+        let words = items.iter().any(|i| matches!(i, Item::Text { .. }));
+        let reads_words = matches!(role, Role::Heading(_) | Role::Paragraph);
+        if !items.is_empty() && (words || !reads_words) {
             self.page.blocks.push(Block {
                 role,
                 source,

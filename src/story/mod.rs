@@ -148,7 +148,7 @@ fn title_page(session: &Session, who: &Participant, speaker: &Speaker) -> StoryP
     page(
         PageKind::Title,
         speaker.say(&format!("{{My}} {}", when::weekday(session.date))),
-        "look_at_plan",
+        "arrive",
         sentences,
     )
 }
@@ -304,7 +304,7 @@ fn ending_page(club: &Club, session: &Session, speaker: &Speaker) -> StoryPage {
     page(
         PageKind::Ending,
         "How it ends".to_owned(),
-        "grown_up",
+        "go_home",
         sentences,
     )
 }

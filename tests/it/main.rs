@@ -5,6 +5,7 @@ mod export;
 mod fixture;
 mod house;
 mod kit_fresh;
+mod layout;
 mod model;
 mod page;
 mod pdf;

@@ -1,6 +1,7 @@
 //! Values published elsewhere, one file a source.
 
 mod contrast;
+mod grid;
 mod lengths;
 mod small_parts;
 mod uax14;

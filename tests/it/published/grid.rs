@@ -1,0 +1,71 @@
+//! Squares on a sheet: capacities computed from the sizes of ISO 216:2007 (A series) and ANSI/ASME
+//! Y14.1 (Letter) by the whole part of (page - 2 margin + gap) / (tile + gap) on each axis.
+
+use daystrand::layout::grid::{Grid, MARGIN, capacity};
+use daystrand::model::club::Paper::{self, A3, A4, Letter};
+use daystrand::units::Length;
+
+#[test]
+fn capacities_with_gaps() {
+    // Paper, margin, tile, gap in mm; columns, rows.
+    let table = [
+        (A4, 10.0, 40.0, 6.0, 4, 6),
+        (A4, 10.0, 50.0, 6.0, 3, 5),
+        (A4, 10.0, 60.0, 6.0, 2, 4),
+        (A4, 10.0, 75.0, 6.0, 2, 3),
+        (A4, 5.0, 38.0, 10.0, 4, 6),
+        (Letter, 10.0, 50.0, 6.0, 3, 4),
+        (Letter, 10.0, 60.0, 6.0, 3, 4),
+        (Letter, 10.0, 40.0, 6.0, 4, 5),
+        (A3, 10.0, 50.0, 6.0, 5, 7),
+    ];
+    for (paper, margin, tile, gap, columns, rows) in table {
+        let mm = Length::mm;
+        let got = capacity(paper.size(), mm(margin), mm(tile), mm(gap));
+        assert_eq!(got, (columns, rows), "{paper:?} {tile} mm");
+    }
+}
+
+/// Tiles that touch, 10 mm margins: side in mm, tiles on A4, tiles on Letter. Common practice,
+/// computed.
+const TOUCHING: [(f64, usize, usize); 12] = [
+    (30.0, 54, 48),
+    (40.0, 24, 24),
+    (45.0, 24, 20),
+    (50.0, 15, 15),
+    (55.0, 15, 12),
+    (60.0, 12, 12),
+    (65.0, 8, 9),
+    (70.0, 6, 6),
+    (75.0, 6, 6),
+    (80.0, 6, 6),
+    (90.0, 6, 4),
+    (100.0, 2, 2),
+];
+
+#[test]
+fn sheets_of_touching_tiles_hold_what_the_formula_gives() {
+    for (side, a4, letter) in TOUCHING {
+        for (paper, tiles) in [(A4, a4), (Letter, letter)] {
+            let grid = Grid::on(paper.size(), Length::mm(side)).unwrap();
+            assert_eq!(grid.len(), tiles, "{side} mm on {paper:?}");
+        }
+    }
+}
+
+#[test]
+fn the_block_keeps_its_margins() {
+    for paper in Paper::ALL {
+        for tenths in (100..=1500).step_by(5) {
+            let tile = Length::um(tenths * 100);
+            let Some(grid) = Grid::on(paper.size(), tile) else {
+                assert!(tile > paper.size().w - MARGIN * 2);
+                continue;
+            };
+            let block = grid.block(grid.rows);
+            let page = paper.size();
+            assert!(block.x >= MARGIN && block.y >= MARGIN);
+            assert!(block.right() <= page.w - MARGIN && block.bottom() <= page.h - MARGIN);
+        }
+    }
+}
