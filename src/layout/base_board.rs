@@ -9,7 +9,7 @@ use std::ops::Range;
 use super::desk::{Desk, Person};
 use super::frame::{self, Header, picture};
 use super::shapes::{Look, dashes, fastener, rounded, shape};
-use super::tile_sheet::in_mm;
+use super::tile_sheet::{self, in_mm};
 use super::words::{TIGHT, Words};
 use super::writer::{Everyone, PageWriter};
 use super::{Turn, ink, strand};
@@ -27,10 +27,10 @@ const CLEARANCE: Length = Length::um(2_000);
 /// Least white between two places side by side.
 const GAP: Length = Length::um(6_000);
 /// From the top of a row to the rope, and from the rope to the places.
-const PART: Length = Length::um(6_500);
+const PART: Length = Length::um(7_200);
 const HANG: Length = Length::um(4_000);
 /// For the run of the rope back to the next row.
-const RETURN: Length = Length::um(7_000);
+const RETURN: Length = Length::um(6_500);
 /// Between the last row and the finished place.
 const BELOW: Length = Length::um(4_000);
 /// Inside the edge of the finished place.
@@ -130,11 +130,11 @@ pub(super) fn lay_out(desk: &mut Desk<'_>, person: &Person<'_>) -> Vec<Page> {
         let place = in_mm(place_side(person.who, desk.club.rules.seal));
         let paper = desk.request.paper.label();
         let sentence = format!(
-            "The base board of {} is left out: a place of {place} does not fit on {paper} paper.",
+            "The base board of {} is left out: a place of {place} cannot be laid out on {paper} paper.",
             person.mark_words
         );
         let spot = crate::model::finding::Spot::Participant(person.who.id);
-        let hint = "Choose smaller tiles or larger paper.";
+        let hint = "Choose another tile size or larger paper.";
         desk.note(Severity::StopAndLook, "print.tile", spot, sentence, hint);
         return Vec::new();
     };
@@ -176,6 +176,9 @@ pub(super) fn lay_out(desk: &mut Desk<'_>, person: &Person<'_>) -> Vec<Page> {
 /// that keeps the paper upright.
 fn best_plan(desk: &Desk<'_>, person: &Person<'_>) -> Option<Plan> {
     let place = place_side(person.who, desk.club.rules.seal);
+    if person.who.tile < tile_sheet::SMALLEST {
+        return None;
+    }
     let steps = person.board.steps.len();
     let mut plans = Vec::new();
     for turn in [Turn::Portrait, Turn::Landscape] {
@@ -330,7 +333,7 @@ fn draw_place(
         let name = desk.club.part(step.part).map_or("", |p| p.name.as_str());
         let style = Style::bold(Length::pt(12.0));
         let words = Words::line(name, &style, slot.w - Length::mm(2.0));
-        let at = Point::new(slot.x + Length::mm(2.0), slot.y - Length::mm(0.6));
+        let at = Point::new(slot.x + Length::mm(2.0), slot.y - Length::mm(1.3));
         page.heading(2, words.left(at, ink::SOFT));
     }
     let place = Rect {

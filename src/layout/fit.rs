@@ -4,8 +4,11 @@
 use super::desk::{Desk, Person, quoted};
 use super::words::Words;
 use crate::model::finding::{Severity, Spot};
-use crate::text::{Room, Style, fit_set, missing};
+use crate::text::{Fit, Room, Style, fit_set, missing};
 use crate::units::Length;
+
+/// No place on any sheet holds a label of more characters; trying would only cost time.
+const LONGEST: usize = 600;
 
 /// Labels ready to be placed, in the order they were given.
 #[derive(Clone, Debug)]
@@ -27,17 +30,13 @@ impl Labels {
 
 /// Fits a set of labels to a room. Baselines are at least `leading` letter sizes apart.
 pub(super) fn fit(labels: &[&str], room: &Room, leading: f64) -> Labels {
-    let all = fit_set(labels, room);
-    let mut overfull = all.overfull.clone();
-    let mut fitted = all;
-    if !overfull.is_empty() {
-        let rest: Vec<&str> = labels
-            .iter()
-            .enumerate()
-            .filter(|(i, _)| !overfull.contains(i))
-            .map(|(_, l)| *l)
-            .collect();
-        fitted = fit_set(&rest, room);
+    let too_long = |l: &str| l.chars().nth(LONGEST).is_some();
+    let mut overfull: Vec<usize> = (0..labels.len()).filter(|&i| too_long(labels[i])).collect();
+    let mut fitted = fit_others(labels, &overfull, room);
+    if !fitted.overfull.is_empty() {
+        let tried: Vec<usize> = others(labels, &overfull).map(|(i, _)| i).collect();
+        overfull.extend(fitted.overfull.iter().map(|&i| tried[i]));
+        fitted = fit_others(labels, &overfull, room);
     }
     let mut lines = fitted.labels.iter();
     let style = Style {
@@ -61,6 +60,17 @@ pub(super) fn fit(labels: &[&str], room: &Room, leading: f64) -> Labels {
         words,
         overfull,
     }
+}
+
+/// The labels that are not left out, with their places.
+fn others<'a>(labels: &'a [&'a str], out: &'a [usize]) -> impl Iterator<Item = (usize, &'a str)> {
+    let all = labels.iter().copied().enumerate();
+    all.filter(|(i, _)| !out.contains(i))
+}
+
+fn fit_others(labels: &[&str], out: &[usize], room: &Room) -> Fit {
+    let rest: Vec<&str> = others(labels, out).map(|(_, l)| l).collect();
+    fit_set(&rest, room)
 }
 
 fn lines_that_fit(room: &Room, style: &Style, leading: f64) -> usize {

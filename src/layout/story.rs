@@ -79,7 +79,7 @@ fn measures(desk: &Desk<'_>, person: &Person<'_>) -> Measures {
         x: edge,
         y: top,
         w: size.w - edge * 2,
-        h: size.h - top - frame::footer_room(size) - Length::mm(4.0),
+        h: size.h - top - frame::footer_room(size) - Length::mm(7.0),
     };
     let pt = (f64::from(person.who.text_pt) * PER_TEXT_PT).clamp(SMALLEST_PT, LARGEST_PT);
     let small = body.w.min(body.h) < Length::mm(140.0);

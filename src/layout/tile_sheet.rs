@@ -19,6 +19,8 @@ use crate::story::when::NO_BREAK;
 use crate::text::Style;
 use crate::units::{Length, Point, Rect, Size};
 
+/// Smallest tile that is laid out at all: below, not even a short word fits at 14 points.
+pub(super) const SMALLEST: Length = Length::um(20_000);
 /// Length of a cut mark and its distance from the tiles.
 const TICK: Length = Length::um(2_000);
 const TICK_GAP: Length = Length::um(500);
@@ -43,8 +45,9 @@ pub(super) fn lay_out(
     kind: SheetKind,
 ) -> Vec<Page> {
     let size = desk.page_size(Turn::Portrait);
-    let Some(grid) = Grid::on(size, set.side) else {
-        too_large(desk, person, set.side);
+    let grid = Grid::on(size, set.side).filter(|_| set.side >= SMALLEST);
+    let Some(grid) = grid else {
+        left_out(desk, person, set.side);
         return Vec::new();
     };
     report_labels(desk, person, set, which.clone(), kind);
@@ -79,18 +82,20 @@ fn title(kind: SheetKind, side: Length, sheet: usize, of: usize) -> String {
     format!("{} {side}, sheet {sheet} of {of}", kind.label())
 }
 
-fn too_large(desk: &mut Desk<'_>, person: &Person<'_>, side: Length) {
+fn left_out(desk: &mut Desk<'_>, person: &Person<'_>, side: Length) {
     let paper = desk.request.paper.label();
-    let (side, mark) = (in_mm(side), &person.mark_words);
-    let sentence = if person.who.tile <= Length::ZERO {
-        format!("The tiles of {mark} have no size.")
+    let (side_words, mark) = (in_mm(side), &person.mark_words);
+    let sentence = if side < SMALLEST {
+        format!(
+            "A tile of {side_words} for {mark} is too small for picture and words; it is left out."
+        )
     } else {
         format!(
-            "A tile of {side} for {mark} is larger than {paper} paper can hold; it is left out."
+            "A tile of {side_words} for {mark} is larger than {paper} paper can hold; it is left out."
         )
     };
     let spot = Spot::Participant(person.who.id);
-    let hint = "Choose smaller tiles or larger paper. Tiles are always printed true to size.";
+    let hint = "Choose another tile size or larger paper. Tiles are always printed true to size.";
     desk.note(Severity::StopAndLook, "print.tile", spot, sentence, hint);
 }
 
@@ -169,7 +174,7 @@ impl SheetOfTiles {
         let x = plate.right() + Length::mm(4.0);
         let width = self.size.w - m - x;
         let words = Words::line(title, &Style::bold(Length::pt(15.0)), width);
-        let how = Words::wrapped(&text, &Style::regular(Length::pt(8.5)), width, CLEAR, 3);
+        let how = how_to(&text, width, room - Length::mm(5.3) - words.height());
         let height = words.height() + Length::mm(0.8) + how.height();
         let top = (plate.center().y - height / 2).max(Length::mm(4.5));
         page.heading(1, words.left(Point::new(x, top), ink::INK));
@@ -251,6 +256,17 @@ impl SheetOfTiles {
         }
         page.artifact(items);
     }
+}
+
+/// What to do, in letters that leave it within a height.
+fn how_to(text: &str, width: Length, room: Length) -> Words {
+    let at = |pt: f64| {
+        let style = Style::regular(Length::pt(pt));
+        let lines = usize::try_from(room.times(style.size.scale(CLEAR))).unwrap_or(1);
+        Words::wrapped(text, &style, width, CLEAR, lines.max(1))
+    };
+    let fitting = [8.5, 7.5, 6.5].into_iter().map(at).find(|w| !w.cut);
+    fitting.unwrap_or_else(|| at(6.5))
 }
 
 fn small_number(number: usize) -> Words {

@@ -44,8 +44,9 @@ impl Words {
         leading: f64,
         max_lines: usize,
     ) -> Self {
+        let (words, shortened) = shortened(words, style, width, max_lines);
         let wrapped = text::wrap(words, style, width);
-        let (mut lines, mut cut) = (wrapped.lines, wrapped.split_word);
+        let (mut lines, mut cut) = (wrapped.lines, wrapped.split_word || shortened);
         if lines.len() > max_lines {
             lines.truncate(max_lines);
             if let Some(last) = lines.last_mut() {
@@ -159,6 +160,26 @@ impl Words {
             baseline += self.leading;
         }
         items
+    }
+}
+
+/// As much of very long words as can possibly be seen, so that no time is spent on the rest.
+fn shortened<'a>(
+    words: &'a str,
+    style: &Style,
+    width: Length,
+    max_lines: usize,
+) -> (&'a str, bool) {
+    /// Narrower than any letter, in letter sizes.
+    const NARROWEST: f64 = 0.12;
+    let per_line = width.times(style.size.scale(NARROWEST).max(Length::um(1)));
+    let most = usize::try_from(per_line)
+        .unwrap_or(0)
+        .saturating_add(8)
+        .saturating_mul(max_lines.saturating_add(1));
+    match words.char_indices().nth(most) {
+        Some((end, _)) => (&words[..end], true),
+        None => (words, false),
     }
 }
 

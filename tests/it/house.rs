@@ -220,7 +220,10 @@ fn only_workbench_and_cli_read_the_clock() {
 
 #[test]
 fn nothing_depends_on_hash_order() {
-    let found = found_outside(&["HashMap", "HashSet", "DefaultHasher", "rand::"], &["ui/"]);
+    let found = found_outside(
+        &["HashMap", "HashSet", "DefaultHasher", " rand::"],
+        &["ui/"],
+    );
     assert!(found.is_empty(), "use BTreeMap or a sorted list: {found:?}");
 }
 
