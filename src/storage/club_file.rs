@@ -232,8 +232,17 @@ fn damaged(path: &Path, error: &serde_json::Error) -> FileError {
         return cut_off(path, error.line());
     }
     let said = error.to_string();
-    // The place is said in our own words.
+    // The place is said in our own words, and so is what stands there, as far as it is known.
     let what = said.split(" at line ").next().unwrap_or_default();
+    let what = what
+        .replace("floating point", "number")
+        .replace("integer", "number")
+        .replace("string", "text")
+        .replace("expected u32", "expected a whole number from 0 up")
+        .replace("expected f64", "expected a number")
+        .replace("unknown variant", "unknown word")
+        .replace("invalid type: ", "")
+        .replace("invalid value: ", "");
     let what: String = what.chars().take(160).collect();
     FileError::new(
         path,

@@ -29,7 +29,8 @@ pub trait Disk {
     /// Writes a file that was not there and waits until it is on the disk; with the permissions of
     /// `like`.
     fn write_new(&self, path: &Path, bytes: &[u8], like: Option<&Path>) -> io::Result<()>;
-    /// Gives a file a second name, or copies it where that is not possible.
+    /// Gives a file a second name, or copies it where that is not possible. Fails when something has
+    /// that name already.
     fn keep(&self, from: &Path, to: &Path) -> io::Result<()>;
     /// Renames a file; one of that name is replaced in the same moment.
     fn rename(&self, from: &Path, to: &Path) -> io::Result<()>;
@@ -79,7 +80,10 @@ impl Disk for Real {
     }
 
     fn keep(&self, from: &Path, to: &Path) -> io::Result<()> {
-        fs::hard_link(from, to).or_else(|_| fs::copy(from, to).map(|_| ()))
+        match fs::hard_link(from, to) {
+            Err(error) if error.kind() != io::ErrorKind::AlreadyExists => copy_new(from, to),
+            linked => linked,
+        }
     }
 
     fn rename(&self, from: &Path, to: &Path) -> io::Result<()> {
@@ -107,6 +111,17 @@ impl Disk for Real {
     fn resolve(&self, path: &Path) -> io::Result<PathBuf> {
         fs::canonicalize(path)
     }
+}
+
+fn copy_new(from: &Path, to: &Path) -> io::Result<()> {
+    let mut source = File::open(from)?;
+    let mut copy = File::create_new(to)?;
+    let copied = io::copy(&mut source, &mut copy).and_then(|_| copy.sync_all());
+    if copied.is_err() {
+        // Half a copy is worse than none.
+        let _ = fs::remove_file(to);
+    }
+    copied
 }
 
 /// Writes `bytes` beside `target` under a name of its own and puts it in the place of `target` in

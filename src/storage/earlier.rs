@@ -35,18 +35,26 @@ fn copy(path: &Path, number: usize) -> PathBuf {
 /// it is. When it was kept already (saving failed after that), nothing is moved on.
 pub(super) fn keep(disk: &dyn Disk, path: &Path) -> io::Result<()> {
     let newest = copy(path, 1);
-    if let Ok(kept) = disk.read(&newest, MAX_BYTES) {
-        if kept == disk.read(path, MAX_BYTES)? {
-            return Ok(());
-        }
-        // From the oldest on; a copy that is missing leaves a gap, which is filled in time.
-        for number in (1..KEPT).rev() {
-            match disk.rename(&copy(path, number), &copy(path, number + 1)) {
-                Err(error) if error.kind() != io::ErrorKind::NotFound => return Err(error),
-                _ => {}
+    match disk.read(&newest, MAX_BYTES) {
+        Ok(kept) if kept == disk.read(path, MAX_BYTES)? => return Ok(()),
+        Ok(_) => {
+            for number in (1..KEPT).rev() {
+                move_on(disk, &copy(path, number), &copy(path, number + 1))?;
             }
         }
+        Err(error) if error.kind() == io::ErrorKind::NotFound => {}
+        // It may be there all the same: it must not be written over.
+        Err(error) => return Err(error),
     }
     disk.create_folder(&folder(path))?;
     disk.keep(path, &newest)
+}
+
+/// Makes room at `from`. A copy that is missing leaves a gap, which is filled in time; but the next
+/// one may only take its place when it is missing indeed.
+fn move_on(disk: &dyn Disk, from: &Path, to: &Path) -> io::Result<()> {
+    match disk.rename(from, to) {
+        Err(error) if error.kind() == io::ErrorKind::NotFound && disk.kind(from).is_err() => Ok(()),
+        result => result,
+    }
 }

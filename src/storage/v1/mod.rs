@@ -247,7 +247,7 @@ impl TryFrom<f64> for Mm {
         if mm.is_finite() && mm.abs() <= MM_MAX {
             Ok(Self(Length::mm(mm)))
         } else {
-            Err(format!("{mm} is no length in millimetres"))
+            Err(format!("a length is at most {MM_MAX} mm"))
         }
     }
 }

@@ -52,10 +52,8 @@ pub(in crate::storage) fn read(file: File) -> Result<Read, String> {
     match broken.split_first() {
         None => Ok(Read { club, notes }),
         Some((first, [])) => Err(first.clone()),
-        Some((first, more)) => Err(format!(
-            "{first} There are {} more places like this.",
-            more.len()
-        )),
+        Some((first, [_])) => Err(format!("{first} One more place is wrong.")),
+        Some((first, more)) => Err(format!("{first} {} more places are wrong.", more.len())),
     }
 }
 

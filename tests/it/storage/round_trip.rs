@@ -41,7 +41,8 @@ proptest! {
     ) {
         let good = bytes(&random::club(&seeds));
         let at = |share: f64| (share * good.len() as f64) as usize;
-        let said = open(&good[..at(cut)]).unwrap_err();
+        // Without its last line break a file is still whole.
+        let said = open(&good[..at(cut).min(good.len() - 2)]).unwrap_err();
         prop_assert!(said.contains("cut off") || at(cut) < 40, "{}", said);
         let mut flipped = good.clone();
         for (share, bit) in flips {
