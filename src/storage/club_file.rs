@@ -368,3 +368,20 @@ pub(super) fn changed_on(disk: &dyn Disk, path: &Path, stamp: &Stamp) -> bool {
     disk.read(&path, MAX_BYTES + 1)
         .is_ok_and(|content| Stamp::of(&content) != *stamp)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::Stamp;
+
+    /// Test vectors of the FNV draft (draft-eastlake-fnv, appendix C), quoted from memory.
+    #[test]
+    fn stamps_are_fnv_1a() {
+        for (text, hash) in [
+            ("", 0xcbf2_9ce4_8422_2325),
+            ("a", 0xaf63_dc4c_8601_ec8c),
+            ("foobar", 0x8594_4171_f739_67e8),
+        ] {
+            assert_eq!(Stamp::of(text.as_bytes()).hash, hash);
+        }
+    }
+}

@@ -1,5 +1,10 @@
 //! All integration tests in one binary: each further binary would link the whole window again.
 
+#![allow(
+    clippy::unwrap_used,
+    reason = "a helper of a test that cannot go on fails the test"
+)]
+
 mod check;
 mod export;
 mod fixture;
