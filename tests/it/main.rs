@@ -6,6 +6,7 @@
 )]
 
 mod check;
+mod cli;
 mod export;
 mod fixture;
 mod house;

@@ -1,0 +1,243 @@
+//! Which words are understood, and what is said to those that are not.
+
+use std::fs;
+use std::sync::Arc;
+
+use daystrand::cli::{Outcome, Surroundings};
+use tempfile::tempdir;
+
+use super::*;
+
+#[test]
+fn help_for_the_program_and_each_verb() {
+    for words in [&["--help"][..], &["-h"], &["help"]] {
+        let text = run(words).done();
+        for verb in ["open", "demo", "print", "check", "symbols", "Exit codes"] {
+            assert!(text.contains(verb), "{verb} in {words:?}");
+        }
+    }
+    for verb in ["open", "demo", "print", "check", "symbols"] {
+        let text = run(&[verb, "--help"]).done();
+        assert!(
+            text.contains(&format!("daystrand {verb}")) || text.contains("[open]"),
+            "{text}"
+        );
+        assert_eq!(text, run(&["help", verb]).done());
+        assert!(text.lines().all(|l| l.chars().count() <= 100), "{text}");
+    }
+    assert_eq!(
+        run(&["--version"]).done().trim(),
+        format!("daystrand {}", env!("CARGO_PKG_VERSION"))
+    );
+}
+
+#[test]
+fn what_is_not_understood_is_said_with_what_to_do() {
+    let cases: [(&[&str], &str, &str); 19] = [
+        (&["prnt"], "“prnt”", "open, demo, print"),
+        (&["--fast"], "--fast", "--help"),
+        (
+            &["help", "prnt"],
+            "“prnt”",
+            "open, demo, print, check or symbols",
+        ),
+        (
+            &["open", "a.daystrand", "b.daystrand"],
+            "more than one file",
+            "daystrand open --help",
+        ),
+        (&["demo", "a.daystrand"], "no file", "--to DIR"),
+        (&["demo", "--to"], "after --to", "--help"),
+        (
+            &["demo", "--no-window=yes"],
+            "--no-window",
+            "daystrand demo --help",
+        ),
+        (&["print"], "No club file", "daystrand print --help"),
+        (&["print", "a.daystrand"], "where the sheets go", "--to DIR"),
+        (
+            &["print", "a.daystrand", "--to", "o", "--sheet", "poster"],
+            "“poster”",
+            "tiles",
+        ),
+        (
+            &["print", "a.daystrand", "--to", "o", "--paper", "B5"],
+            "“B5”",
+            "A4, A3, A5 or Letter",
+        ),
+        (
+            &["print", "a.daystrand", "--to", "o", "--turn", "round"],
+            "“round”",
+            "landscape",
+        ),
+        (
+            &["print", "a.daystrand", "--to", "o", "--ink", "blue"],
+            "“blue”",
+            "grey or outline",
+        ),
+        (
+            &["print", "a.daystrand", "--to", "o", "--format", "doc"],
+            "“doc”",
+            "pdf, png or text",
+        ),
+        (
+            &["print", "a.daystrand", "--to", "o", "--session", "12 June"],
+            "“12 June”",
+            "2027-06-12",
+        ),
+        (
+            &["print", "a.daystrand", "--to", "o", "--loud"],
+            "--loud",
+            "daystrand print --help",
+        ),
+        (
+            &["print", "a.daystrand", "--to", "o", "-x"],
+            "-x",
+            "daystrand print --help",
+        ),
+        (&["check"], "No club file", "daystrand check --help"),
+        (
+            &["check", "a.daystrand", "--session", "2027-13-01"],
+            "“2027-13-01”",
+            "2027-06-12",
+        ),
+    ];
+    for (words, sentence, hint) in cases {
+        let line = run(words).wrong();
+        assert!(
+            line.contains(sentence) && line.contains(hint),
+            "{words:?}: {line}"
+        );
+    }
+}
+
+#[test]
+fn a_file_that_cannot_be_read_is_named_with_the_reason() {
+    let dir = tempdir().unwrap();
+    let bad = dir.path().join("list.daystrand");
+    fs::write(&bad, "milk, eggs").unwrap();
+    let bad = bad.to_str().unwrap();
+    for words in [
+        &["check", bad][..],
+        &["print", bad, "--to", "out"],
+        &["open", bad],
+        &[bad],
+    ] {
+        let line = run(words).wrong();
+        assert!(
+            line.contains("list.daystrand") && line.contains("not a Daystrand club"),
+            "{line}"
+        );
+    }
+    let line = run(&["check", "/nowhere/at/all.daystrand"]).wrong();
+    assert!(line.contains("all.daystrand"), "{line}");
+}
+
+#[test]
+fn a_window_is_asked_for_where_there_is_a_display() {
+    let dir = tempdir().unwrap();
+    let file = demo_file(dir.path());
+    let display = Surroundings {
+        display: true,
+        ..around()
+    };
+    for words in [&[][..], &["open"], &["open", &file], &[&file]] {
+        let run = run_in(&display, words);
+        assert_eq!((run.outcome.code, run.err.as_str()), (0, ""));
+        let window = run.outcome.window.unwrap();
+        assert!(window.needed);
+        let path = window
+            .workbench
+            .view()
+            .path
+            .map(|p| p.to_str().unwrap().to_owned());
+        assert_eq!(
+            path,
+            words
+                .last()
+                .filter(|w| **w != "open")
+                .map(|w| (*w).to_owned())
+        );
+    }
+    assert!(run(&["open"]).wrong().contains("no display"));
+}
+
+#[test]
+fn a_bad_file_is_told_in_the_window_too() {
+    let dir = tempdir().unwrap();
+    let bad = dir.path().join("list.daystrand");
+    fs::write(&bad, "milk, eggs").unwrap();
+    let display = Surroundings {
+        display: true,
+        ..around()
+    };
+    let run = run_in(&display, &[bad.to_str().unwrap()]);
+    assert_eq!(run.outcome.code, 2);
+    assert!(run.err.contains("list.daystrand"));
+    let window = run.outcome.window.unwrap();
+    assert!(
+        window
+            .workbench
+            .view()
+            .notice
+            .unwrap()
+            .sentence
+            .contains("list.daystrand")
+    );
+}
+
+#[test]
+fn a_window_that_cannot_open_matters_only_where_it_was_the_point() {
+    let mut err = Vec::new();
+    let why = || Err("no library.".to_owned());
+    assert_eq!(Outcome::after_window(0, true, why(), &mut err), 2);
+    assert_eq!(Outcome::after_window(0, false, why(), &mut err), 0);
+    assert_eq!(Outcome::after_window(2, true, Ok(()), &mut err), 2);
+    let said = String::from_utf8(err).unwrap();
+    assert_eq!(said.lines().count(), 2);
+    assert!(said.starts_with("daystrand: No window could be opened: no library."));
+}
+
+#[test]
+fn check_ends_with_one_only_if_something_needs_a_look() {
+    let dir = tempdir().unwrap();
+    let mut club = daystrand::workbench::demo::club();
+    let file = demo_file(dir.path());
+    let text = run(&["check", &file]).done();
+    assert_eq!(
+        text.matches("Nothing was found to look at.").count(),
+        3,
+        "{text}"
+    );
+    Arc::make_mut(&mut club.sessions[1]).timetable[0].minutes = 60;
+    let path = saved(dir.path(), &club);
+    let found = run(&["check", path.to_str().unwrap()]);
+    assert_eq!((found.outcome.code, found.err.as_str()), (1, ""));
+    let overrun = "Stop and look (time.overrun): The timetable ends at 12:18";
+    assert!(found.out.contains(overrun), "{}", found.out);
+    let other = ["check", path.to_str().unwrap(), "--session", "2027-06-12"];
+    assert!(!run(&other).done().contains("overrun"));
+    let none = ["check", path.to_str().unwrap(), "--session", "2027-06-13"];
+    let line = run(&none).wrong();
+    assert!(
+        line.contains("2027-06-13") && line.contains("2027-06-12 or 2027-06-19"),
+        "{line}"
+    );
+}
+
+#[test]
+fn symbols_are_found_by_word_and_all_are_listed() {
+    let found = run(&["symbols", "water"]).done();
+    assert!(
+        found.lines().next().unwrap().starts_with("walk_to_water"),
+        "{found}"
+    );
+    let none = run(&["symbols", "xylophone"]).done();
+    assert!(none.contains("xylophone"));
+    let all = run(&["symbols"]).done();
+    let library = daystrand::symbols::library::library();
+    assert_eq!(
+        all.lines().count(),
+        library.all().len() + library.marks().len()
+    );
+}
