@@ -41,8 +41,7 @@ pub fn opened(file: Option<PathBuf>, around: &Surroundings) -> (Workbench, Optio
     let Some(file) = file else {
         return (bench, None);
     };
-    match pick::open(bench, file) {
-        Ok((opened, _)) => (opened, None),
-        Err(failed) => (failed.0, Some(failed.1)),
-    }
+    let opened = pick::open(bench, file);
+    let trouble = opened.trouble.filter(|_| !opened.is_open);
+    (opened.bench, trouble)
 }

@@ -12,33 +12,38 @@ use crate::model::session::Session;
 use crate::workbench::Workbench;
 use crate::workbench::command::{Command, Effect};
 
-/// Opens a file in a workbench. If something in it was mended on reading, that is the second.
-///
-/// # Errors
-/// When it cannot be read. The workbench that tells so comes with the trouble.
-pub fn open(
-    mut bench: Workbench,
-    file: PathBuf,
-) -> Result<(Workbench, Option<Trouble>), Box<(Workbench, Trouble)>> {
+/// A workbench after it was asked to open a file.
+pub struct Opened {
+    /// With the club in the file, or with a new club if it could not be read.
+    pub bench: Workbench,
+    /// Whether the club is open.
+    pub is_open: bool,
+    /// Why it is not, or what was mended in it.
+    pub trouble: Option<Trouble>,
+}
+
+/// Opens a file in a workbench.
+pub fn open(mut bench: Workbench, file: PathBuf) -> Opened {
     let asks: Vec<Effect> = bench.handle(Command::Open(file));
     debug_assert!(asks.is_empty(), "a new club has nothing to ask about");
-    let trouble = bench.view().notice.filter(|n| n.trouble).map(Trouble::from);
-    match (trouble, bench.view().path.is_some()) {
-        (Some(trouble), false) => Err(Box::new((bench, trouble))),
-        (mended, _) => Ok((bench, mended)),
+    Opened {
+        is_open: bench.view().path.is_some(),
+        trouble: bench.view().notice.filter(|n| n.trouble).map(Trouble::from),
+        bench,
     }
 }
 
 /// The club in a file, for reading only, and what was mended on the way.
 pub fn club(file: PathBuf, around: &Surroundings) -> Result<(Arc<Club>, Option<Trouble>), Trouble> {
-    match open(Workbench::new(around.today), file) {
-        Ok((bench, mended)) => Ok((bench.club().clone(), mended)),
-        Err(failed) => Err(failed.1),
+    let opened = open(Workbench::new(around.today), file);
+    match opened.trouble {
+        Some(trouble) if !opened.is_open => Err(trouble),
+        mended => Ok((opened.bench.club().clone(), mended)),
     }
 }
 
 /// The session that is meant; the only one if none is named.
-pub fn session<'a>(club: &'a Club, when: Option<When>) -> Result<&'a Session, Trouble> {
+pub fn session(club: &Club, when: Option<When>) -> Result<&Session, Trouble> {
     let Some(when) = when else {
         return match club.sessions.as_slice() {
             [only] => Ok(only),
