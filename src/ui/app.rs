@@ -460,10 +460,12 @@ pub fn run(bench: Workbench) -> Result<(), String> {
     let started = std::sync::Arc::clone(&opened);
     let begin = move |cc: &eframe::CreationContext<'_>| {
         App::prepare(&cc.egui_ctx);
+        let mut app = App::new(bench);
+        app.dress(&cc.egui_ctx);
         // From here on a panic is a fault of ours and is shown as one.
         started.store(true, std::sync::atomic::Ordering::Relaxed);
         std::panic::set_hook(quiet);
-        Ok(Box::new(App::new(bench)) as Box<dyn eframe::App>)
+        Ok(Box::new(app) as Box<dyn eframe::App>)
     };
     let ran = catch_unwind(AssertUnwindSafe(|| {
         eframe::run_native("Daystrand", options, Box::new(begin))

@@ -2,7 +2,7 @@
 
 use egui::{
     CornerRadius, CursorIcon, Frame, Id, Key, Margin, Modal, Modifiers, Rect, Role, ScrollArea,
-    Sense, Stroke, StrokeKind, Ui, Vec2, WidgetInfo, vec2,
+    Stroke, StrokeKind, Ui, Vec2, WidgetInfo, vec2,
 };
 
 use super::pictures::Pictures;
@@ -183,11 +183,7 @@ impl Picker {
         enter: bool,
     ) -> bool {
         let cell_id = |i: usize| Id::unique(("picker-cell", i));
-        let sense = if i == self.at {
-            Sense::click()
-        } else {
-            Sense::CLICK
-        };
+        let sense = regions::one_stop(ui, cell_id(i), i == self.at, false);
         let r = ui.interact(rect, cell_id(i), sense);
         r.widget_info(|| {
             WidgetInfo::labeled(Role::Button, true, format!("{label}, {} of {count}", i + 1))

@@ -1,6 +1,6 @@
 //! Areas of the window that F6 goes round, and arrow keys inside one of them.
 
-use egui::{Context, EventFilter, Id, Key, Modifiers, Rect, Ui};
+use egui::{Context, EventFilter, Id, Key, Modifiers, Rect, Sense, Ui};
 
 /// The areas of this frame in their order.
 #[derive(Clone, Debug, Default)]
@@ -41,6 +41,21 @@ impl Regions {
             (Some(i), true) => (i + n - 1) % n,
         };
         ctx.memory_mut(|m| m.request_focus(self.list[next].1));
+    }
+}
+
+/// How an item of a list is sensed, so that a list is one stop of the Tab key: only the current
+/// item, or the one that just got the keyboard, can be reached.
+pub fn one_stop(ui: &Ui, id: Id, current: bool, drag: bool) -> Sense {
+    let base = if drag {
+        Sense::CLICK | Sense::DRAG
+    } else {
+        Sense::CLICK
+    };
+    if current || ui.memory(|m| m.has_focus(id)) {
+        base | Sense::FOCUSABLE
+    } else {
+        base
     }
 }
 

@@ -83,12 +83,14 @@ impl Places {
         }
     }
 
-    /// The place of a finished card among so many.
+    /// The place of a finished card among so many: all fit side by side where they can.
     fn slot(&self, i: usize, count: usize) -> Rect {
         let left = self.finished.left() + 150.0;
-        let side = (self.finished.height() - 44.0).max(60.0);
         let room = self.finished.right() - 16.0 - left;
-        let step = (side + 10.0).min((room - side) / (count.max(2) - 1) as f32);
+        let n = count.max(1) as f32;
+        let high = (self.finished.height() - 44.0).max(56.0);
+        let side = ((room - 8.0 * (n - 1.0)) / n).min(high).max(56.0);
+        let step = (side + 8.0).min((room - side) / (n - 1.0).max(1.0));
         let top = self.finished.center().y - side / 2.0 + 10.0;
         Rect::from_min_size(pos2(left + i as f32 * step, top), Vec2::splat(side))
     }
@@ -265,30 +267,17 @@ fn keys(ui: &Ui, state: &mut TogetherState, n: usize) {
 /// The finished place: a wide shallow hollow.
 fn basket(p: &Painter, rect: Rect) {
     let t = theme::of(p.ctx());
-    let mut edge: Vec<Pos2> = (0..=40)
-        .map(|i| {
-            let s = i as f32 / 40.0;
-            let dip = 24.0 * (1.0 - (2.0 * s - 1.0).powi(4));
-            pos2(rect.left() + s * rect.width(), rect.top() + dip)
-        })
-        .collect();
-    let top = edge.clone();
+    let (upper, lower) = basket_edges(rect);
     let mut mesh = egui::Mesh::default();
-    for at in &top {
-        mesh.colored_vertex(*at, t.col.well);
-        mesh.colored_vertex(pos2(at.x, rect.bottom() - 3.0), t.col.well);
+    for at in upper.iter().zip(&lower).flat_map(|(a, b)| [*a, *b]) {
+        mesh.colored_vertex(at, t.col.well);
     }
-    for i in 0..top.len() as u32 - 1 {
+    for i in 0..upper.len() as u32 - 1 {
         mesh.add_triangle(2 * i, 2 * i + 1, 2 * i + 2);
         mesh.add_triangle(2 * i + 1, 2 * i + 3, 2 * i + 2);
     }
     p.add(Shape::mesh(mesh));
-    edge.push(rect.right_bottom() - vec2(0.0, 20.0));
-    edge.push(rect.right_bottom() - vec2(6.0, 6.0));
-    edge.push(rect.right_bottom() - vec2(20.0, 0.0));
-    edge.push(rect.left_bottom() + vec2(20.0, 0.0));
-    edge.push(rect.left_bottom() + vec2(6.0, -6.0));
-    edge.push(rect.left_bottom() + vec2(0.0, -20.0));
+    let edge = upper.iter().chain(lower.iter().rev()).copied().collect();
     p.add(Shape::closed_line(edge, Stroke::new(2.0, t.col.edge)));
     let at = pos2(rect.left() + 26.0, rect.center().y + 6.0);
     p.text(
@@ -298,6 +287,35 @@ fn basket(p: &Painter, rect: Rect) {
         theme::bold(24.0),
         t.col.ink,
     );
+}
+
+/// Upper edge, sagging, and lower edge, round at its ends, with points above one another.
+fn basket_edges(rect: Rect) -> (Vec<Pos2>, Vec<Pos2>) {
+    const ROUND: f32 = 20.0;
+    let width = rect.width();
+    let ends =
+        (0..=8).map(|i| ROUND * (1.0 - (i as f32 / 8.0 * std::f32::consts::FRAC_PI_2).cos()));
+    let ends: Vec<f32> = ends.collect();
+    let middle = (1..40).map(|i| ROUND + (width - 2.0 * ROUND) * i as f32 / 40.0);
+    let xs: Vec<f32> = ends
+        .iter()
+        .copied()
+        .chain(middle)
+        .chain(ends.iter().rev().map(|x| width - x))
+        .collect();
+    let upper = |x: f32| {
+        let s = 2.0 * x / width - 1.0;
+        pos2(rect.left() + x, rect.top() + 24.0 * (1.0 - s.powi(4)))
+    };
+    let lower = |x: f32| {
+        let from_end = x.min(width - x).min(ROUND);
+        let up = ROUND - (ROUND * ROUND - (ROUND - from_end).powi(2)).max(0.0).sqrt();
+        pos2(rect.left() + x, rect.bottom() - up)
+    };
+    (
+        xs.iter().map(|x| upper(*x)).collect(),
+        xs.iter().map(|x| lower(*x)).collect(),
+    )
 }
 
 /// The finished cards; the last one may still be on its way. A tap takes the last one back.

@@ -85,6 +85,7 @@ fn show_menu(ui: &mut Ui, desk: &mut Desk<'_>, bar: &Bar, rect: Rect) {
         .show(|ui| {
             ui.spacing_mut().item_spacing.y = 2.0;
             let room = (ui.ctx().content_rect().height() - 90.0).max(160.0);
+            ui.set_max_height(room);
             egui::ScrollArea::vertical()
                 .max_height(room)
                 .show(ui, |ui| {

@@ -2,8 +2,8 @@
 
 use egui::scroll_area::ScrollSource;
 use egui::{
-    Align2, CornerRadius, CursorIcon, Id, Key, Modifiers, Rect, Response, Role, ScrollArea, Sense,
-    Stroke, StrokeKind, Ui, UiBuilder, WidgetInfo, pos2, vec2,
+    Align2, CornerRadius, CursorIcon, Id, Key, Modifiers, Rect, Response, Role, ScrollArea, Stroke,
+    StrokeKind, Ui, UiBuilder, WidgetInfo, pos2, vec2,
 };
 
 use super::boards::held::Held;
@@ -156,7 +156,7 @@ impl Tray<'_> {
         }
         let down =
             r.has_focus() && ui.input_mut(|i| i.consume_key(Modifiers::NONE, Key::ArrowDown));
-        let enter = r.lost_focus() && ui.input(|i| i.key_pressed(Key::Enter));
+        let enter = r.lost_focus() && ui.input_mut(|i| i.consume_key(Modifiers::NONE, Key::Enter));
         if let (true, Some(item)) = (down || enter, self.items.get(state.at)) {
             ui.memory_mut(|m| m.request_focus(self.item_id(item)));
         }
@@ -260,11 +260,7 @@ impl Tray<'_> {
         rect: Rect,
     ) -> Option<Pick> {
         let content = &self.items[i];
-        let sense = if i == state.at {
-            Sense::click_and_drag()
-        } else {
-            Sense::CLICK | Sense::DRAG
-        };
+        let sense = regions::one_stop(ui, self.item_id(content), i == state.at, true);
         let r = ui.interact(rect, self.item_id(content), sense);
         let n = self.items.len();
         r.widget_info(|| {

@@ -3,7 +3,7 @@
 
 use egui::{
     Align2, CornerRadius, CursorIcon, Id, Key, Modifiers, Painter, Pos2, Rect, Role, ScrollArea,
-    Sense, Stroke, StrokeKind, Ui, UiBuilder, Vec2, WidgetInfo, pos2, vec2,
+    Stroke, StrokeKind, Ui, UiBuilder, Vec2, WidgetInfo, pos2, vec2,
 };
 
 use super::BoardsState;
@@ -237,11 +237,7 @@ impl Table<'_> {
         let width = NAMES + n as f32 * self.column + 24.0;
         let rect =
             Rect::from_min_size(pos2(self.origin.x, top), vec2(width, ROW)).shrink2(vec2(2.0, 1.0));
-        let sense = if i == state.group_at {
-            Sense::click()
-        } else {
-            Sense::CLICK
-        };
+        let sense = regions::one_stop(ui, row_id(*who), i == state.group_at, false);
         let r = ui.interact(rect, row_id(*who), sense);
         let how = differs(board);
         r.widget_info(|| WidgetInfo::labeled(Role::Button, true, spoken(person, board, &how)));

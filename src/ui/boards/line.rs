@@ -2,7 +2,7 @@
 
 use egui::{
     Align, Align2, CursorIcon, DragAndDrop, Id, Key, Modifiers, Pos2, Rect, Response, Role,
-    ScrollArea, Sense, Ui, UiBuilder, Vec2, WidgetInfo, pos2, vec2,
+    ScrollArea, Ui, UiBuilder, Vec2, WidgetInfo, pos2, vec2,
 };
 
 use super::card::{self, Look};
@@ -235,8 +235,8 @@ impl Strip<'_> {
         paint::stopper(p, &t, stopper);
         let right = (stopper.x + 44.0).min(self.rect.right() - 2.0);
         let place = Rect::from_min_max(
-            pos2(right - 110.0, stopper.y - 38.0),
-            pos2(right, stopper.y - 12.0),
+            pos2(right - 110.0, stopper.y - 41.0),
+            pos2(right, stopper.y - 15.0),
         );
         words::line(
             p,
@@ -271,11 +271,7 @@ impl Strip<'_> {
         let hang = vec2(0.0, if step.differs() { LOWER } else { 0.0 });
         let (home, rect) = (home.translate(hang), rect.translate(hang));
         let current = place == self.at;
-        let sense = if current {
-            Sense::click_and_drag()
-        } else {
-            Sense::CLICK | Sense::DRAG
-        };
+        let sense = regions::one_stop(ui, card_id(self.person.id, step.at), current, true);
         let r = ui.interact(home, card_id(self.person.id, step.at), sense);
         let chosen = desk.view.step == Some(step.at);
         let count = self.board.steps.len();

@@ -1,8 +1,7 @@
 //! The participants at the side: mark, name, and in words how their board differs.
 
 use egui::{
-    Align, Align2, CursorIcon, Id, Rect, Role, ScrollArea, Sense, Ui, UiBuilder, WidgetInfo, pos2,
-    vec2,
+    Align, Align2, CursorIcon, Id, Rect, Role, ScrollArea, Ui, UiBuilder, WidgetInfo, pos2, vec2,
 };
 
 use super::BoardsState;
@@ -95,11 +94,7 @@ impl Row<'_> {
             return;
         };
         let rect = place.shrink2(vec2(5.0, 3.0));
-        let sense = if self.current {
-            Sense::click()
-        } else {
-            Sense::CLICK
-        };
+        let sense = regions::one_stop(ui, row_id(self.who), self.current, false);
         let r = ui.interact(rect, row_id(self.who), sense);
         let how = differs(self.board);
         let count = desk.view.boards.len();
@@ -163,7 +158,7 @@ impl Row<'_> {
         } else {
             (t.col.ink, t.col.soft)
         };
-        let (upper, lower) = text.split_top_bottom_at_fraction(0.52);
+        let (upper, lower) = text.split_top_bottom_at_fraction(0.49);
         words::line(p, upper, Align2::LEFT_BOTTOM, name, theme::bold(16.0), ink);
         words::line(p, lower, Align2::LEFT_TOP, how, theme::regular(14.0), soft);
     }

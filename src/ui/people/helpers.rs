@@ -1,6 +1,6 @@
 //! The helpers and what each does, as the club entered it.
 
-use egui::{Align2, CursorIcon, Id, Rect, Role as Reads, Sense, Ui, WidgetInfo, pos2, vec2};
+use egui::{Align2, CursorIcon, Id, Rect, Role as Reads, Ui, WidgetInfo, pos2, vec2};
 
 use super::PeopleState;
 use crate::model::edit::Edit;
@@ -87,7 +87,7 @@ fn item(
 ) {
     let t = theme::of(ui.ctx());
     let chosen = state.helper == Some(h.id);
-    let sense = if chosen { Sense::click() } else { Sense::CLICK };
+    let sense = regions::one_stop(ui, row_id(h.id), chosen, false);
     let r = ui.interact(rect, row_id(h.id), sense);
     let roles: Vec<&str> = h.roles.iter().map(|r| r.label()).collect();
     let roles = if roles.is_empty() {

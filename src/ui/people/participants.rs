@@ -87,11 +87,7 @@ fn item(
 ) {
     let t = theme::of(ui.ctx());
     let all = &desk.view.club.participants;
-    let sense = if current {
-        Sense::click()
-    } else {
-        Sense::CLICK
-    };
+    let sense = regions::one_stop(ui, row_id(person.id), current, false);
     let r = ui.interact(rect, row_id(person.id), sense);
     r.widget_info(|| {
         let words = format!("{}, {} of {}", person.name, i + 1, all.len());

@@ -11,7 +11,7 @@ use crate::ui::theme;
 use crate::ui::widgets::button::{Button, Weight};
 use crate::ui::widgets::card::{Lie, tile};
 use crate::ui::widgets::words;
-use crate::workbench::command::{Command, Place};
+use crate::workbench::command::{Command, Format, Place};
 use crate::workbench::view::View;
 
 /// The numbers shown, with their words.
@@ -23,7 +23,13 @@ fn all(view: &View<'_>) -> [(String, &'static str, String); 4] {
             .filter(|s| kind.is_none_or(|k| k == s.kind));
         of.map(|s| s.pages.len()).sum()
     };
-    let files = view.sheets.len() * view.print.formats.len().max(1);
+    let files: usize = view.print.formats.iter().map(|f| files(view, *f)).sum();
+    let formats: Vec<String> = view
+        .print
+        .formats
+        .iter()
+        .map(|f| f.word().to_uppercase())
+        .collect();
     let tiles = pages(Some(SheetKind::Tiles));
     let people = view
         .print
@@ -37,9 +43,9 @@ fn all(view: &View<'_>) -> [(String, &'static str, String); 4] {
             format!("{}, at 100 %", view.print.paper.label()),
         ),
         (
-            view.sheets.len().to_string(),
-            "sheets",
-            format!("{files} files at most"),
+            files.to_string(),
+            if files == 1 { "file" } else { "files" },
+            formats.join(", "),
         ),
         (
             tiles.to_string(),
@@ -52,6 +58,19 @@ fn all(view: &View<'_>) -> [(String, &'static str, String); 4] {
             "of those who come".into(),
         ),
     ]
+}
+
+/// How many files a format makes of the sheets.
+fn files(view: &View<'_>, format: Format) -> usize {
+    match format {
+        Format::Pdf => view.sheets.len(),
+        Format::Png => view.sheets.iter().map(|s| s.pages.len()).sum(),
+        Format::Text => view
+            .sheets
+            .iter()
+            .filter(|s| s.kind == SheetKind::Story)
+            .count(),
+    }
 }
 
 /// Shows the column at the right.

@@ -122,7 +122,14 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut PrintState, rect: Rect
         rect.min + vec2(14.0, 8.0),
         vec2(rect.width() - 24.0, theme::CONTROL),
     );
-    header(ui, state, head, &sheet.pages[n].title, total);
+    let whose = sheet
+        .participant
+        .and_then(|id| desk.view.club.participant(id));
+    let title = match whose {
+        Some(p) => format!("{}, {}", p.name, sheet.kind.label().to_lowercase()),
+        None => sheet.kind.label().to_owned(),
+    };
+    header(ui, state, head, &title, total);
     let below = Rect::from_min_max(
         pos2(rect.left() + 8.0, head.bottom() + 8.0),
         rect.max - vec2(8.0, 8.0),

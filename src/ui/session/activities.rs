@@ -119,7 +119,7 @@ fn item(
 ) {
     let t = theme::of(ui.ctx());
     let chosen = state.activity == Some(a.id);
-    let sense = if chosen { Sense::click() } else { Sense::CLICK };
+    let sense = regions::one_stop(ui, row_id(a.id), chosen, false);
     let r = ui.interact(rect, row_id(a.id), sense);
     r.widget_info(|| WidgetInfo::selected(Role::ListBoxOption, true, chosen, &a.label));
     let p = ui.painter();

@@ -85,7 +85,7 @@ pub fn fields(ui: &mut Ui, desk: &mut Desk<'_>, session: &Session) {
 /// A date to type, with steps of a day and a week on both sides.
 fn date_field(ui: &mut Ui, desk: &mut Desk<'_>, id: Id, date: Date) -> Option<Date> {
     let (_, rect) = ui.allocate_space(vec2(372.0_f32.min(ui.available_width()), theme::CONTROL));
-    let side = theme::CONTROL + 18.0;
+    let side = theme::CONTROL + 8.0;
     let cell = |i: f32| {
         Rect::from_min_size(
             pos2(rect.left() + i * (side + 4.0), rect.top()),

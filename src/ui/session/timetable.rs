@@ -3,7 +3,7 @@
 use egui::scroll_area::ScrollSource;
 use egui::{
     Align2, CornerRadius, CursorIcon, DragAndDrop, Id, Key, Modifiers, Rect, Response, Role,
-    ScrollArea, Sense, Stroke, StrokeKind, Ui, UiBuilder, Vec2, WidgetInfo, pos2, vec2,
+    ScrollArea, Stroke, StrokeKind, Ui, UiBuilder, Vec2, WidgetInfo, pos2, vec2,
 };
 
 use super::{SessionState, details};
@@ -320,11 +320,7 @@ impl<'a> Strip<'a> {
         let t = theme::of(ui.ctx());
         let chosen = state.slot == Some(slot.id);
         let first = state.slot.is_none() && place == 0;
-        let sense = if chosen || first {
-            Sense::click_and_drag()
-        } else {
-            Sense::CLICK | Sense::DRAG
-        };
+        let sense = regions::one_stop(ui, row_id(self.session.id, slot.id), chosen || first, true);
         let r = ui.interact(rect, row_id(self.session.id, slot.id), sense);
         let times = self
             .clock
@@ -385,7 +381,7 @@ impl<'a> Strip<'a> {
             cells.time,
             Align2::LEFT_CENTER,
             &times,
-            theme::bold(16.0),
+            theme::regular(16.0),
             soft,
         );
         plate(&p, &t, cells.picture);
@@ -634,7 +630,7 @@ impl Cells {
         );
         let time = at(
             row.left() + 16.0,
-            if row.width() < 560.0 { 0.0 } else { 104.0 },
+            if row.width() < 560.0 { 0.0 } else { 116.0 },
         );
         let picture = Rect::from_center_size(pos2(time.right() + 24.0, y), Vec2::splat(46.0));
         let label = Rect::from_min_max(

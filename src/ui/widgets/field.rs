@@ -164,7 +164,11 @@ fn edit(ui: &mut Ui, f: &Field<'_>, rect: Rect, text: &mut String) -> Response {
         .background_color(Color32::TRANSPARENT)
         .font(theme::regular(16.0))
         .text_color(t.col.ink)
-        .hint_text(egui::RichText::new(f.hint).color(t.col.soft))
+        .hint_text(
+            egui::RichText::new(f.hint)
+                .font(theme::regular(16.0))
+                .color(t.col.soft),
+        )
         .min_size(inner.size())
         .desired_width(inner.width() - 24.0)
         .desired_rows(f.rows)
@@ -208,10 +212,9 @@ pub fn live(
 ) -> Response {
     let mut f = Field::new(id, label, "").hint(label);
     f.inset = inset;
-    let had = ui.memory(|m| m.has_focus(id));
     let was_full = !text.is_empty();
     let r = edit(ui, &f, rect, text);
-    if had && was_full && ui.input(|i| i.key_pressed(Key::Escape)) {
+    if r.lost_focus() && was_full && ui.input(|i| i.key_pressed(Key::Escape)) {
         text.clear();
         r.request_focus();
     }

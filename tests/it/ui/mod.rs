@@ -77,11 +77,16 @@ fn labels(h: &Harness<'_, App>) -> Vec<String> {
     board.steps.iter().map(|s| s.label.clone()).collect()
 }
 
-/// The middle of what carries a name beginning so.
+/// The middle of what carries exactly this name, or else a name beginning so.
 fn middle(h: &Harness<'_, App>, name: &str) -> Pos2 {
-    let node = h
-        .query_all_by(|n| n.label().is_some_and(|l| l.starts_with(name)))
+    let exact = h
+        .query_all_by(|n| n.label().is_some_and(|l| l == name))
         .next();
+    let begins = || {
+        h.query_all_by(|n| n.label().is_some_and(|l| l.starts_with(name)))
+            .next()
+    };
+    let node = exact.or_else(begins);
     node.unwrap_or_else(|| panic!("nothing is called {name}…"))
         .rect()
         .center()

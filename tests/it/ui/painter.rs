@@ -116,13 +116,13 @@ fn blend(onto: &mut Rgba<u8>, sample: [f32; 4], tint: [f32; 4]) {
 
 impl egui_kittest::TestRenderer for Painter {
     fn handle_delta(&mut self, delta: &mut TexturesDelta) {
-        for (id, changes) in &delta.set {
-            for change in changes {
+        for (id, changes) in delta.set.drain() {
+            for change in &changes {
                 let [width, height] = change.image.size();
                 if change.pos.is_none() {
                     let pixels = vec![Color32::TRANSPARENT; width * height];
                     self.textures.insert(
-                        key(*id),
+                        key(id),
                         Texture {
                             width,
                             height,
@@ -130,13 +130,13 @@ impl egui_kittest::TestRenderer for Painter {
                         },
                     );
                 }
-                if let Some(texture) = self.textures.get_mut(&key(*id)) {
+                if let Some(texture) = self.textures.get_mut(&key(id)) {
                     texture.change(change);
                 }
             }
         }
-        for id in &delta.free {
-            self.textures.remove(&key(*id));
+        for id in delta.free.drain() {
+            self.textures.remove(&key(id));
         }
     }
 

@@ -52,7 +52,12 @@ fn f6_goes_round_the_areas_of_every_place() {
             }
             seen.push(now);
         }
-        assert!(seen.len() >= 2 && seen.len() < 12, "{place:?}: {seen:?}");
+        // Checks has nothing but the bar while nothing is open.
+        let least = if place == Place::Checks { 1 } else { 2 };
+        assert!(
+            seen.len() >= least && seen.len() < 12,
+            "{place:?}: {seen:?}"
+        );
     }
 }
 
@@ -69,15 +74,16 @@ fn zoom_goes_up_to_200_percent_and_back() {
 
 #[test]
 fn a_finding_leads_to_where_it_points() {
-    let mut h = at(Place::Checks);
-    let Some(first) = h.state().bench().view().findings.first().cloned() else {
-        panic!("the demo club has something to look at");
-    };
+    let mut h = at(Place::Session);
+    type_minutes(&mut h, "120");
+    press(&mut h, Modifiers::COMMAND, Key::Num4);
+    let found = h.state().bench().view().findings.first().cloned();
+    let first = found.expect("a session of two hours more is longer than the club's time");
     click(
         &mut h,
         &format!("{}: {}", first.severity.label(), first.sentence),
     );
-    assert_ne!(h.state().bench().view().place, Place::Checks);
+    assert_eq!(h.state().bench().view().place, Place::Session);
 }
 
 #[test]
@@ -108,6 +114,22 @@ fn what_to_print_is_chosen_with_ticks() {
     assert_eq!(pages(&h), all);
 }
 
+/// Types minutes into the first row of the timetable.
+fn type_minutes(h: &mut Window, minutes: &str) {
+    let view = h.state().bench().view();
+    let slot = &view.session.expect("a session").timetable[0];
+    let label = view
+        .club
+        .activity(slot.activity)
+        .expect("an activity")
+        .label
+        .clone();
+    click(h, &format!("Minutes of {label}"));
+    press(h, Modifiers::COMMAND, Key::A);
+    type_words(h, minutes);
+    key(h, Key::Enter);
+}
+
 #[test]
 fn minutes_are_typed_into_the_timetable_and_undone() {
     let mut h = at(Place::Session);
@@ -121,18 +143,7 @@ fn minutes_are_typed_into_the_timetable_and_undone() {
             .minutes
     };
     let before = first(&h);
-    let view = h.state().bench().view();
-    let slot = &view.session.expect("a session").timetable[0];
-    let label = view
-        .club
-        .activity(slot.activity)
-        .expect("an activity")
-        .label
-        .clone();
-    click(&mut h, &format!("Minutes of {label}"));
-    press(&mut h, Modifiers::COMMAND, Key::A);
-    type_words(&mut h, "17");
-    key(&mut h, Key::Enter);
+    type_minutes(&mut h, "17");
     assert_eq!(first(&h), 17);
     press(&mut h, Modifiers::COMMAND, Key::Z);
     assert_eq!(first(&h), before);
