@@ -22,8 +22,10 @@ pub const MARGIN: f32 = 16.0;
 pub const CARD_GAP: f32 = 20.0;
 /// Side of a card on the strand.
 pub const CARD: f32 = 144.0;
-/// From one row of the strand to the next.
-pub const PITCH: f32 = 224.0;
+/// Side of a card in a low window.
+pub const CARD_LOW: f32 = 104.0;
+/// From one row of cards to the next: room for tabs, the return run and names of parts.
+pub const BETWEEN_ROWS: f32 = 80.0;
 /// Thickness of the rope.
 pub const ROPE: f32 = 6.0;
 /// Corner of a control.
@@ -368,6 +370,8 @@ fn style(s: &mut egui::Style, t: &Theme) {
     let v = &mut s.visuals;
     v.dark_mode = t.scheme != Scheme::Light;
     v.override_text_color = None;
+    v.weak_text_color = Some(col.soft);
+    v.weak_text_alpha = 1.0;
     v.panel_fill = col.ground;
     v.window_fill = col.panel;
     v.extreme_bg_color = col.panel;

@@ -165,7 +165,8 @@ impl Tray<'_> {
     /// Below the field: how many were found, and what a pick does.
     fn says(&self, ui: &Ui, state: &TrayState, rect: Rect) {
         let t = theme::of(ui.ctx());
-        let (upper, lower) = rect.split_top_bottom_at_fraction(0.5);
+        let low = rect.height() < 38.0;
+        let (upper, lower) = rect.split_top_bottom_at_fraction(if low { 1.0 } else { 0.5 });
         let (n, search) = (self.items.len(), state.search.trim());
         let first = match (search.is_empty(), self.own == n) {
             (false, _) => format!("{n} for “{search}”"),
@@ -181,6 +182,9 @@ impl Tray<'_> {
             theme::bold(15.0),
             t.col.ink,
         );
+        if low {
+            return;
+        }
         words::line(
             p,
             lower,

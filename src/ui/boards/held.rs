@@ -46,6 +46,23 @@ pub fn in_hand(ctx: &Context) -> Option<(Arc<Held>, Pos2)> {
     Some((held, at))
 }
 
+/// How near the edge something held makes a list scroll.
+const EDGE: f32 = 40.0;
+
+/// Scrolls while something is held near the upper or lower edge of a list.
+pub fn autoscroll(ui: &Ui, list: Rect, at: Option<Pos2>) {
+    let Some(at) = at else { return };
+    let by = if at.y < list.top() + EDGE {
+        6.0
+    } else if at.y > list.bottom() - EDGE {
+        -6.0
+    } else {
+        return;
+    };
+    ui.scroll_with_delta_animation(vec2(0.0, by), egui::style::ScrollAnimation::none());
+    ui.ctx().request_repaint();
+}
+
 /// The card that follows the pointer, with words for what letting go here would do.
 pub fn show(ui: &Ui, desk: &mut Desk<'_>, board: Rect) {
     let ctx = ui.ctx();

@@ -2,7 +2,7 @@
 
 use egui::{
     Align, Align2, CursorIcon, DragAndDrop, Id, Key, Modifiers, Pos2, Rect, Response, Role,
-    ScrollArea, Ui, UiBuilder, Vec2, WidgetInfo, pos2, vec2,
+    ScrollArea, Ui, UiBuilder, WidgetInfo, pos2, vec2,
 };
 
 use super::card::{self, Look};
@@ -23,9 +23,6 @@ use crate::ui::widgets::card::peg;
 use crate::ui::widgets::field::Field;
 use crate::ui::widgets::{focus_ring, words};
 use crate::workbench::command::Command;
-
-/// How near the edge a held card makes the strand scroll.
-const EDGE: f32 = 40.0;
 
 /// The name of a step's card to the toolkit.
 pub fn card_id(who: ParticipantId, step: StepRef) -> Id {
@@ -121,6 +118,15 @@ struct Strip<'a> {
 }
 
 impl Strip<'_> {
+    /// Cards are smaller where a whole row of large ones would not be seen.
+    fn card_side(&self) -> f32 {
+        if self.rect.height() < 230.0 {
+            theme::CARD_LOW
+        } else {
+            theme::CARD
+        }
+    }
+
     /// The step that is in the hand, if it is one of this board.
     fn held_step(&self) -> Option<StepRef> {
         match self.hand.as_ref().map(|(h, _)| h.as_ref()) {
@@ -154,7 +160,12 @@ impl Strip<'_> {
 
     fn show(&self, ui: &mut Ui, desk: &mut Desk<'_>, state: &mut BoardsState) {
         let lying = self.lying();
-        let closed = Grid::fit(ui.cursor().min, ui.available_width(), lying.len());
+        let closed = Grid::fit(
+            ui.cursor().min,
+            ui.available_width(),
+            self.card_side(),
+            lying.len(),
+        );
         let gap = self
             .over()
             .filter(|_| !self.swaps(ui))
@@ -195,7 +206,7 @@ impl Strip<'_> {
                 grid.per_row,
             );
         }
-        self.autoscroll(ui);
+        held::autoscroll(ui, self.rect, self.over());
     }
 
     /// Knots and names where a part of the day begins.
@@ -283,6 +294,8 @@ impl Strip<'_> {
                 card::spoken(step, place, count),
             )
         });
+        // Before the card, so that its tab and peg lie over the ring.
+        focus_ring(ui, &r, rect, theme::R_CARD);
         if ui.is_rect_visible(rect.expand(30.0)) {
             let look = Look {
                 step,
@@ -298,7 +311,6 @@ impl Strip<'_> {
         } else {
             self.act(ui, desk, state, &r, step, per_row);
         }
-        focus_ring(ui, &r, rect, theme::R_CARD);
         r.on_hover_cursor(CursorIcon::Grab);
     }
 
@@ -437,20 +449,6 @@ impl Strip<'_> {
             state.swap = Some(step.at);
             state.tray.focus_search = true;
         }
-    }
-
-    /// Scrolls while something is held near the upper or lower edge.
-    fn autoscroll(&self, ui: &Ui) {
-        let Some(at) = self.over() else { return };
-        let by = if at.y < self.rect.top() + EDGE {
-            6.0
-        } else if at.y > self.rect.bottom() - EDGE {
-            -6.0
-        } else {
-            return;
-        };
-        ui.scroll_with_delta_animation(Vec2::new(0.0, by), egui::style::ScrollAnimation::none());
-        ui.ctx().request_repaint();
     }
 
     /// Lets go of what is in the hand.

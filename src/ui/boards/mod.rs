@@ -144,6 +144,7 @@ fn symbols(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut BoardsState, rect: Rect
     ) {
         (Some(Pick::Add(c)), Some(step)) if eager => {
             state.swap = None;
+            state.tray.search.clear();
             state.focus_step = true;
             desk.board(person.id, BoardEdit::Replace(step, c));
         }

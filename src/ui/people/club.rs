@@ -18,7 +18,7 @@ use crate::units::Length;
 pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, rect: Rect) {
     desk.regions.add(rect, Id::unique("club-name"));
     scroll(ui, "club", rect, |ui| {
-        ui.set_max_width(900.0);
+        ui.set_max_width(ui.available_width().min(900.0));
         sheet(ui, |ui| {
             block(ui, "Name of the club", 380.0, theme::CONTROL, |ui| {
                 let width = ui.available_width();

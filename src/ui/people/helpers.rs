@@ -29,7 +29,7 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut PeopleState, rect: Rec
         return;
     };
     scroll(ui, "helper-form", right, |ui| {
-        ui.set_max_width(560.0);
+        ui.set_max_width(ui.available_width().min(560.0));
         sheet(ui, |ui| form(ui, desk, h));
     });
 }

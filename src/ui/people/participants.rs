@@ -39,7 +39,7 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut PeopleState, rect: Rec
         return;
     };
     scroll(ui, "participant-form", right, |ui| {
-        ui.set_max_width(860.0);
+        ui.set_max_width(ui.available_width().min(860.0));
         sheet(ui, |ui| form(ui, desk, state, person));
         ui.add_space(16.0);
     });
@@ -279,10 +279,11 @@ fn name_and_size(ui: &mut Ui, desk: &mut Desk<'_>, person: &Participant, next: &
 fn skin(ui: &mut Ui, desk: &mut Desk<'_>, person: &Participant, next: &mut Participant) {
     let t = theme::of(ui.ctx());
     let sample = sample_symbol(desk.view.club);
+    let side = ((ui.available_width() - 30.0) / 4.0).min(92.0);
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = 10.0;
         for (skin, name) in Skin::ALL.into_iter().zip(["light", "warm", "tan", "deep"]) {
-            let (_, rect) = ui.allocate_space(Vec2::splat(92.0));
+            let (_, rect) = ui.allocate_space(Vec2::splat(side));
             let on = skin == person.skin;
             let r = ui.interact(rect, Id::unique(("skin", name)), Sense::click());
             r.widget_info(|| {

@@ -249,7 +249,7 @@ fn progress(ui: &mut Ui, desk: &mut Desk<'_>, rect: Rect) {
     let stop = Rect::from_min_max(pos2(rect.right() - 96.0, rect.top()), rect.max);
     let bar = Rect::from_min_max(rect.min, pos2(stop.left() - 8.0, rect.bottom()));
     let r = ui.interact(bar, Id::unique("progress"), Sense::hover());
-    let words = format!("{} ({} of {})", job.doing, job.done, job.total);
+    let words = format!("{} of {}: {}", job.done, job.total, job.doing);
     r.widget_info(|| WidgetInfo::labeled(Role::ProgressIndicator, true, &words));
     let p = ui.painter();
     let corner = CornerRadius::same(theme::R_CONTROL);

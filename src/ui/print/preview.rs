@@ -122,6 +122,7 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut PrintState, rect: Rect
         rect.min + vec2(14.0, 8.0),
         vec2(rect.width() - 24.0, theme::CONTROL),
     );
+    let narrow = rect.width() < 460.0;
     let whose = sheet
         .participant
         .and_then(|id| desk.view.club.participant(id));
@@ -131,7 +132,10 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut PrintState, rect: Rect
     };
     header(ui, state, head, &title, total);
     let below = Rect::from_min_max(
-        pos2(rect.left() + 8.0, head.bottom() + 8.0),
+        pos2(
+            rect.left() + 8.0,
+            head.bottom() + if narrow { 50.0 } else { 8.0 },
+        ),
         rect.max - vec2(8.0, 8.0),
     );
     desk.regions.add(below, Id::unique("page-preview"));
@@ -161,8 +165,12 @@ fn header(ui: &mut Ui, state: &mut PrintState, rect: Rect, title: &str, total: u
         state.page -= 1;
     }
     let t = theme::of(ui.ctx());
-    let text = rect.with_max_x(before.left() - 10.0);
-    let (upper, lower) = text.split_top_bottom_at_fraction(0.55);
+    let room = if rect.width() < 436.0 {
+        rect.translate(vec2(0.0, theme::CONTROL))
+    } else {
+        rect.with_max_x(before.left() - 10.0)
+    };
+    let (upper, lower) = room.split_top_bottom_at_fraction(0.55);
     words::line(
         ui.painter(),
         upper,

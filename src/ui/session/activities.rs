@@ -32,7 +32,7 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut SessionState, rect: Re
         return;
     };
     scroll(ui, "activity-form", right, |ui| {
-        ui.set_max_width(820.0);
+        ui.set_max_width(ui.available_width().min(820.0));
         sheet(ui, |ui| form(ui, desk, state, activity));
     });
 }

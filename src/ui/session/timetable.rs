@@ -168,6 +168,7 @@ fn activities(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut SessionState, rect: 
                 desk.timetable(TimetableEdit::Replace(slot, activity));
             }
             state.swap = None;
+            state.tray.search.clear();
             state.focus_slot = true;
         }
         _ => {}
@@ -248,7 +249,7 @@ impl<'a> Strip<'a> {
             &[pos2(x, origin.y + 8.0), pos2(x, end)],
             theme::ROPE,
         );
-        for (i, y) in names {
+        for &(i, y) in &names {
             let at = pos2(x, y + shift(i) + PART / 2.0);
             paint::knot(ui.painter(), &t, at, 9.0);
             if let Some(part) = desk.view.club.part(lying[i].1.part) {
@@ -267,28 +268,13 @@ impl<'a> Strip<'a> {
             }
         }
         if let Some(g) = gap {
-            let top = tops.get(g).copied().unwrap_or(origin.y + height);
-            let place = Rect::from_min_size(
-                pos2(origin.x + GUTTER, top),
-                vec2(all.width() - GUTTER - 4.0, ROW - 6.0),
-            );
-            ui.painter()
-                .rect_filled(place, CornerRadius::same(12), t.col.tint);
-            icons::dashed_rect(
-                ui.painter(),
-                place,
-                12.0,
-                Stroke::new(2.0, t.col.accent),
-                7.0,
-                5.0,
-            );
-            words::line(
-                ui.painter(),
-                place,
-                Align2::CENTER_CENTER,
-                "goes here",
-                theme::bold(16.0),
-                t.col.accent,
+            // Before the name of the part that begins there, if one does.
+            let name = names.iter().find(|(i, _)| *i == g).map(|(_, y)| *y);
+            let top = name.or(tops.get(g).copied()).unwrap_or(origin.y + height);
+            let at = pos2(origin.x + GUTTER, top);
+            goes_here(
+                ui,
+                Rect::from_min_size(at, vec2(all.width() - GUTTER - 4.0, ROW - 6.0)),
             );
         }
         paint::knot(ui.painter(), &t, pos2(x, end), 10.0);
@@ -301,9 +287,11 @@ impl<'a> Strip<'a> {
                 vec2(all.width() - GUTTER - 6.0, ROW - 6.0),
             );
             if ui.is_rect_visible(rect.expand(2.0 * ROW)) || state.slot == Some(slot.id) {
-                self.row(ui, desk, state, rect, (*place, slot));
+                let number = i + 1 + usize::from(gap.is_some_and(|g| i >= g));
+                self.row(ui, desk, state, rect, (*place, number, slot));
             }
         }
+        held::autoscroll(ui, self.rect, self.at);
     }
 
     fn row(
@@ -312,7 +300,7 @@ impl<'a> Strip<'a> {
         desk: &mut Desk<'_>,
         state: &mut SessionState,
         rect: Rect,
-        (place, slot): (usize, &Slot),
+        (place, number, slot): (usize, usize, &Slot),
     ) {
         let Some(activity) = desk.view.club.activity(slot.activity).cloned() else {
             return;
@@ -366,7 +354,7 @@ impl<'a> Strip<'a> {
         peg(
             &p,
             pos2(rect.left() - GUTTER + 24.0, rect.center().y),
-            &(place + 1).to_string(),
+            &number.to_string(),
             fill,
             ink,
         );
@@ -575,6 +563,22 @@ impl<'a> Strip<'a> {
             _ => {}
         }
     }
+}
+
+/// The dashed place where a held row would go.
+fn goes_here(ui: &Ui, place: Rect) {
+    let col = theme::of(ui.ctx()).col;
+    let p = ui.painter();
+    p.rect_filled(place, CornerRadius::same(12), col.tint);
+    icons::dashed_rect(p, place, 12.0, Stroke::new(2.0, col.accent), 7.0, 5.0);
+    words::line(
+        p,
+        place,
+        Align2::CENTER_CENTER,
+        "goes here",
+        theme::bold(16.0),
+        col.accent,
+    );
 }
 
 fn begin_swap(state: &mut SessionState, slot: SlotId) {

@@ -40,7 +40,7 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, rect: Rect) {
         words::heading(ui, "Helpers", 20.0);
         let here = club.helpers.len() - session.helpers_away.len();
         words::soft(ui, &format!("{here} of {} come", club.helpers.len()));
-        ui.set_max_width(560.0);
+        ui.set_max_width(ui.available_width().min(560.0));
         for h in &club.helpers {
             helper(ui, desk, session, h);
         }

@@ -19,8 +19,8 @@ const HEAD: f32 = 38.0;
 pub const HANG: f32 = 8.0;
 /// How much lower a card hangs that differs.
 pub const LOWER: f32 = 12.0;
-/// From a row's rope to its return run.
-const RETURN: f32 = 180.0;
+/// From the lower edge of a row's cards, hanging apart, to its return run.
+const RETURN: f32 = 36.0;
 /// How deep the rope sags between two pegs.
 const SAG: f32 = 3.0;
 
@@ -40,9 +40,9 @@ pub struct Grid {
 }
 
 impl Grid {
-    /// As many places in a row as fit a width, one at least. Cards spread a little to fill it.
-    pub fn fit(origin: Pos2, width: f32, count: usize) -> Self {
-        let card = theme::CARD;
+    /// As many places for cards of a size in a row as fit a width, one at least. Cards spread a
+    /// little to fill it.
+    pub fn fit(origin: Pos2, width: f32, card: f32, count: usize) -> Self {
         let room = (width - LEAD - TAIL).max(card);
         let per_row = (((room + theme::CARD_GAP) / (card + theme::CARD_GAP)) as usize).max(1);
         let spare = room - per_row as f32 * (card + theme::CARD_GAP) + theme::CARD_GAP;
@@ -61,6 +61,11 @@ impl Grid {
         }
     }
 
+    /// From one row's rope to the next.
+    pub const fn pitch(&self) -> f32 {
+        self.card + theme::BETWEEN_ROWS
+    }
+
     /// The same for another number of places.
     pub const fn with_count(mut self, count: usize) -> Self {
         self.count = count;
@@ -74,12 +79,12 @@ impl Grid {
 
     /// Height of the whole drawing.
     pub fn height(&self) -> f32 {
-        HEAD + (self.rows() - 1) as f32 * theme::PITCH + HANG + self.card + LOWER + 22.0
+        HEAD + (self.rows() - 1) as f32 * self.pitch() + HANG + self.card + LOWER + 22.0
     }
 
     /// Height of the rope in a row.
     pub fn rope_y(&self, row: usize) -> f32 {
-        self.origin.y + HEAD + row as f32 * theme::PITCH
+        self.origin.y + HEAD + row as f32 * self.pitch()
     }
 
     /// Left edge of the card in a column.
@@ -122,7 +127,7 @@ impl Grid {
 
     /// Which place a thing held at `at` would take: the cell under it, never past `count`.
     pub fn place_at(&self, at: Pos2) -> usize {
-        let row = ((at.y - self.origin.y - HEAD + 28.0) / theme::PITCH).floor();
+        let row = ((at.y - self.origin.y - HEAD + 28.0) / self.pitch()).floor();
         let column = ((at.x - self.card_x(0) + self.gap / 2.0) / (self.card + self.gap)).floor();
         let row = (row.max(0.0) as usize).min(self.rows());
         let column = (column.max(0.0) as usize).min(self.per_row - 1);
@@ -159,7 +164,7 @@ impl Grid {
         let y = self.rope_y(row);
         let right = self.card(row * self.per_row + self.per_row - 1).right();
         let left = self.card_x(0);
-        let (back, next) = (y + RETURN, self.rope_y(row + 1));
+        let (back, next) = (y + self.card + RETURN, self.rope_y(row + 1));
         let out = right + 74.0;
         rope.sag_to(pos2(right + 2.0, y - 3.0));
         let middle = (y + back) / 2.0;
@@ -239,7 +244,7 @@ mod tests {
     use super::*;
 
     fn grid(width: f32, count: usize) -> Grid {
-        Grid::fit(pos2(100.0, 50.0), width, count)
+        Grid::fit(pos2(100.0, 50.0), width, theme::CARD, count)
     }
 
     #[test]

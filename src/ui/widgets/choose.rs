@@ -13,7 +13,7 @@ use crate::ui::theme;
 
 /// A box with a tick and words; soft words at the right. Says whether it was clicked.
 pub fn tick(ui: &mut Ui, id: Id, on: bool, label: &str, trailing: &str) -> Response {
-    let (_, rect) = ui.allocate_space(vec2(ui.available_width(), theme::CONTROL));
+    let (_, rect) = ui.allocate_space(vec2(ui.available_width().min(560.0), theme::CONTROL));
     tick_at(ui, id, rect, on, label, trailing)
 }
 
