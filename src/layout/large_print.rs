@@ -118,7 +118,7 @@ fn best_plan(desk: &Desk<'_>, person: &Person<'_>) -> Plan {
     let mut side = most;
     while side > smallest {
         sides.push(side);
-        side = side - Length::mm(2.0);
+        side -= Length::mm(2.0);
     }
     let mut larger = sides.into_iter().map(|s| plan(person, size, &columns, s));
     let mut plan = larger.find(costs_nothing).unwrap_or(base);

@@ -57,13 +57,13 @@ fn faults_of_item(page: &Page, block: usize, item: &Item, say: &mut impl FnMut(S
     };
     match item {
         // The box of a line is generous above and below; its ends are exact.
-        Item::Text { at, line, .. } => {
-            if area.x < paper.x || area.right() > paper.right() || !paper.contains(*at) {
-                say(format!(
-                    "block {block}: the words {:?} leave the paper.",
-                    line.text
-                ));
-            }
+        Item::Text { at, line, .. }
+            if (area.x < paper.x || area.right() > paper.right() || !paper.contains(*at)) =>
+        {
+            say(format!(
+                "block {block}: the words {:?} leave the paper.",
+                line.text
+            ));
         }
         Item::Symbol { key, .. } if !paper.encloses(area) => {
             say(format!(

@@ -89,13 +89,12 @@ impl App {
         if self.bench.view().job.is_some() {
             ctx.request_repaint_after_secs(0.1);
         }
-        if let Some(came) = self.system.poll() {
-            if let Some(dialog) = &mut self.state.dialog {
-                if let Some(command) = dialog.came(came) {
-                    self.state.dialog = None;
-                    self.late.push(command);
-                }
-            }
+        if let Some(came) = self.system.poll()
+            && let Some(dialog) = &mut self.state.dialog
+            && let Some(command) = dialog.came(came)
+        {
+            self.state.dialog = None;
+            self.late.push(command);
         }
         self.close_request(ctx);
         self.keys(ctx);

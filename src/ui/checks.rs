@@ -1,8 +1,8 @@
 //! The place Checks: what should be looked at, as slips of paper; a click goes there.
 
 use egui::{
-    Align, Align2, CornerRadius, CursorIcon, Id, Key, Modifiers, Pos2, Rect, Response, Role,
-    ScrollArea, Sense, Stroke, StrokeKind, Ui, UiBuilder, WidgetInfo, pos2, vec2,
+    Align2, CornerRadius, CursorIcon, Id, Key, Modifiers, Pos2, Rect, Response, Role, ScrollArea,
+    Sense, Stroke, StrokeKind, Ui, UiBuilder, WidgetInfo, pos2, vec2,
 };
 
 use super::desk::Desk;
@@ -272,8 +272,7 @@ fn row(ui: &mut Ui, desk: &mut Desk<'_>, i: usize, f: &Finding) {
     let t = theme::of(ui.ctx());
     let width = ui.available_width();
     let room = width - 46.0 - 160.0;
-    let lay =
-        |words: &str, font, ink| words::lay(ui.painter(), words, font, ink, room, 4, Align::LEFT);
+    let lay = |words: &str, font, ink| words::lay(ui.painter(), words, font, ink, room, 4);
     let place = lay(&where_words(desk.view, f), theme::regular(14.0), t.col.soft);
     let sentence = lay(&f.sentence, theme::bold(16.0), t.col.ink);
     let hint = lay(&f.hint, theme::regular(15.0), t.col.soft);

@@ -167,10 +167,10 @@ pub fn path(
         if !dialog.note.is_empty() {
             words::soft(ui, &dialog.note);
         }
-        if dialog.wanted == Wanted::Open {
-            if let Some(path) = recent_list(ui, recent) {
-                return Outcome::Go(dialog.command(path));
-            }
+        if dialog.wanted == Wanted::Open
+            && let Some(path) = recent_list(ui, recent)
+        {
+            return Outcome::Go(dialog.command(path));
         }
         ui.add_space(8.0);
         buttons(ui, dialog, system, entered)
@@ -242,10 +242,10 @@ fn buttons(ui: &mut Ui, dialog: &PathDialog, system: &mut SystemDialog, entered:
             let b = Button::new("path-go", dialog.go())
                 .weight(Weight::Main)
                 .enabled(path.is_some());
-            if b.show(ui).clicked() || entered {
-                if let Some(path) = path.clone() {
-                    out = Outcome::Go(dialog.command(path));
-                }
+            if (b.show(ui).clicked() || entered)
+                && let Some(path) = path.clone()
+            {
+                out = Outcome::Go(dialog.command(path));
             }
             if Button::new("path-away", "Cancel").show(ui).clicked() {
                 out = Outcome::Away;

@@ -27,7 +27,6 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, window: Rect) {
         t.col.on_peg,
         most - 130.0,
         3,
-        egui::Align::LEFT,
     );
     let size = vec2((g.size().x + 130.0).min(most), g.size().y.max(24.0) + 22.0);
     let tray = matches!(desk.view.place, Place::Boards | Place::Session);

@@ -163,8 +163,7 @@ impl Picker {
                         pictures,
                         rect,
                         (i, id, label),
-                        (items.len(), columns),
-                        enter,
+                        (items.len(), columns, enter),
                     ) {
                         picked = Picked::This(id.clone());
                     }
@@ -179,8 +178,7 @@ impl Picker {
         pictures: &mut Pictures,
         rect: Rect,
         (i, id, label): (usize, &SymbolId, &str),
-        (count, columns): (usize, usize),
-        enter: bool,
+        (count, columns, enter): (usize, usize, bool),
     ) -> bool {
         let cell_id = |i: usize| Id::unique(("picker-cell", i));
         let sense = regions::one_stop(ui, cell_id(i), i == self.at, false);

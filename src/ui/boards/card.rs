@@ -125,15 +125,7 @@ fn tab(p: &Painter, t: &Theme, card: Rect, icon: Icon, words: &str, dark: bool) 
         (col.panel, col.ink)
     };
     let most = card.width() + 12.0;
-    let text = words::lay(
-        p,
-        words,
-        theme::bold(14.0),
-        ink,
-        most - 38.0,
-        1,
-        egui::Align::LEFT,
-    );
+    let text = words::lay(p, words, theme::bold(14.0), ink, most - 38.0, 1);
     let width = (text.size().x + 40.0).clamp(84.0, most);
     let at = pos2(card.center().x - width / 2.0, card.bottom() - 3.0);
     let rect = Rect::from_min_size(at, vec2(width, 24.0));

@@ -258,10 +258,8 @@ impl Table<'_> {
             self.name(&p, desk, person, &how, top);
             self.thread(
                 &p,
-                &t,
                 desk,
-                board,
-                person,
+                (person, board),
                 state.differs_only,
                 top + ROW / 2.0,
             );
@@ -321,20 +319,19 @@ impl Table<'_> {
     fn thread(
         &self,
         p: &Painter,
-        t: &Theme,
         desk: &mut Desk<'_>,
-        board: &Board,
-        person: &Participant,
+        (person, board): (&Participant, &Board),
         differs_only: bool,
         y: f32,
     ) {
+        let t = theme::of(p.ctx());
         let n = self.session.timetable.len();
         let left = pos2(self.origin.x + NAMES + 2.0, y);
         let right = pos2(
             self.middle(n.saturating_sub(1)) + self.column / 2.0 + 4.0,
             y,
         );
-        paint::line(p, t, &[left, right], 3.5);
+        paint::line(p, &t, &[left, right], 3.5);
         paint::ring(p, &t.col, left, 5.0, t.col.ground);
         p.circle_filled(right, 5.0, t.col.rope);
         for pass in [false, true] {
@@ -342,7 +339,7 @@ impl Table<'_> {
                 if step.differs() != pass || (differs_only && !pass) {
                     continue;
                 }
-                self.step(p, t, desk, step, person, pos2(at, y));
+                self.step(p, desk, step, person, pos2(at, y));
             }
         }
     }
@@ -387,15 +384,8 @@ impl Table<'_> {
             .map(|(s, _)| s.at)
     }
 
-    fn step(
-        &self,
-        p: &Painter,
-        t: &Theme,
-        desk: &mut Desk<'_>,
-        s: &Step,
-        person: &Participant,
-        at: Pos2,
-    ) {
+    fn step(&self, p: &Painter, desk: &mut Desk<'_>, s: &Step, person: &Participant, at: Pos2) {
+        let t = &theme::of(p.ctx());
         if !s.differs() {
             let rect = Rect::from_center_size(at, Vec2::splat(44.0));
             plate(p, t, rect);

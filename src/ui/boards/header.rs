@@ -6,7 +6,7 @@ use super::BoardsState;
 use super::who::differs;
 use crate::model::board::{Step, StepState};
 use crate::model::edit::BoardEdit;
-use crate::model::ids::{ParticipantId, StepRef};
+use crate::model::ids::StepRef;
 use crate::ui::actions::{self, Action};
 use crate::ui::desk::Desk;
 use crate::ui::icons::Icon;
@@ -31,15 +31,7 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut BoardsState, rect: Rec
     };
     let chosen = chosen(desk);
     if let Some(step) = &chosen {
-        right = step_buttons(
-            ui,
-            desk,
-            state,
-            person.id,
-            step,
-            (right - 8.0, rect.top()),
-            signs,
-        );
+        right = step_buttons(ui, desk, state, step, (right - 8.0, rect.top()), signs);
     }
     let t = theme::of(ui.ctx());
     let mark = Rect::from_min_size(rect.min, Vec2::splat(theme::CONTROL));
@@ -144,7 +136,6 @@ fn step_buttons(
     ui: &mut Ui,
     desk: &mut Desk<'_>,
     state: &mut BoardsState,
-    who: ParticipantId,
     step: &Step,
     (mut right, top): (f32, f32),
     signs: bool,
@@ -193,7 +184,7 @@ fn step_buttons(
         let width = b.needs(ui);
         let place = Rect::from_min_size(pos2(right - width, top), vec2(width, theme::CONTROL));
         if b.show_at(ui, place).clicked() {
-            act(desk, state, who, step.at, what);
+            act(desk, state, step.at, what);
         }
         right = place.left() - 8.0;
     }
@@ -208,7 +199,10 @@ enum Do {
     Restore,
 }
 
-fn act(desk: &mut Desk<'_>, state: &mut BoardsState, who: ParticipantId, step: StepRef, what: Do) {
+fn act(desk: &mut Desk<'_>, state: &mut BoardsState, step: StepRef, what: Do) {
+    let Some(who) = desk.view.participant.map(|p| p.id) else {
+        return;
+    };
     match what {
         Do::Words => state.relabel = Some(step),
         Do::Swap => {

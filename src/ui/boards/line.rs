@@ -1,8 +1,8 @@
 //! The board on the strand: cards to choose, drag, relabel, and the gap for what is in the hand.
 
 use egui::{
-    Align, Align2, CursorIcon, DragAndDrop, Id, Key, Modifiers, Pos2, Rect, Response, Role,
-    ScrollArea, Ui, UiBuilder, WidgetInfo, pos2, vec2,
+    Align2, CursorIcon, DragAndDrop, Id, Key, Modifiers, Pos2, Rect, Response, Role, ScrollArea,
+    Ui, UiBuilder, WidgetInfo, pos2, vec2,
 };
 
 use super::card::{self, Look};
@@ -93,14 +93,13 @@ fn nothing(ui: &mut Ui, rect: Rect, first: &str, second: &str) {
         theme::bold(20.0),
         t.col.ink,
     );
-    let g = words::lay(
+    let g = words::lay_centred(
         p,
         second,
         theme::regular(16.0),
         t.col.soft,
         lower.width(),
         3,
-        Align::Center,
     );
     p.galley(pos2(lower.center().x, lower.top() + 4.0), g, t.col.soft);
 }
@@ -115,6 +114,29 @@ struct Strip<'a> {
     rect: Rect,
     hand: Option<(std::sync::Arc<Held>, Pos2)>,
     findings: Vec<&'a Finding>,
+}
+
+/// A card on the strand.
+struct Hangs<'s> {
+    step: &'s Step,
+    /// Its place in the board.
+    place: usize,
+    /// The number on its peg; another one while something is held before it.
+    number: usize,
+    /// Where it belongs.
+    home: Rect,
+    /// Where it is on its way there.
+    rect: Rect,
+    /// What is in the hand would take its place.
+    under: bool,
+    per_row: usize,
+}
+
+impl Hangs<'_> {
+    /// How much lower it hangs because it differs.
+    fn lower(&self) -> f32 {
+        if self.step.differs() { LOWER } else { 0.0 }
+    }
 }
 
 impl Strip<'_> {
@@ -197,14 +219,16 @@ impl Strip<'_> {
             let home = grid.card(cell(i));
             let rect = self.slide(ui, step.at, home, &grid);
             let under = target.is_some_and(|at| home.contains(at));
-            self.card(
-                ui,
-                desk,
-                state,
-                (*place, cell(i) + 1, step),
-                (home, rect, under),
-                grid.per_row,
-            );
+            let hangs = Hangs {
+                step,
+                place: *place,
+                number: cell(i) + 1,
+                home,
+                rect,
+                under,
+                per_row: grid.per_row,
+            };
+            self.card(ui, desk, state, hangs);
         }
         held::autoscroll(ui, self.rect, self.over());
     }
@@ -275,12 +299,13 @@ impl Strip<'_> {
         ui: &mut Ui,
         desk: &mut Desk<'_>,
         state: &mut BoardsState,
-        (place, number, step): (usize, usize, &Step),
-        (home, rect, under): (Rect, Rect, bool),
-        per_row: usize,
+        mut hangs: Hangs<'_>,
     ) {
-        let hang = vec2(0.0, if step.differs() { LOWER } else { 0.0 });
-        let (home, rect) = (home.translate(hang), rect.translate(hang));
+        let (step, place) = (hangs.step, hangs.place);
+        let low = vec2(0.0, hangs.lower());
+        hangs.home = hangs.home.translate(low);
+        hangs.rect = hangs.rect.translate(low);
+        let (home, rect, under) = (hangs.home, hangs.rect, hangs.under);
         let current = place == self.at;
         let sense = regions::one_stop(ui, card_id(self.person.id, step.at), current, true);
         let r = ui.interact(home, card_id(self.person.id, step.at), sense);
@@ -304,29 +329,22 @@ impl Strip<'_> {
                 swapping: under || state.swap == Some(step.at),
                 finding: slips::about(&self.findings, step.at),
             };
-            self.draw(ui, desk, rect, hang.y, number, &look);
+            self.draw(ui, desk, &hangs, &look);
         }
         if state.relabel == Some(step.at) {
             self.relabel(ui, desk, state, rect, step);
         } else {
-            self.act(ui, desk, state, &r, step, per_row);
+            self.act(ui, desk, state, &r, &hangs);
         }
         r.on_hover_cursor(CursorIcon::Grab);
     }
 
-    fn draw(
-        &self,
-        ui: &Ui,
-        desk: &mut Desk<'_>,
-        rect: Rect,
-        hang: f32,
-        number: usize,
-        look: &Look<'_>,
-    ) {
+    fn draw(&self, ui: &Ui, desk: &mut Desk<'_>, hangs: &Hangs<'_>, look: &Look<'_>) {
+        let (rect, lower) = (hangs.rect, hangs.lower());
         let t = theme::of(ui.ctx());
         let p = ui.painter();
-        let at = pos2(rect.center().x, rect.top() - HANG - hang);
-        if hang > 0.0 {
+        let at = pos2(rect.center().x, rect.top() - HANG - lower);
+        if lower > 0.0 {
             paint::cord(p, &t, at, rect);
         }
         card::paint(p, desk.pictures, rect, look);
@@ -335,7 +353,7 @@ impl Strip<'_> {
         } else {
             (t.col.peg, t.col.on_peg)
         };
-        peg(p, at, &number.to_string(), fill, ink);
+        peg(p, at, &hangs.number.to_string(), fill, ink);
     }
 
     /// The words of a step while they are being changed.
@@ -377,9 +395,9 @@ impl Strip<'_> {
         desk: &mut Desk<'_>,
         state: &mut BoardsState,
         r: &Response,
-        step: &Step,
-        per_row: usize,
+        hangs: &Hangs<'_>,
     ) {
+        let step = hangs.step;
         if r.drag_started() {
             let content = Content {
                 activity: step.activity,
@@ -398,7 +416,7 @@ impl Strip<'_> {
         }
         if r.has_focus() {
             regions::keep_arrows(ui, r.id);
-            self.keys(ui, desk, state, step, per_row);
+            self.keys(ui, desk, state, step, hangs.per_row);
         }
     }
 

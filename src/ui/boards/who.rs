@@ -1,12 +1,11 @@
 //! The participants at the side: mark, name, and in words how their board differs.
 
-use egui::{
-    Align, Align2, CursorIcon, Id, Rect, Role, ScrollArea, Ui, UiBuilder, WidgetInfo, pos2, vec2,
-};
+use egui::{Align2, CursorIcon, Id, Rect, Role, ScrollArea, Ui, UiBuilder, WidgetInfo, pos2, vec2};
 
 use super::BoardsState;
 use crate::model::board::{Board, StepState};
 use crate::model::ids::ParticipantId;
+use crate::model::people::Participant;
 use crate::ui::actions::Action;
 use crate::ui::desk::Desk;
 use crate::ui::icons::Icon;
@@ -70,7 +69,6 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut BoardsState, rect: Rec
             soft,
             rect.width() - 8.0,
             4,
-            Align::LEFT,
         );
         ui.painter().galley(list.min + vec2(4.0, 8.0), g, soft);
     }
@@ -103,7 +101,7 @@ impl Row<'_> {
             WidgetInfo::selected(Role::ListBoxOption, true, self.current, label)
         });
         if ui.is_rect_visible(rect) {
-            self.paint(ui, desk, rect, &person.name, &person.mark, &how);
+            self.paint(ui, desk, rect, person, &how);
             focus_ring(ui, &r, rect, theme::R_CARD);
         }
         if r.clicked() {
@@ -119,15 +117,7 @@ impl Row<'_> {
         }
     }
 
-    fn paint(
-        &self,
-        ui: &Ui,
-        desk: &mut Desk<'_>,
-        rect: Rect,
-        name: &str,
-        mark: &crate::model::ids::SymbolId,
-        how: &str,
-    ) {
+    fn paint(&self, ui: &Ui, desk: &mut Desk<'_>, rect: Rect, person: &Participant, how: &str) {
         let t = theme::of(ui.ctx());
         let p = ui.painter();
         let chosen = desk.view.participant.is_some_and(|p| p.id == self.who);
@@ -145,7 +135,7 @@ impl Row<'_> {
         };
         let at = Rect::from_min_size(pos2(left, rect.center().y - side / 2.0), vec2(side, side));
         plate(p, &t, at);
-        desk.pictures.mark(p, at.shrink(8.0), mark);
+        desk.pictures.mark(p, at.shrink(8.0), &person.mark);
         if self.narrow {
             return;
         }
@@ -159,7 +149,14 @@ impl Row<'_> {
             (t.col.ink, t.col.soft)
         };
         let (upper, lower) = text.split_top_bottom_at_fraction(0.49);
-        words::line(p, upper, Align2::LEFT_BOTTOM, name, theme::bold(16.0), ink);
+        words::line(
+            p,
+            upper,
+            Align2::LEFT_BOTTOM,
+            &person.name,
+            theme::bold(16.0),
+            ink,
+        );
         words::line(p, lower, Align2::LEFT_TOP, how, theme::regular(14.0), soft);
     }
 

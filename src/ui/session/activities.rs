@@ -74,11 +74,10 @@ fn list(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut SessionState, rect: Rect) 
         .icon_only(Icon::Plus)
         .show_at(ui, add)
         .clicked()
+        && let Some(a) = fresh(club)
     {
-        if let Some(a) = fresh(club) {
-            desk.edit(Edit::AddActivity(a));
-            state.activity_search.clear();
-        }
+        desk.edit(Edit::AddActivity(a));
+        state.activity_search.clear();
     }
     let wanted = state.activity_search.trim().to_lowercase();
     let shown: Vec<&Arc<Activity>> = club

@@ -2,6 +2,7 @@
 
 mod activities;
 mod details;
+mod row;
 mod timetable;
 mod who_comes;
 

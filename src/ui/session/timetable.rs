@@ -2,40 +2,28 @@
 
 use egui::scroll_area::ScrollSource;
 use egui::{
-    Align2, CornerRadius, CursorIcon, DragAndDrop, Id, Key, Modifiers, Rect, Response, Role,
-    ScrollArea, Stroke, StrokeKind, Ui, UiBuilder, Vec2, WidgetInfo, pos2, vec2,
+    Align2, CornerRadius, DragAndDrop, Rect, ScrollArea, Stroke, Ui, UiBuilder, pos2, vec2,
 };
 
+use super::row::{self, GUTTER, Row};
 use super::{SessionState, details};
 use crate::model::edit::TimetableEdit;
-use crate::model::finding::{Severity, Spot};
 use crate::model::hand::Content;
-use crate::model::ids::{SessionId, SlotId};
+use crate::model::ids::SlotId;
 use crate::model::session::{Session, Slot};
 use crate::plan::clock::{Clock, clock};
 use crate::ui::boards::held::{self, Held};
-use crate::ui::checks;
 use crate::ui::desk::Desk;
-use crate::ui::icons::{self, Icon};
-use crate::ui::regions;
+use crate::ui::icons;
 use crate::ui::strand::paint;
 use crate::ui::theme;
 use crate::ui::tray::{self, Pick, Tray};
-use crate::ui::widgets::button::{Button, Weight};
-use crate::ui::widgets::card::{Lie, peg, plate, tile};
-use crate::ui::widgets::choose::{Steps, select_at, stepper_at};
-use crate::ui::widgets::{focus_ring, form, within, words};
+use crate::ui::widgets::{form, within, words};
 
 /// Height of a row.
 const ROW: f32 = 62.0;
 /// Height of a part's name.
 const PART: f32 = 34.0;
-/// Room for the rope at the left.
-const GUTTER: f32 = 54.0;
-
-fn row_id(session: SessionId, slot: SlotId) -> Id {
-    Id::unique(("slot", session, slot))
-}
 
 /// Which place a thing held at height `y` would take among rows with these tops and one height:
 /// before the first whose middle lies lower.
@@ -66,9 +54,9 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut SessionState, rect: Re
     follow(state, session);
     let strip = Strip::new(desk, session, list, ui);
     if let Some(slot) = state.slot.or(session.timetable.first().map(|s| s.id)) {
-        desk.regions.add(list, row_id(session.id, slot));
+        desk.regions.add(list, row::id_of(session.id, slot));
         if std::mem::take(&mut state.focus_slot) {
-            ui.memory_mut(|m| m.request_focus(row_id(session.id, slot)));
+            ui.memory_mut(|m| m.request_focus(row::id_of(session.id, slot)));
         }
     }
     let mut child = ui.new_child(
@@ -279,7 +267,7 @@ impl<'a> Strip<'a> {
         }
         paint::knot(ui.painter(), &t, pos2(x, end), 10.0);
         for (i, (place, slot)) in lying.iter().enumerate() {
-            let id = row_id(self.session.id, slot.id);
+            let id = row::id_of(self.session.id, slot.id);
             let y = tops[i] + shift(i) - origin.y;
             let y = ui.ctx().animate_value_with_time(id.with("y"), y, t.slide()) + origin.y;
             let rect = Rect::from_min_size(
@@ -287,257 +275,27 @@ impl<'a> Strip<'a> {
                 vec2(all.width() - GUTTER - 6.0, ROW - 6.0),
             );
             if ui.is_rect_visible(rect.expand(2.0 * ROW)) || state.slot == Some(slot.id) {
-                let number = i + 1 + usize::from(gap.is_some_and(|g| i >= g));
-                self.row(ui, desk, state, rect, (*place, number, slot));
+                let Some(activity) = desk.view.club.activity(slot.activity) else {
+                    continue;
+                };
+                let row = Row {
+                    session: self.session,
+                    slot,
+                    activity,
+                    times: self.times(slot.id),
+                    place: *place,
+                    number: i + 1 + usize::from(gap.is_some_and(|g| i >= g)),
+                };
+                row.show(ui, desk, state, rect);
             }
         }
         held::autoscroll(ui, self.rect, self.at);
     }
 
-    fn row(
-        &self,
-        ui: &mut Ui,
-        desk: &mut Desk<'_>,
-        state: &mut SessionState,
-        rect: Rect,
-        (place, number, slot): (usize, usize, &Slot),
-    ) {
-        let Some(activity) = desk.view.club.activity(slot.activity).cloned() else {
-            return;
-        };
-        let t = theme::of(ui.ctx());
-        let chosen = state.slot == Some(slot.id);
-        let first = state.slot.is_none() && place == 0;
-        let sense = regions::one_stop(ui, row_id(self.session.id, slot.id), chosen || first, true);
-        let r = ui.interact(rect, row_id(self.session.id, slot.id), sense);
-        let times = self
-            .clock
-            .row(slot.id)
-            .map_or_else(String::new, |c| format!("{}–{}", c.from, c.to));
-        let n = self.session.timetable.len();
-        r.widget_info(|| {
-            let wet = if activity.in_water {
-                ", in the water"
-            } else {
-                ""
-            };
-            let words = format!(
-                "{} {times}, {} min{wet}, row {} of {n}",
-                activity.label,
-                slot.minutes,
-                place + 1
-            );
-            WidgetInfo::selected(Role::ListBoxOption, true, chosen, words)
-        });
-        let p = ui.painter().clone();
-        let (fill, ink) = if chosen {
-            (t.col.accent, t.col.on_accent)
-        } else {
-            (t.col.peg, t.col.on_peg)
-        };
-        if chosen {
-            tile(&p, &t, rect, Lie::Ground);
-        } else {
-            let line = if r.hovered() {
-                t.edge()
-            } else {
-                Stroke::new(1.2, t.col.rule)
-            };
-            p.rect(
-                rect,
-                CornerRadius::same(theme::R_CARD),
-                t.col.panel,
-                line,
-                StrokeKind::Inside,
-            );
-        }
-        peg(
-            &p,
-            pos2(rect.left() - GUTTER + 24.0, rect.center().y),
-            &number.to_string(),
-            fill,
-            ink,
-        );
-        let (ink, soft) = if chosen {
-            (t.col.card_ink, t.col.card_soft)
-        } else {
-            (t.col.ink, t.col.soft)
-        };
-        let cells = Cells::of(rect);
-        words::line(
-            &p,
-            cells.time,
-            Align2::LEFT_CENTER,
-            &times,
-            theme::regular(16.0),
-            soft,
-        );
-        plate(&p, &t, cells.picture);
-        desk.pictures.symbol(
-            &p,
-            cells.picture.shrink(4.0),
-            &activity.symbol,
-            Default::default(),
-        );
-        self.marks(ui, desk, &cells, slot, activity.in_water, ink);
-        let swapping = state.swap == Some(slot.id);
-        let label = if swapping {
-            "Pick an activity below…"
-        } else {
-            activity.label.as_str()
-        };
-        words::line(
-            &p,
-            cells.label,
-            Align2::LEFT_CENTER,
-            label,
-            theme::bold(17.0),
-            if swapping { t.col.accent } else { ink },
-        );
-        focus_ring(ui, &r, rect, theme::R_CARD);
-        self.act(
-            ui,
-            desk,
-            state,
-            &r,
-            (place, slot),
-            &activity.symbol,
-            &activity.label,
-        );
-        self.controls(ui, desk, state, &cells, slot, &activity.label);
-        r.on_hover_cursor(CursorIcon::Grab);
-    }
-
-    /// The wave of an activity in the water, and the sign of what was found about the row.
-    fn marks(
-        &self,
-        ui: &Ui,
-        desk: &Desk<'_>,
-        cells: &Cells,
-        slot: &Slot,
-        wet: bool,
-        ink: egui::Color32,
-    ) {
-        let mut at = pos2(cells.label.right() + 14.0, cells.label.center().y);
-        if wet {
-            icons::paint(ui.painter(), Icon::Wave, icons::square(at, 24.0), ink);
-        }
-        let spot = Spot::Slot(self.session.id, slot.id);
-        let found = desk
-            .view
-            .findings
-            .iter()
-            .find(|f| f.spot == spot && f.severity <= Severity::Look);
-        if let Some(f) = found {
-            at.x += 34.0;
-            checks::sign(ui, at, f.severity, None);
-        }
-    }
-
-    /// Part, minutes, swap and take away, at the right.
-    fn controls(
-        &self,
-        ui: &mut Ui,
-        desk: &mut Desk<'_>,
-        state: &mut SessionState,
-        c: &Cells,
-        slot: &Slot,
-        label: &str,
-    ) {
-        let parts: Vec<String> = desk
-            .view
-            .club
-            .parts
-            .iter()
-            .map(|p| p.name.clone())
-            .collect();
-        let now = desk.view.club.parts.iter().position(|p| p.id == slot.part);
-        let id = row_id(self.session.id, slot.id);
-        if c.part.width() > 60.0 {
-            let name = format!("Part of the day of {label}");
-            if let Some(i) = select_at(ui, id.with("part"), c.part, &name, &parts, now) {
-                desk.timetable(TimetableEdit::Part(slot.id, desk.view.club.parts[i].id));
-            }
-        }
-        let name = format!("Minutes of {label}");
-        let steps = Steps {
-            id: id.with("minutes"),
-            label: &name,
-            unit: "min",
-            range: 1..=240,
-            step: 1,
-        };
-        if let Some(m) = stepper_at(ui, desk.drafts, &steps, slot.minutes, c.minutes) {
-            desk.timetable(TimetableEdit::Minutes(slot.id, m));
-        }
-        if c.swap.width() > 10.0 {
-            let name = format!("Another activity instead of {label}");
-            let b = Button::new((id, "swap"), &name).icon_only(Icon::Swap);
-            let b = if state.swap == Some(slot.id) {
-                b.weight(Weight::Chosen(true))
-            } else {
-                b.weight(Weight::Quiet)
-            };
-            if b.show_at(ui, c.swap).clicked() {
-                begin_swap(state, slot.id);
-            }
-        }
-        let name = format!("Take {label} out");
-        let b = Button::new((id, "out"), &name)
-            .icon_only(Icon::Bin)
-            .weight(Weight::Quiet);
-        if b.show_at(ui, c.out).clicked() {
-            desk.timetable(TimetableEdit::Remove(slot.id));
-        }
-    }
-
-    fn act(
-        &self,
-        ui: &Ui,
-        desk: &mut Desk<'_>,
-        state: &mut SessionState,
-        r: &Response,
-        (place, slot): (usize, &Slot),
-        symbol: &crate::model::ids::SymbolId,
-        label: &str,
-    ) {
-        if r.drag_started() {
-            let content = Content {
-                activity: Some(slot.activity),
-                symbol: symbol.clone(),
-                label: label.to_owned(),
-            };
-            r.dnd_set_drag_payload(Held::Slot(slot.id, content));
-        }
-        if r.clicked() || r.drag_started() {
-            state.slot = Some(slot.id);
-            r.request_focus();
-        }
-        if !r.has_focus() {
-            return;
-        }
-        regions::keep_arrows(ui, r.id);
-        state.slot = Some(slot.id);
-        let all = &self.session.timetable;
-        if let Some(to) = regions::alt_arrows(ui, place, all.len(), 1) {
-            desk.timetable(TimetableEdit::Move(slot.id, to));
-        }
-        if let Some(to) = regions::arrows(ui, place, all.len(), 1) {
-            state.slot = Some(all[to].id);
-            ui.memory_mut(|m| m.request_focus(row_id(self.session.id, all[to].id)));
-        }
-        let pressed = |key| ui.input_mut(|i| i.consume_key(Modifiers::NONE, key));
-        if pressed(Key::Delete) {
-            let next = all
-                .get(place + 1)
-                .or_else(|| place.checked_sub(1).map(|b| &all[b]));
-            state.slot = next.map(|s| s.id);
-            state.focus_slot = true;
-            desk.timetable(TimetableEdit::Remove(slot.id));
-        }
-        if pressed(Key::R) {
-            begin_swap(state, slot.id);
-        }
+    /// From when to when a row lasts, in words.
+    fn times(&self, slot: SlotId) -> String {
+        let row = self.clock.row(slot);
+        row.map_or_else(String::new, |c| format!("{}–{}", c.from, c.to))
     }
 
     fn drop(&self, ui: &Ui, desk: &mut Desk<'_>, state: &mut SessionState) {
@@ -581,16 +339,6 @@ fn goes_here(ui: &Ui, place: Rect) {
     );
 }
 
-fn begin_swap(state: &mut SessionState, slot: SlotId) {
-    state.slot = Some(slot);
-    state.swap = if state.swap == Some(slot) {
-        None
-    } else {
-        Some(slot)
-    };
-    state.tray.focus_search = state.swap.is_some();
-}
-
 /// Tops of the rows, the parts' names with the row they stand above, and the height of all.
 fn tops(lying: &[(usize, &Slot)], from: f32) -> (Vec<f32>, Vec<(usize, f32)>, f32) {
     let (mut y, mut before) = (from, None);
@@ -604,53 +352,6 @@ fn tops(lying: &[(usize, &Slot)], from: f32) -> (Vec<f32>, Vec<(usize, f32)>, f3
         y += ROW;
     }
     (tops, names, y - from)
-}
-
-/// Where things stand in a row.
-struct Cells {
-    time: Rect,
-    picture: Rect,
-    label: Rect,
-    part: Rect,
-    minutes: Rect,
-    swap: Rect,
-    out: Rect,
-}
-
-impl Cells {
-    fn of(row: Rect) -> Self {
-        let (y, side) = (row.center().y, theme::CONTROL);
-        let small = row.width() < 860.0;
-        let at = |x: f32, w: f32| Rect::from_min_size(pos2(x, y - side / 2.0), vec2(w, side));
-        let out = at(row.right() - side - 8.0, side);
-        let swap = at(
-            out.left() - if small { 0.0 } else { side + 4.0 },
-            if small { 0.0 } else { side },
-        );
-        let minutes = at(swap.left() - 176.0, 168.0);
-        let part = at(
-            minutes.left() - if small { 0.0 } else { 192.0 },
-            if small { 0.0 } else { 180.0 },
-        );
-        let time = at(
-            row.left() + 16.0,
-            if row.width() < 560.0 { 0.0 } else { 116.0 },
-        );
-        let picture = Rect::from_center_size(pos2(time.right() + 24.0, y), Vec2::splat(46.0));
-        let label = Rect::from_min_max(
-            pos2(picture.right() + 14.0, row.top()),
-            pos2(part.left() - 76.0, row.bottom()),
-        );
-        Self {
-            time,
-            picture,
-            label,
-            part,
-            minutes,
-            swap,
-            out,
-        }
-    }
 }
 
 #[cfg(test)]

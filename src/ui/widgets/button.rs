@@ -267,7 +267,7 @@ impl<'a> Button<'a> {
         let font = theme::bold(self.size());
         let icon_width = if self.icon.is_some() { 30.0 } else { 0.0 };
         let room = rect.width() - 20.0 - icon_width;
-        let g = words::lay(p, self.label, font, ink, room, 1, egui::Align::LEFT);
+        let g = words::lay(p, self.label, font, ink, room, 1);
         let all = Vec2::new(g.size().x + icon_width, g.size().y);
         let align = if self.left {
             Align2::LEFT_CENTER

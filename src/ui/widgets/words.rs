@@ -7,7 +7,8 @@ use egui::{Align, Align2, Color32, FontId, Galley, Painter, Pos2, Rect, RichText
 
 use crate::ui::theme;
 
-/// Words laid out in at most `rows` lines of a width, the last cut off with an ellipsis.
+/// Words laid out from the left in at most `rows` lines of a width, the last cut off with an
+/// ellipsis.
 pub fn lay(
     p: &Painter,
     words: &str,
@@ -15,10 +16,26 @@ pub fn lay(
     colour: Color32,
     width: f32,
     rows: usize,
-    halign: Align,
 ) -> Arc<Galley> {
+    p.layout_job(job(words, font, colour, width, rows))
+}
+
+/// The same, each line centred on where it is painted.
+pub fn lay_centred(
+    p: &Painter,
+    words: &str,
+    font: FontId,
+    colour: Color32,
+    width: f32,
+    rows: usize,
+) -> Arc<Galley> {
+    let mut job = job(words, font, colour, width, rows);
+    job.halign = Align::Center;
+    p.layout_job(job)
+}
+
+fn job(words: &str, font: FontId, colour: Color32, width: f32, rows: usize) -> LayoutJob {
     let mut job = LayoutJob::single_section(words.to_owned(), TextFormat::simple(font, colour));
-    job.halign = halign;
     job.break_on_newline = rows > 1;
     job.wrap = TextWrapping {
         max_width: width.max(8.0),
@@ -26,7 +43,7 @@ pub fn lay(
         break_anywhere: rows == 1,
         overflow_character: Some('…'),
     };
-    p.layout_job(job)
+    job
 }
 
 /// One line of words in a rectangle, cut off where it ends; gives the place it took.
@@ -38,7 +55,7 @@ pub fn line(
     font: FontId,
     colour: Color32,
 ) -> Rect {
-    let galley = lay(p, words, font, colour, rect.width(), 1, Align::LEFT);
+    let galley = lay(p, words, font, colour, rect.width(), 1);
     let place = align.align_size_within_rect(galley.size(), rect);
     p.galley(place.min, galley, colour);
     place
@@ -48,15 +65,7 @@ pub fn line(
 pub fn label(p: &Painter, rect: Rect, words: &str, sizes: &[f32], rows: usize, colour: Color32) {
     let mut last = None;
     for &size in sizes {
-        let g = lay(
-            p,
-            words,
-            theme::bold(size),
-            colour,
-            rect.width(),
-            rows,
-            Align::Center,
-        );
+        let g = lay_centred(p, words, theme::bold(size), colour, rect.width(), rows);
         let good =
             !g.elided && g.size().y <= rect.height() + 1.0 && fits(p, words, size, rect.width());
         last = Some(g);
@@ -82,17 +91,9 @@ pub fn fits(p: &Painter, words: &str, size: f32, width: f32) -> bool {
 
 /// How many lines these words need at a size and width.
 pub fn rows_needed(p: &Painter, words: &str, font: FontId, width: f32) -> usize {
-    lay(
-        p,
-        words,
-        font,
-        Color32::PLACEHOLDER,
-        width,
-        3,
-        Align::Center,
-    )
-    .rows
-    .len()
+    lay_centred(p, words, font, Color32::PLACEHOLDER, width, 3)
+        .rows
+        .len()
 }
 
 /// A heading that a screen reader finds.

@@ -107,10 +107,9 @@ fn triangle(image: &mut RgbaImage, clip: Rect, v: [&Vertex; 3], scale: f32, text
 fn blend(onto: &mut Rgba<u8>, sample: [f32; 4], tint: [f32; 4]) {
     let colour: [f32; 4] = std::array::from_fn(|i| sample[i] * tint[i] / 255.0);
     let rest = 1.0 - colour[3] / 255.0;
-    for i in 0..4 {
-        onto.0[i] = (colour[i] + f32::from(onto.0[i]) * rest)
-            .round()
-            .clamp(0.0, 255.0) as u8;
+    for (onto, colour) in onto.0.iter_mut().zip(colour) {
+        let sum = colour + f32::from(*onto) * rest;
+        *onto = sum.round().clamp(0.0, 255.0) as u8;
     }
 }
 
