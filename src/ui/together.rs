@@ -351,10 +351,11 @@ fn finished(
         };
         let p = ui.painter();
         if step.state == StepState::NotToday {
-            face_down(p, &t, rect);
+            let plate = face_down(p, &t, rect);
+            words::label(p, plate, "Not today", &[15.0, 13.0], 2, t.col.card_ink);
         } else {
             let paper = tile(p, &t, rect, Lie::Ground);
-            face(p, desk.pictures, paper, &step.symbol, &step.label, skin);
+            small_face(p, desk, paper, step, skin);
         }
         if last {
             let r = ui.interact(home, Id::unique("together-back"), Sense::click());
@@ -367,6 +368,16 @@ fn finished(
                 state.moved = None;
             }
         }
+    }
+}
+
+/// A finished step: small ones show their picture alone.
+fn small_face(p: &Painter, desk: &mut Desk<'_>, paper: Rect, step: &Step, skin: Skin) {
+    if paper.width() < 84.0 {
+        let inner = paper.shrink(3.0);
+        desk.pictures.symbol(p, inner, &step.symbol, skin);
+    } else {
+        face(p, desk.pictures, paper, &step.symbol, &step.label, skin);
     }
 }
 
@@ -411,10 +422,11 @@ fn always(ui: &Ui, desk: &mut Desk<'_>, places: &Places, skin: Skin) {
 fn leave(ui: &mut Ui, state: &mut TogetherState, at: Pos2) -> bool {
     let t = theme::of(ui.ctx());
     let rect = icons::square(at, 48.0);
-    let r = ui.interact(rect, Id::unique("together-leave"), Sense::click());
+    let r = ui.interact(rect, Id::unique("together-leave"), Sense::click_and_drag());
     r.widget_info(|| WidgetInfo::labeled(Role::Button, true, "Leave: hold this or the Escape key"));
     let now = ui.input(|i| i.time);
-    let holds = r.is_pointer_button_down_on() || ui.input(|i| i.key_down(Key::Escape));
+    let holds =
+        r.is_pointer_button_down_on() || r.dragged() || ui.input(|i| i.key_down(Key::Escape));
     state.held = if holds {
         state.held.or(Some(now))
     } else {
@@ -427,6 +439,8 @@ fn leave(ui: &mut Ui, state: &mut TogetherState, at: Pos2) -> bool {
     p.circle_stroke(at, 20.0, Stroke::new(4.0, t.col.rule));
     if part > 0.0 {
         arc(p, at, 20.0, part as f32, t.col.ink);
+    }
+    if state.held.is_some() {
         ui.ctx().request_repaint();
     }
     icons::paint(p, Icon::Cross, icons::square(at, 17.0), t.col.ink);

@@ -210,3 +210,16 @@ fn going_through_together_takes_one_step_after_another() {
         "nothing leaves by accident"
     );
 }
+
+#[test]
+fn the_full_view_is_left_by_holding_and_not_by_a_click() {
+    let mut h = at(Place::Boards);
+    key(&mut h, Key::F5);
+    click(&mut h, "Leave: hold");
+    assert!(h.state_mut().state_mut().together.is_some());
+    let ring = middle(&h, "Leave: hold");
+    h.drag_at(ring);
+    // As long as it is held it fills: run_ok stops where the view is left and rests.
+    assert!(h.run_ok().is_some());
+    assert!(h.state_mut().state_mut().together.is_none());
+}
