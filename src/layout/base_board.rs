@@ -25,7 +25,7 @@ use crate::units::{Length, Point, Rect, Size};
 /// Room around a finished tile in its place, both sides together.
 const CLEARANCE: Length = Length::um(2_000);
 /// Least white between two places side by side.
-const GAP: Length = Length::um(6_000);
+const GAP: Length = Length::um(4_000);
 /// From the top of a row to the rope, and from the rope to the places.
 const PART: Length = Length::um(7_200);
 const HANG: Length = Length::um(4_000);

@@ -10,14 +10,8 @@ use crate::symbols::library::Drawn;
 use crate::text::Style;
 use crate::units::{Insets, Length, Point, Rect, Size};
 
-/// White edge around a sheet's content.
-pub fn margin(page: Size) -> Length {
-    if page.w.min(page.h) < Length::mm(180.0) {
-        Length::mm(12.0)
-    } else {
-        Length::mm(15.0)
-    }
-}
+/// White edge around a sheet's content; clear-print practice asks for 12 mm at least.
+pub const EDGE: Length = Length::um(12_000);
 
 /// Length of the bar that is measured after printing.
 const BAR: Length = Length::um(100_000);
@@ -53,7 +47,7 @@ pub struct Footer {
 
 /// The room between header and footer.
 pub fn content(page: Size) -> Rect {
-    let m = margin(page);
+    let m = EDGE;
     Rect::new(Point::default(), page).inset(Insets {
         left: m,
         top: m + HEADER + Length::mm(4.0),
@@ -86,7 +80,7 @@ pub fn draw<A: Audience>(
     header: &Header<'_>,
     footer: &Footer,
 ) {
-    let m = margin(size);
+    let m = EDGE;
     let mut x = m;
     if let Some(mark) = header.mark {
         let plate = Rect::new(Point::new(m, m), Size::square(Length::mm(13.0)));
@@ -133,7 +127,7 @@ pub fn picture(drawn: &Drawn, rect: Rect) -> Item {
 
 /// The footer at the foot of a page.
 pub fn draw_footer<A: Audience>(page: &mut PageWriter<A>, size: Size, footer: &Footer) {
-    let m = margin(size);
+    let m = EDGE;
     let top = size.h - footer_room(size);
     let at = Point::new(m, top + Length::mm(1.8));
     page.artifact(check_bar(at));

@@ -30,14 +30,16 @@ pub struct Grid {
 }
 
 impl Grid {
-    /// The block with the most squares of this side, in the middle across and a little below the
-    /// middle down, where the header takes more room than the footer. `None` when not even one
-    /// square fits.
-    pub fn on(page: Size, tile: Length) -> Option<Self> {
+    /// The block with the most squares of this side, but no more rows than `wanted` squares take.
+    /// It lies in the middle across and a little below the middle down, where the header takes more
+    /// room than the footer. `None` when not even one square fits.
+    pub fn on(page: Size, tile: Length, wanted: usize) -> Option<Self> {
         let (columns, rows) = capacity(page, MARGIN, tile, Length::ZERO);
         if columns < 1 || rows < 1 {
             return None;
         }
+        let wanted = i64::try_from(wanted).unwrap_or(i64::MAX).max(1);
+        let rows = rows.min((wanted - 1) / columns + 1);
         let free_x = page.w - tile * columns;
         let free_y = page.h - tile * rows;
         let top = free_y.scale(0.56).min(free_y - MARGIN).max(MARGIN);

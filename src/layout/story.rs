@@ -73,7 +73,7 @@ pub(super) fn lay_out(desk: &mut Desk<'_>, person: &Person<'_>) -> Vec<Page> {
 
 fn measures(desk: &Desk<'_>, person: &Person<'_>) -> Measures {
     let size = desk.page_size(Turn::Portrait);
-    let edge = frame::margin(size);
+    let edge = frame::EDGE;
     let top = edge + TOP + TO_ROPE + TO_HEADING;
     let body = Rect {
         x: edge,
@@ -290,7 +290,7 @@ fn draw_top(
     page: &mut PageWriter<Everyone>,
 ) {
     let (left, right) = (m.body.x, m.body.right());
-    let top = frame::margin(m.size);
+    let top = frame::EDGE;
     let plate = Rect::new(Point::new(left, top), Size::square(TOP));
     frame::draw_mark(page, plate, &person.mark, &person.mark_words);
     let x = plate.right() + Length::mm(4.0);

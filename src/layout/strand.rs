@@ -79,7 +79,7 @@ fn turn(segs: &mut Vec<Seg<Point>>, x: Length, from: Length, to: Length, side: i
 }
 
 /// How far a turn reaches beyond its row.
-pub const TURN: Length = Length::um(7_000);
+pub const TURN: Length = Length::um(4_500);
 
 fn arrow_left(tip: Point) -> Vec<Item> {
     let (dx, dy) = (Length::mm(2.6), Length::mm(2.0));

@@ -45,7 +45,7 @@ pub(super) fn lay_out(
     kind: SheetKind,
 ) -> Vec<Page> {
     let size = desk.page_size(Turn::Portrait);
-    let grid = Grid::on(size, set.side).filter(|_| set.side >= SMALLEST);
+    let grid = Grid::on(size, set.side, which.len()).filter(|_| set.side >= SMALLEST);
     let Some(grid) = grid else {
         left_out(desk, person, set.side);
         return Vec::new();

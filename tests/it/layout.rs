@@ -350,7 +350,9 @@ fn letters_are_large_enough(club: &Club, sheet: &Sheet, what: &str) {
 fn tiles_are_true(club: &Club, request: &Request, sheet: &Sheet, what: &str) {
     let size = sheet.pages[0].size;
     let side = who_of(club, sheet).tile;
-    let grid = Grid::on(size, side).unwrap();
+    let is_tile = |b: &Block| matches!(&b.role, Role::Figure { alt } if !alt.starts_with("Mark"));
+    let tiles = blocks(sheet).filter(|(_, b)| is_tile(b)).count();
+    let grid = Grid::on(size, side, tiles).unwrap();
     assert_eq!(grid.cell(0).w, side, "{what}: true to size");
     assert!(size == request.paper.size() || size == request.paper.size().turned());
     for page in &sheet.pages {

@@ -47,7 +47,7 @@ const TOUCHING: [(f64, usize, usize); 12] = [
 fn sheets_of_touching_tiles_hold_what_the_formula_gives() {
     for (side, a4, letter) in TOUCHING {
         for (paper, tiles) in [(A4, a4), (Letter, letter)] {
-            let grid = Grid::on(paper.size(), Length::mm(side)).unwrap();
+            let grid = Grid::on(paper.size(), Length::mm(side), usize::MAX).unwrap();
             assert_eq!(grid.len(), tiles, "{side} mm on {paper:?}");
         }
     }
@@ -58,7 +58,7 @@ fn the_block_keeps_its_margins() {
     for paper in Paper::ALL {
         for tenths in (100..=1500).step_by(5) {
             let tile = Length::um(tenths * 100);
-            let Some(grid) = Grid::on(paper.size(), tile) else {
+            let Some(grid) = Grid::on(paper.size(), tile, usize::MAX) else {
                 assert!(tile > paper.size().w - MARGIN * 2);
                 continue;
             };
