@@ -1,15 +1,7 @@
 //! One page's content: its items as operators, each block under the mark of its role.
 
-use std::io::Write as _;
-
-use flate2::Compression;
-use flate2::write::ZlibEncoder;
-use printpdf::{
-    Codepoint, Color, DictItem, FontId as PdfFontId, Op, PdfFontHandle, Pt, Rgb as PdfRgb,
-    TextItem, TextMatrix, XObjectTransform,
-};
-
-use super::font::{Cid, Fonts};
+use super::font::Fonts;
+use super::operators::{Operators, Shown};
 use super::symbol::Symbols;
 use crate::page::{Block, Item, Page, Role, Stroke};
 use crate::text::run::{Line, Run};
@@ -17,24 +9,10 @@ use crate::units::colour::Rgb;
 use crate::units::path::{Path, Seg};
 use crate::units::{Length, Point, Rect};
 
-/// Compression of every stream: level 6 is within a few percent of the smallest at half the time.
-const LEVEL: u32 = 6;
-
-/// The bytes deflated, and whether they are; not when that would make them longer.
-pub(super) fn deflate(bytes: &[u8]) -> (Vec<u8>, bool) {
-    let mut encoder =
-        ZlibEncoder::new(Vec::with_capacity(bytes.len() / 2), Compression::new(LEVEL));
-    let packed = encoder.write_all(bytes).and_then(|()| encoder.finish());
-    match packed {
-        Ok(packed) if packed.len() + 20 < bytes.len() => (packed, true),
-        _ => (bytes.to_vec(), false),
-    }
-}
-
 /// A page ready for the document.
 pub(super) struct Written {
-    /// The operators.
-    pub(super) ops: Vec<Op>,
+    /// The content stream.
+    pub(super) content: Vec<u8>,
     /// For each marked content number, which block of the page it belongs to.
     pub(super) tags: Vec<usize>,
 }
@@ -44,7 +22,7 @@ pub(super) struct Writer<'a> {
     page: &'a Page,
     fonts: &'a mut Fonts,
     symbols: &'a mut Symbols,
-    ops: Vec<Op>,
+    out: Operators,
     tags: Vec<usize>,
     fill: Option<Rgb>,
     line: Option<Stroke>,
@@ -56,7 +34,8 @@ impl<'a> Writer<'a> {
             page,
             fonts,
             symbols,
-            ops: Vec::with_capacity(256),
+            // Thousandths of a point: 0.35 µm.
+            out: Operators::new(3),
             tags: Vec::new(),
             fill: None,
             line: None,
@@ -65,14 +44,13 @@ impl<'a> Writer<'a> {
 
     pub(super) fn write(mut self) -> Written {
         // Round ends and joins hold for the whole page.
-        self.raw("J", &[1.0]);
-        self.raw("j", &[1.0]);
+        self.out.raw("1 J 1 j\n");
         let page = self.page;
         for (i, block) in page.blocks.iter().enumerate() {
             self.block(i, block);
         }
         Written {
-            ops: self.ops,
+            content: self.out.into_bytes(),
             tags: self.tags,
         }
     }
@@ -90,24 +68,15 @@ impl<'a> Writer<'a> {
         for part in parts {
             match tag {
                 Some(tag) if belongs(&part[0]) => {
-                    let mcid = self.tags.len() as i64;
+                    let mark = self.tags.len();
                     self.tags.push(index);
-                    let map = [("MCID".to_owned(), DictItem::Int(mcid))].into();
-                    self.begin(tag, DictItem::Dict { map });
+                    self.out.raw(&format!("/{tag}<</MCID {mark}>>BDC\n"));
                 }
-                _ => self.ops.push(Op::BeginMarkedContent {
-                    tag: "Artifact".to_owned(),
-                }),
+                _ => self.out.raw("/Artifact BMC\n"),
             }
             self.items(part);
-            self.ops.push(Op::EndMarkedContent);
+            self.out.raw("EMC\n");
         }
-    }
-
-    fn begin(&mut self, tag: &str, properties: DictItem) {
-        let tag = tag.to_owned();
-        self.ops
-            .push(Op::BeginMarkedContentWithProperties { tag, properties });
     }
 
     fn items(&mut self, items: &[Item]) {
@@ -120,46 +89,30 @@ impl<'a> Writer<'a> {
                     self.text(*at, line, *colour, more);
                 }
                 Item::Symbol { rect, key, art } => {
-                    let id = self.symbols.name(key, art);
-                    let transform = self.place(rect.middle_square());
-                    self.ops.push(Op::UseXobject { id, transform });
+                    let name = self.symbols.name(key, art);
+                    self.symbol(&name, rect.middle_square());
                 }
                 Item::Shape { path, fill, stroke } => self.shape(path, *fill, stroke.as_ref()),
             }
         }
     }
 
-    fn place(&self, square: Rect) -> XObjectTransform {
-        let side = points(square.w);
-        XObjectTransform {
-            translate_x: Some(Pt(points(square.x))),
-            translate_y: Some(Pt(self.up(square.bottom()))),
-            scale_x: Some(side),
-            scale_y: Some(side),
-            no_auto_scale: true,
-            ..XObjectTransform::default()
-        }
+    fn symbol(&mut self, name: &str, square: Rect) {
+        let (side, x, y) = (square.w.to_pt(), square.x.to_pt(), self.up(square.bottom()));
+        self.out.raw("q ");
+        self.out.op(&[side, 0.0, 0.0, side, x, y], "cm");
+        self.out.raw(&format!("/{name} Do Q\n"));
     }
 
     /// Distance from the lower edge of the page, in points.
-    fn up(&self, y: Length) -> f32 {
-        points(self.page.size.h - y)
-    }
-
-    fn raw(&mut self, key: &str, numbers: &[f32]) {
-        let value = numbers.iter().map(|n| DictItem::Real(*n)).collect();
-        self.ops.push(Op::Unknown {
-            key: key.to_owned(),
-            value,
-        });
+    fn up(&self, y: Length) -> f64 {
+        (self.page.size.h - y).to_pt()
     }
 
     fn set_fill(&mut self, colour: Rgb) {
         if self.fill != Some(colour) {
             self.fill = Some(colour);
-            self.ops.push(Op::SetFillColor {
-                col: pdf_colour(colour),
-            });
+            self.out.colour(colour, "rg");
         }
     }
 
@@ -176,40 +129,41 @@ impl<'a> Writer<'a> {
         if let Some(stroke) = stroke {
             self.set_line(stroke);
         }
+        let height = self.page.size.h;
+        let p = |p: &Point| [p.x.to_pt(), (height - p.y).to_pt()];
         for seg in &path.segs {
-            let p = |p: &Point| [points(p.x), self.up(p.y)];
             match seg {
-                Seg::Move(a) => self.raw("m", &p(a)),
-                Seg::Line(a) => self.raw("l", &p(a)),
+                Seg::Move(a) => self.out.op(&p(a), "m"),
+                Seg::Line(a) => self.out.op(&p(a), "l"),
                 Seg::Cubic(a, b, c) => {
                     let ([x1, y1], [x2, y2], [x3, y3]) = (p(a), p(b), p(c));
-                    self.raw("c", &[x1, y1, x2, y2, x3, y3]);
+                    self.out.op(&[x1, y1, x2, y2, x3, y3], "c");
                 }
-                Seg::Close => self.raw("h", &[]),
+                Seg::Close => self.out.raw("h\n"),
             }
         }
-        self.raw(paint, &[]);
+        self.out.op(&[], paint);
     }
 
     fn set_line(&mut self, stroke: &Stroke) {
         let was = self.line.replace(*stroke);
         if was.map(|w| w.colour) != Some(stroke.colour) {
-            self.ops.push(Op::SetOutlineColor {
-                col: pdf_colour(stroke.colour),
-            });
+            self.out.colour(stroke.colour, "RG");
         }
         if was.map(|w| w.width) != Some(stroke.width) {
-            self.raw("w", &[points(stroke.width)]);
+            self.out.op(&[stroke.width.to_pt()], "w");
         }
         if was.and_then(|w| w.dash) != stroke.dash {
-            let pattern = stroke.dash.map_or_else(Vec::new, |(on, off)| {
-                vec![DictItem::Real(points(on)), DictItem::Real(points(off))]
-            });
-            let value = vec![DictItem::Array(pattern), DictItem::Int(0)];
-            self.ops.push(Op::Unknown {
-                key: "d".to_owned(),
-                value,
-            });
+            match stroke.dash {
+                None => self.out.raw("[] 0 d\n"),
+                Some((on, off)) => {
+                    self.out.raw("[");
+                    self.out.number(on.to_pt());
+                    self.out.raw(" ");
+                    self.out.number(off.to_pt());
+                    self.out.raw("] 0 d\n");
+                }
+            }
         }
     }
 
@@ -229,21 +183,19 @@ impl<'a> Writer<'a> {
         let spelt = spell(run);
         let spoken = !spelt.backwards && spelt.glyphs.iter().any(|(_, text)| text.is_empty());
         if spoken {
-            self.begin("Span", actual_text(&run.text, blank));
+            let text = run.text.encode_utf16().chain(blank.then_some(0x20));
+            self.out.raw("/Span<</ActualText");
+            self.out.utf16(text);
+            self.out.raw(">>BDC\n");
         }
-        let font = PdfFontHandle::External(PdfFontId(Fonts::name(run.font).to_owned()));
-        let matrix = TextMatrix::Raw([1.0, 0.0, 0.0, 1.0, points(at.x), self.up(at.y)]);
-        self.ops.push(Op::StartTextSection);
-        self.ops.push(Op::SetFont {
-            font,
-            size: Pt(points(run.size)),
-        });
-        self.ops.push(Op::SetTextMatrix { matrix });
+        self.out.raw("BT /");
+        self.out.raw(Fonts::name(run.font));
+        self.out.raw(" ");
+        self.out.op(&[run.size.to_pt()], "Tf");
+        let (x, y) = (at.x.to_pt(), self.up(at.y));
+        self.out.op(&[x, y], "Td");
         self.glyphs(run, &spelt, blank);
-        self.ops.push(Op::EndTextSection);
-        if spoken {
-            self.ops.push(Op::EndMarkedContent);
-        }
+        self.out.raw(if spoken { "ET EMC\n" } else { "ET\n" });
     }
 
     /// Glyphs in the order they are read, at their exact places: the pen is followed with the
@@ -251,60 +203,32 @@ impl<'a> Writer<'a> {
     fn glyphs(&mut self, run: &Run, spelt: &Spelt<'_>, blank: bool) {
         let per_em = 1000.0 / f64::from(crate::text::units_per_em(run.font));
         let (mut pen, mut rise) = (0.0_f64, 0);
-        let mut items: Vec<TextItem> = Vec::new();
+        let mut shown = Shown::default();
         for &(i, text) in &spelt.glyphs {
             let glyph = &run.glyphs[i];
             if glyph.dy != rise {
-                self.show(&mut items);
+                shown.flush(&mut self.out);
                 rise = glyph.dy;
                 let em = run.size.to_pt() * per_em / 1000.0;
-                self.raw("Ts", &[rounded(f64::from(rise) * em)]);
+                self.out.op(&[f64::from(rise) * em], "Ts");
             }
             let cid = self.fonts.cid(run.font, glyph.id, text);
-            let x = f64::from(spelt.pens[i] + glyph.dx) * per_em;
-            pen = move_pen(&mut items, pen, x);
-            push_glyph(&mut items, cid);
+            pen = shown.move_pen(pen, f64::from(spelt.pens[i] + glyph.dx) * per_em);
+            shown.code(cid.code);
             pen += f64::from(cid.width);
         }
         if let Some(cid) = self.fonts.blank(run.font).filter(|_| blank) {
             if spelt.backwards {
                 // Read last, so it lies left of everything.
-                move_pen(&mut items, pen, -f64::from(cid.width));
+                shown.move_pen(pen, -f64::from(cid.width));
             }
-            push_glyph(&mut items, cid);
+            shown.code(cid.code);
         }
-        self.show(&mut items);
+        shown.flush(&mut self.out);
         if rise != 0 {
-            self.raw("Ts", &[0.0]);
+            self.out.raw("0 Ts\n");
         }
     }
-
-    fn show(&mut self, items: &mut Vec<TextItem>) {
-        if !items.is_empty() {
-            let items = std::mem::take(items);
-            self.ops.push(Op::ShowText { items });
-        }
-    }
-}
-
-fn push_glyph(items: &mut Vec<TextItem>, cid: Cid) {
-    let code = Codepoint::new(cid.code, 0.0);
-    match items.last_mut() {
-        Some(TextItem::GlyphIds(codes)) => codes.push(code),
-        _ => items.push(TextItem::GlyphIds(vec![code])),
-    }
-}
-
-/// Moves the pen, both places in thousandths of an em; gives where it is then. Less than a
-/// twentieth of a thousandth is left as it is.
-fn move_pen(items: &mut Vec<TextItem>, from: f64, to: f64) -> f64 {
-    let back = from - to;
-    if back.abs() <= 0.05 {
-        return from;
-    }
-    let back = (back * 100.0).round() / 100.0;
-    items.push(TextItem::Offset(back as f32));
-    from - back
 }
 
 /// A run's glyphs in the order they are read.
@@ -360,22 +284,6 @@ fn spell_group<'a>(run: &'a Run, group: &[usize], out: &mut Vec<(usize, &'a str)
     }
 }
 
-/// The text of a run as a property of its content, in UTF-16.
-fn actual_text(text: &str, blank: bool) -> DictItem {
-    let units = text.encode_utf16().chain(blank.then_some(0x20));
-    let data = [0xFE, 0xFF]
-        .into_iter()
-        .chain(units.flat_map(u16::to_be_bytes))
-        .collect();
-    let text = DictItem::String {
-        data,
-        literal: false,
-    };
-    DictItem::Dict {
-        map: [("ActualText".to_owned(), text)].into(),
-    }
-}
-
 /// The runs of a line, which lie from left to right, in the order they are read.
 fn reading_order(line: &Line) -> Vec<usize> {
     let mut order = Vec::with_capacity(line.runs.len());
@@ -393,23 +301,4 @@ fn reading_order(line: &Line) -> Vec<usize> {
         rest = after;
     }
     order
-}
-
-fn pdf_colour(c: Rgb) -> Color {
-    let part = |c: u8| ((f64::from(c) / 255.0 * 1000.0).round() / 1000.0) as f32;
-    Color::Rgb(PdfRgb {
-        r: part(c.0),
-        g: part(c.1),
-        b: part(c.2),
-        icc_profile: None,
-    })
-}
-
-/// Points to a thousandth (0.35 µm).
-fn points(l: Length) -> f32 {
-    rounded(l.to_pt())
-}
-
-fn rounded(value: f64) -> f32 {
-    ((value * 1000.0).round() / 1000.0) as f32
 }

@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use lopdf::{Dictionary, Document, Object, ObjectId, SaveOptions, StringFormat, dictionary};
 
 use super::meta::{Meta, pdf_date, producer, xmp};
-use crate::page::Page;
+use crate::page::{Page, Role};
 use crate::units::Size;
 
 /// Objects in one object stream, and its compression.
@@ -19,12 +19,14 @@ pub(super) struct Draft {
     pub(super) lang: String,
     catalog: ObjectId,
     titles: Vec<String>,
+    /// Titles, languages and words for pictures, for the identity.
+    said: Vec<String>,
 }
 
 impl Draft {
-    /// Takes printpdf's document; settles page sizes to the ten-thousandth of a point and packs
+    /// Takes printpdf's document; settles page sizes to the ten-thousandth of a point and puts in
     /// the page contents.
-    pub(super) fn new(mut doc: Document, pages: &[Page]) -> Self {
+    pub(super) fn new(mut doc: Document, pages: &[Page], contents: &[Vec<u8>]) -> Self {
         doc.version = "1.7".to_owned();
         let catalog = doc
             .trailer
@@ -32,12 +34,12 @@ impl Draft {
             .and_then(Object::as_reference)
             .unwrap_or((0, 0));
         let ids: Vec<ObjectId> = doc.get_pages().into_values().collect();
-        for (id, page) in ids.iter().zip(pages) {
-            let contents = doc
+        for ((id, page), content) in ids.iter().zip(pages).zip(contents) {
+            let stream = doc
                 .get_dictionary(*id)
                 .and_then(|d| d.get(b"Contents")?.as_reference());
-            if let Ok(Object::Stream(s)) = contents.and_then(|c| doc.get_object_mut(c)) {
-                *s = super::font::stream(Dictionary::new(), &s.content);
+            if let Ok(Object::Stream(s)) = stream.and_then(|c| doc.get_object_mut(c)) {
+                *s = super::font::stream(Dictionary::new(), content);
             }
             if let Ok(dict) = doc.get_dictionary_mut(*id) {
                 for name in ["MediaBox", "CropBox", "BleedBox", "TrimBox"] {
@@ -56,6 +58,7 @@ impl Draft {
             lang: lang.unwrap_or_else(|| "en".to_owned()),
             catalog,
             titles: pages.iter().map(|p| p.title.clone()).collect(),
+            said: pages.iter().flat_map(said).collect(),
         }
     }
 
@@ -171,11 +174,13 @@ impl Draft {
     pub(super) fn save(mut self, meta: &Meta) -> Vec<u8> {
         let mut hash = Hash::default();
         hash.add(pdf_date(meta.date).as_bytes());
-        for object in self.doc.objects.values() {
-            match object {
-                Object::Stream(s) => hash.add(&s.content),
-                other => hash.add(format!("{other:?}").as_bytes()),
-            }
+        for stream in self.doc.objects.values().filter_map(|o| o.as_stream().ok()) {
+            hash.add(&stream.content);
+        }
+        // What is said beside the pages and in no stream.
+        for said in &self.said {
+            hash.add(said.as_bytes());
+            hash.add(b"\n");
         }
         let id: Vec<u8> = hash.sum().iter().flat_map(|h| h.to_be_bytes()).collect();
         let id = Object::String(id, StringFormat::Hexadecimal);
@@ -191,6 +196,19 @@ impl Draft {
         let _ = self.doc.save_with_options(&mut bytes, options);
         bytes
     }
+}
+
+/// What a page says that stands in no content: title, language, size, words for pictures.
+fn said(page: &Page) -> Vec<String> {
+    let alts = page.blocks.iter().filter_map(|b| match &b.role {
+        Role::Figure { alt } => Some(alt.clone()),
+        _ => None,
+    });
+    let size = format!("{:?}", page.size);
+    [page.title.clone(), page.lang.clone(), size]
+        .into_iter()
+        .chain(alts)
+        .collect()
 }
 
 fn page_box(size: Size) -> Object {

@@ -12,7 +12,7 @@ use rustybuzz::ttf_parser::{Face, GlyphId};
 use subsetter::GlyphRemapper;
 use unicode_normalization::UnicodeNormalization;
 
-use super::content::deflate;
+use super::operators::deflate;
 use crate::text;
 use crate::text::run::FontId;
 

@@ -1,11 +1,11 @@
 //! Symbols as form objects: a unit square each, written once however often it is used.
 
 use std::collections::BTreeMap;
-use std::io::Write as _;
+use std::sync::{Arc, Mutex, PoisonError, Weak};
 
 use printpdf::{DictItem, ExternalStream, ExternalXObject, XObject, XObjectId};
 
-use super::content::deflate;
+use super::operators::{Operators, deflate};
 use crate::page::SymbolKey;
 use crate::symbols::art::{Art, CANVAS, Node, Shape, Stroke};
 use crate::units::colour::Rgb;
@@ -14,20 +14,21 @@ use crate::units::path::{Path, Seg};
 /// The symbols of one document, named in the order of first use.
 #[derive(Default)]
 pub(super) struct Symbols {
-    names: BTreeMap<SymbolKey, XObjectId>,
+    names: BTreeMap<SymbolKey, Arc<str>>,
     objects: BTreeMap<XObjectId, XObject>,
 }
 
 impl Symbols {
     /// The name of a symbol's form; written when first asked for.
-    pub(super) fn name(&mut self, key: &SymbolKey, art: &Art) -> XObjectId {
-        if let Some(id) = self.names.get(key) {
-            return id.clone();
+    pub(super) fn name(&mut self, key: &SymbolKey, art: &Arc<Art>) -> Arc<str> {
+        if let Some(name) = self.names.get(key) {
+            return Arc::clone(name);
         }
-        let id = XObjectId(format!("S{}", self.names.len() + 1));
-        self.objects.insert(id.clone(), form(art));
-        self.names.insert(key.clone(), id.clone());
-        id
+        let name: Arc<str> = format!("S{}", self.names.len() + 1).into();
+        self.objects
+            .insert(XObjectId(name.to_string()), form(&packed(art)));
+        self.names.insert(key.clone(), Arc::clone(&name));
+        name
     }
 
     pub(super) fn into_objects(self) -> BTreeMap<XObjectId, XObject> {
@@ -35,11 +36,32 @@ impl Symbols {
     }
 }
 
-fn form(art: &Art) -> XObject {
+/// A content stream, and whether it is deflated.
+type Packed = Arc<(Vec<u8>, bool)>;
+
+/// The content of a drawing. Kept for as long as the drawing is, because the same symbols go into
+/// every document of an evening, and packing them is most of the work of a short one.
+fn packed(art: &Arc<Art>) -> Packed {
+    static KEPT: Mutex<BTreeMap<usize, (Weak<Art>, Packed)>> = Mutex::new(BTreeMap::new());
+    // A drawing that is only weakly held keeps its address, so no other can be taken for it.
+    let place = Arc::as_ptr(art) as usize;
+    let mut kept = KEPT.lock().unwrap_or_else(PoisonError::into_inner);
+    if let Some((drawing, packed)) = kept.get(&place)
+        && drawing.strong_count() > 0
+    {
+        return Arc::clone(packed);
+    }
+    kept.retain(|_, (drawing, _)| drawing.strong_count() > 0);
+    let packed = Arc::new(deflate(&content(art)));
+    kept.insert(place, (Arc::downgrade(art), Arc::clone(&packed)));
+    packed
+}
+
+fn form(packed: &(Vec<u8>, bool)) -> XObject {
     let side = 1.0 / CANVAS;
     let reals = |v: &[f32]| DictItem::Array(v.iter().map(|r| DictItem::Real(*r)).collect());
     let name = |n: &str| DictItem::Name(n.as_bytes().to_vec());
-    let (content, packed) = deflate(&content(art));
+    let (content, packed) = packed.clone();
     let mut dict = BTreeMap::from([
         ("Type".to_owned(), name("XObject")),
         ("Subtype".to_owned(), name("Form")),
@@ -78,16 +100,17 @@ struct State {
     line: Option<Stroke>,
 }
 
-/// The drawing as operators on its own canvas.
+/// The drawing as operators on its own canvas, to a hundredth of a unit (2.5 µm on a 60 mm tile).
 fn content(art: &Art) -> Vec<u8> {
+    let mut out = Operators::new(2);
     // A form begins with the line style of the page: a dash there would get in here. Pointed joins
     // are cut off where SVG cuts them off.
-    let mut out = b"[] 0 d 4 M\n".to_vec();
+    out.raw("[] 0 d 4 M\n");
     nodes(&art.nodes, State::default(), &mut out);
-    out
+    out.into_bytes()
 }
 
-fn nodes(nodes: &[Node], mut state: State, out: &mut Vec<u8>) {
+fn nodes(nodes: &[Node], mut state: State, out: &mut Operators) {
     for node in nodes {
         match node {
             Node::Shape(s) => shape(s, &mut state, out),
@@ -95,29 +118,29 @@ fn nodes(nodes: &[Node], mut state: State, out: &mut Vec<u8>) {
                 clip,
                 nodes: inside,
             } => {
-                out.extend_from_slice(b"q\n");
+                out.raw("q\n");
                 path(clip, out);
-                out.extend_from_slice(b"W n\n");
+                out.raw("W n\n");
                 self::nodes(inside, state, out);
-                out.extend_from_slice(b"Q\n");
+                out.raw("Q\n");
             }
         }
     }
 }
 
-fn shape(s: &Shape, state: &mut State, out: &mut Vec<u8>) {
-    let paint: &[u8] = match (s.fill.is_some(), s.stroke.is_some(), s.even_odd) {
-        (true, true, false) => b"B\n",
-        (true, true, true) => b"B*\n",
-        (true, false, false) => b"f\n",
-        (true, false, true) => b"f*\n",
-        (false, true, _) => b"S\n",
+fn shape(s: &Shape, state: &mut State, out: &mut Operators) {
+    let paint = match (s.fill.is_some(), s.stroke.is_some(), s.even_odd) {
+        (true, true, false) => "B",
+        (true, true, true) => "B*",
+        (true, false, false) => "f",
+        (true, false, true) => "f*",
+        (false, true, _) => "S",
         (false, false, _) => return,
     };
     if let Some(fill) = s.fill
         && state.fill != s.fill
     {
-        colour(fill, "rg", out);
+        out.colour(fill, "rg");
         state.fill = s.fill;
     }
     if let Some(line) = s.stroke
@@ -127,68 +150,35 @@ fn shape(s: &Shape, state: &mut State, out: &mut Vec<u8>) {
         state.line = s.stroke;
     }
     path(&s.path, out);
-    out.extend_from_slice(paint);
+    out.op(&[], paint);
 }
 
-fn set_line(line: &Stroke, was: Option<Stroke>, out: &mut Vec<u8>) {
+fn set_line(line: &Stroke, was: Option<Stroke>, out: &mut Operators) {
     if was.map(|w| w.colour) != Some(line.colour) {
-        colour(line.colour, "RG", out);
+        out.colour(line.colour, "RG");
     }
     if was.map(|w| w.width) != Some(line.width) {
-        number(line.width, out);
-        out.extend_from_slice(b"w\n");
+        out.op(&[f64::from(line.width)], "w");
     }
     if was.map(|w| w.butt) != Some(line.butt) {
-        out.extend_from_slice(if line.butt { b"0 J\n" } else { b"1 J\n" });
+        out.raw(if line.butt { "0 J\n" } else { "1 J\n" });
     }
     if was.map(|w| w.mitre) != Some(line.mitre) {
-        out.extend_from_slice(if line.mitre { b"0 j\n" } else { b"1 j\n" });
+        out.raw(if line.mitre { "0 j\n" } else { "1 j\n" });
     }
 }
 
-fn colour(c: Rgb, operator: &str, out: &mut Vec<u8>) {
-    for part in [c.0, c.1, c.2] {
-        // Three decimals tell all 256 steps apart.
-        let part = f32::from(part) / 255.0;
-        let _ = write!(out, "{} ", (part * 1000.0).round() / 1000.0);
-    }
-    let _ = writeln!(out, "{operator}");
-}
-
-fn path(path: &Path<[f32; 2]>, out: &mut Vec<u8>) {
-    let point = |p: &[f32; 2], out: &mut Vec<u8>| {
-        number(p[0], out);
-        number(p[1], out);
-    };
+fn path(path: &Path<[f32; 2]>, out: &mut Operators) {
+    let p = |p: &[f32; 2]| p.map(f64::from);
     for seg in &path.segs {
         match seg {
-            Seg::Move(p) => {
-                point(p, out);
-                out.extend_from_slice(b"m\n");
+            Seg::Move(a) => out.op(&p(a), "m"),
+            Seg::Line(a) => out.op(&p(a), "l"),
+            Seg::Cubic(a, b, c) => {
+                let ([x1, y1], [x2, y2], [x3, y3]) = (p(a), p(b), p(c));
+                out.op(&[x1, y1, x2, y2, x3, y3], "c");
             }
-            Seg::Line(p) => {
-                point(p, out);
-                out.extend_from_slice(b"l\n");
-            }
-            Seg::Cubic(a, b, p) => {
-                point(a, out);
-                point(b, out);
-                point(p, out);
-                out.extend_from_slice(b"c\n");
-            }
-            Seg::Close => out.extend_from_slice(b"h\n"),
+            Seg::Close => out.raw("h\n"),
         }
     }
-}
-
-/// A number to a hundredth of a canvas unit (2.5 µm on a 60 mm tile) and a space.
-fn number(value: f32, out: &mut Vec<u8>) {
-    let hundredths = (value * 100.0).round() as i64;
-    let sign = if hundredths < 0 { "-" } else { "" };
-    let (whole, rest) = (hundredths.abs() / 100, hundredths.abs() % 100);
-    let _ = match (rest, rest % 10) {
-        (0, _) => write!(out, "{sign}{whole} "),
-        (_, 0) => write!(out, "{sign}{whole}.{} ", rest / 10),
-        _ => write!(out, "{sign}{whole}.{rest:02} "),
-    };
 }
