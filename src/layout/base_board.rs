@@ -7,18 +7,19 @@
 use std::ops::Range;
 
 use super::desk::{Desk, Person};
+use super::fit::report;
 use super::frame::{self, Header, picture};
 use super::shapes::{Look, dashes, fastener, rounded, shape};
 use super::tile_sheet::{self, in_mm};
 use super::words::{TIGHT, Words};
 use super::writer::{Everyone, PageWriter};
 use super::{Turn, ink, strand};
-use crate::model::board::StepState;
+use crate::model::board::{Step, StepState};
 use crate::model::finding::Severity;
 use crate::model::people::Participant;
 use crate::page::{Item, Page, Source};
 use crate::story::cards;
-use crate::text::{Style, missing};
+use crate::text::Style;
 use crate::units::path::{Path, Seg};
 use crate::units::{Length, Point, Rect, Size};
 
@@ -138,9 +139,17 @@ pub(super) fn lay_out(desk: &mut Desk<'_>, person: &Person<'_>) -> Vec<Page> {
         desk.note(Severity::StopAndLook, "print.tile", spot, sentence, hint);
         return Vec::new();
     };
-    for step in &person.board.steps {
-        desk.note_missing(desk.step_spot(person, step.at), &missing(&step.label));
-    }
+    let labels: Vec<_> = person
+        .board
+        .steps
+        .iter()
+        .map(|s| (s.label.as_str(), desk.step_spot(person, s.at)))
+        .collect();
+    let overfull: Vec<usize> = (0..labels.len())
+        .filter(|&i| place_words(&person.board.steps[i], plan.place).cut)
+        .collect();
+    let hint = "Use fewer or shorter words, or larger tiles.";
+    report(desk, person, &labels, &overfull, "base board", hint);
     let pouches = plan.pouch_pages(person.board.steps.len());
     let count = plan.pages.len() + pouches.len();
     let mut pages = Vec::with_capacity(count);
@@ -301,6 +310,7 @@ fn draw_rows(
     }
     page.artifact(rope);
     let pitch = (right - left) / plan.columns as i64;
+    let all = &person.board.steps;
     for (k, i) in steps.clone().enumerate() {
         let (row, column) = (k / plan.columns, k % plan.columns);
         let slot = Rect {
@@ -309,33 +319,45 @@ fn draw_rows(
             w: pitch,
             h: row_height(plan.place),
         };
-        draw_place(desk, person, plan.place, i, i == steps.start, slot, page);
+        let begins = i == steps.start || all[i - 1].part != all[i].part;
+        if begins {
+            draw_part(desk, &all[i], slot, page);
+        }
+        draw_place(&all[i], i + 1, plan.place, slot, page);
     }
     content.y + rows_height(plan.place, rows)
 }
 
-/// One place on the rope, with the knot of its part of the day if that begins here.
+/// The knot and the name of a part of the day, at the left of a place.
+fn draw_part(desk: &Desk<'_>, step: &Step, slot: Rect, page: &mut PageWriter<Everyone>) {
+    let knot = Point::new(slot.x + Length::mm(5.0), slot.y + PART);
+    page.artifact(strand::knot(knot));
+    let name = desk.club.part(step.part).map_or("", |p| p.name.as_str());
+    let style = Style::bold(Length::pt(12.0));
+    let words = Words::line(name, &style, slot.w - Length::mm(2.0));
+    let at = Point::new(slot.x + Length::mm(2.0), slot.y - Length::mm(1.3));
+    page.heading(2, words.left(at, ink::SOFT));
+}
+
+/// The words in a place, which the tile covers.
+fn place_words(step: &Step, side: Length) -> Words {
+    let style = Style::regular(Length::pt(LABEL_PT));
+    let label = match step.state {
+        StepState::NotToday => format!("{} (not today)", step.label.trim()),
+        _ => step.label.clone(),
+    };
+    Words::wrapped(&label, &style, side - Length::mm(4.0), TIGHT, 2)
+}
+
+/// One place on the rope.
 fn draw_place(
-    desk: &Desk<'_>,
-    person: &Person<'_>,
+    step: &Step,
+    number: usize,
     side: Length,
-    index: usize,
-    first_on_page: bool,
     slot: Rect,
     page: &mut PageWriter<Everyone>,
 ) {
-    let steps = &person.board.steps;
-    let step = &steps[index];
     let rope_y = slot.y + PART;
-    if first_on_page || steps[index - 1].part != step.part {
-        let knot = Point::new(slot.x + Length::mm(5.0), rope_y);
-        page.artifact(strand::knot(knot));
-        let name = desk.club.part(step.part).map_or("", |p| p.name.as_str());
-        let style = Style::bold(Length::pt(12.0));
-        let words = Words::line(name, &style, slot.w - Length::mm(2.0));
-        let at = Point::new(slot.x + Length::mm(2.0), slot.y - Length::mm(1.3));
-        page.heading(2, words.left(at, ink::SOFT));
-    }
     let place = Rect {
         x: slot.center().x - side / 2,
         y: rope_y + HANG,
@@ -344,7 +366,6 @@ fn draw_place(
     };
     let peg = Point::new(place.center().x, rope_y);
     let source = Some(Source::Step(step.at));
-    let number = index + 1;
     let mut items = vec![rounded(place, side.scale(0.08), dashes().on(ink::PAPER))];
     items.extend(fastener(place.center()));
     items.extend(strand::peg(peg));
@@ -355,12 +376,7 @@ fn draw_place(
     };
     let alt = format!("Place for tile {number}: {}{today}", step.label);
     page.figure(source, alt, items);
-    let style = Style::regular(Length::pt(LABEL_PT));
-    let label = match step.state {
-        StepState::NotToday => format!("{} (not today)", step.label.trim()),
-        _ => step.label.clone(),
-    };
-    let words = Words::wrapped(&label, &style, side - Length::mm(4.0), TIGHT, 2);
+    let words = place_words(step, side);
     let top = place.bottom() - Length::mm(2.0) - words.height();
     let at = Point::new(place.center().x, top);
     page.paragraph(source, words.centred(at, ink::SOFT));

@@ -80,24 +80,23 @@ fn lines_that_fit(room: &Room, style: &Style, leading: f64) -> usize {
         .clamp(1, room.max_lines.max(1))
 }
 
-/// Reports labels that do not fit and signs that cannot be printed.
+/// Reports labels that do not fit and signs that cannot be printed; each label with where it is.
 pub(super) fn report(
     desk: &mut Desk<'_>,
     person: &Person<'_>,
-    labels: &[&str],
+    labels: &[(&str, Spot)],
     overfull: &[usize],
-    spot: impl Fn(usize) -> Spot,
     sheet: &str,
     hint: &str,
 ) {
-    for &i in overfull {
+    for (label, spot) in overfull.iter().filter_map(|&i| labels.get(i)) {
         let smallest = "even in the smallest letters allowed";
-        let label = quoted(labels[i]);
+        let label = quoted(label);
         let mark = &person.mark_words;
         let sentence = format!("{label} does not fit on the {sheet} of {mark}, {smallest}.");
-        desk.note(Severity::Look, "print.label", spot(i), sentence, hint);
+        desk.note(Severity::Look, "print.label", *spot, sentence, hint);
     }
-    for (i, label) in labels.iter().enumerate() {
-        desk.note_missing(spot(i), &missing(label));
+    for (label, spot) in labels {
+        desk.note_missing(*spot, &missing(label));
     }
 }

@@ -100,9 +100,9 @@ pub fn draw<A: Audience>(
 /// The line below the title, in smaller letters if it is long.
 fn below(words: &str, room: Length) -> Words {
     let at = |pt: f64| Words::line(words, &Style::regular(Length::pt(pt)), room);
-    let sizes = [12.0, 11.0, 10.0, 9.0];
+    let sizes = [12.0, 11.0, 10.0, 9.0, 8.0];
     let fitting = sizes.into_iter().map(at).find(|w| !w.cut);
-    fitting.unwrap_or_else(|| at(9.0))
+    fitting.unwrap_or_else(|| at(8.0))
 }
 
 /// The mark on its plate.

@@ -74,29 +74,36 @@ pub(super) fn lay_out(desk: &mut Desk<'_>, person: &Person<'_>) -> Vec<Page> {
         return Vec::new();
     }
     let plan = best_plan(desk, person);
-    let labels: Vec<&str> = steps.iter().map(|s| s.label.as_str()).collect();
-    let spots: Vec<_> = steps.iter().map(|s| desk.step_spot(person, s.at)).collect();
+    let labels: Vec<_> = steps
+        .iter()
+        .map(|s| (s.label.as_str(), desk.step_spot(person, s.at)))
+        .collect();
     let hint = "Use fewer or shorter words, larger paper, or the other way up.";
     report(
         desk,
         person,
         &labels,
         &plan.labels.overfull,
-        |i| spots[i],
         "large-print board",
         hint,
     );
     let pictures: Vec<Drawn> = steps
         .iter()
-        .zip(&spots)
-        .map(|(s, spot)| desk.art(&s.symbol, &s.label, person, *spot))
+        .zip(&labels)
+        .map(|(s, (label, spot))| desk.art(&s.symbol, label, person, *spot))
         .collect();
+    let drawing = Drawing {
+        desk,
+        person,
+        plan: &plan,
+        pictures: &pictures,
+    };
     let pages: Vec<&[Range<usize>]> = plan.shares.chunks(plan.columns.len()).collect();
     let count = pages.len();
     pages
         .into_iter()
         .enumerate()
-        .map(|(i, shares)| draw_page(desk, person, &plan, &pictures, shares, (i + 1, count)))
+        .map(|(i, shares)| drawing.page(shares, (i + 1, count)))
         .collect()
 }
 
@@ -197,179 +204,152 @@ impl Plan {
     }
 }
 
-fn draw_page(
-    desk: &Desk<'_>,
-    person: &Person<'_>,
-    plan: &Plan,
-    pictures: &[Drawn],
-    shares: &[Range<usize>],
-    (page, pages): (usize, usize),
-) -> Page {
-    let title = person.plan_title();
-    let parts = part_names(desk, person, shares);
-    let of = format!("page {page} of {pages}");
-    let mut writer: PageWriter<Everyone> =
-        PageWriter::new(plan.size, format!("{title}, {of}: {parts}"));
-    let below = match (pages, parts.as_str()) {
-        (1, parts) => parts.to_owned(),
-        (_, "") => format!("Page {page} of {pages}"),
-        (_, parts) => format!("Page {page} of {pages}: {parts}"),
-    };
-    let header = Header {
-        mark: Some(&person.mark),
-        mark_words: &person.mark_words,
-        title: &title,
-        below: &below,
-    };
-    let footer = desk.footer(person, format!("Large-print board, {of}"));
-    frame::draw(&mut writer, plan.size, &header, &footer);
-    for (share, column) in shares.iter().zip(&plan.columns) {
-        draw_column(
-            desk,
-            person,
-            plan,
-            pictures,
-            share.clone(),
-            *column,
-            &mut writer,
-        );
-    }
-    writer.finish()
+/// What drawing the pages needs.
+struct Drawing<'a> {
+    desk: &'a Desk<'a>,
+    person: &'a Person<'a>,
+    plan: &'a Plan,
+    pictures: &'a [Drawn],
 }
 
-/// "Arriving and Sand": the parts of the day on a page.
-fn part_names(desk: &Desk<'_>, person: &Person<'_>, shares: &[Range<usize>]) -> String {
-    let mut names: Vec<&str> = Vec::new();
-    for step in shares.iter().flat_map(|s| &person.board.steps[s.clone()]) {
-        let name = desk.club.part(step.part).map_or("", |p| p.name.trim());
-        if !name.is_empty() && names.last() != Some(&name) {
-            names.push(name);
-        }
-    }
-    match names.split_last() {
-        None => String::new(),
-        Some((last, [])) => (*last).to_owned(),
-        Some((last, before)) => format!("{} and {last}", before.join(", ")),
-    }
-}
-
-fn draw_column(
-    desk: &Desk<'_>,
-    person: &Person<'_>,
-    plan: &Plan,
-    pictures: &[Drawn],
-    share: Range<usize>,
-    column: Rect,
-    writer: &mut PageWriter<Everyone>,
-) {
-    let rope_x = column.x + ROPE_X;
-    let extra = plan.extra();
-    let used = height(&plan.rows[share.clone()], PART) + extra * share.len() as i64;
-    let (top, bottom) = (column.y, column.y + used);
-    let first = share.start == 0;
-    let last = share.end == plan.rows.len();
-    let end = if last {
-        bottom - Length::mm(1.0)
-    } else {
-        bottom
-    };
-    let mut rope = strand::straight(Point::new(rope_x, top), Point::new(rope_x, end));
-    if first {
-        rope.extend(strand::beginning(Point::new(rope_x, top)));
-    }
-    rope.extend(if last {
-        strand::stopper_below(Point::new(rope_x, end))
-    } else {
-        strand::arrow_down(Point::new(rope_x, end + Length::mm(1.0)))
-    });
-    writer.artifact(rope);
-    let mut y = top;
-    for i in share.clone() {
-        if i == share.start || plan.rows[i].begins_part {
-            draw_part(desk, &person.board.steps[i], column, y, writer);
-            y += PART;
-        }
-        let row = Rect {
-            y,
-            h: plan.rows[i].height + extra,
-            ..column
+impl Drawing<'_> {
+    fn page(&self, shares: &[Range<usize>], (page, pages): (usize, usize)) -> Page {
+        let (desk, person, plan) = (self.desk, self.person, self.plan);
+        let title = person.plan_title();
+        let parts = self.part_names(shares);
+        let of = format!("page {page} of {pages}");
+        let mut writer: PageWriter<Everyone> =
+            PageWriter::new(plan.size, format!("{title}, {of}: {parts}"));
+        let below = match (pages, parts.as_str()) {
+            (1, parts) => parts.to_owned(),
+            (_, "") => format!("Page {page} of {pages}"),
+            (_, parts) => format!("Page {page} of {pages}: {parts}"),
         };
-        draw_step(
-            desk,
-            &person.board.steps[i],
-            plan,
-            i,
-            &pictures[i],
-            row,
-            writer,
-        );
-        y = row.bottom();
+        let header = Header {
+            mark: Some(&person.mark),
+            mark_words: &person.mark_words,
+            title: &title,
+            below: &below,
+        };
+        let footer = desk.footer(person, format!("Large-print board, {of}"));
+        frame::draw(&mut writer, plan.size, &header, &footer);
+        for (share, column) in shares.iter().zip(&plan.columns) {
+            self.column(share.clone(), *column, &mut writer);
+        }
+        writer.finish()
     }
-}
 
-fn draw_part(
-    desk: &Desk<'_>,
-    step: &Step,
-    column: Rect,
-    y: Length,
-    writer: &mut PageWriter<Everyone>,
-) {
-    let middle = y + PART / 2;
-    writer.artifact(strand::knot(Point::new(column.x + ROPE_X, middle)));
-    let name = desk.club.part(step.part).map_or("", |p| p.name.as_str());
-    let x = column.x + PICTURE_X;
-    let style = Style::bold(Length::pt(18.0));
-    let words = Words::line(name, &style, column.right() - x);
-    writer.heading(2, words.left_of_middle(Point::new(x, middle), ink::SOFT));
-    let from = x + words.width() + Length::mm(4.0);
-    if from < column.right() - Length::mm(8.0) {
-        let (a, b) = (Point::new(from, middle), Point::new(column.right(), middle));
-        writer.artifact(vec![line(a, b, ink::RULE, ink::THIN)]);
+    /// "Arriving and Sand": the parts of the day on a page.
+    fn part_names(&self, shares: &[Range<usize>]) -> String {
+        let (desk, person) = (self.desk, self.person);
+        let mut names: Vec<&str> = Vec::new();
+        for step in shares.iter().flat_map(|s| &person.board.steps[s.clone()]) {
+            let name = desk.club.part(step.part).map_or("", |p| p.name.trim());
+            if !name.is_empty() && names.last() != Some(&name) {
+                names.push(name);
+            }
+        }
+        match names.split_last() {
+            None => String::new(),
+            Some((last, [])) => (*last).to_owned(),
+            Some((last, before)) => format!("{} and {last}", before.join(", ")),
+        }
     }
-}
 
-fn draw_step(
-    desk: &Desk<'_>,
-    step: &Step,
-    plan: &Plan,
-    index: usize,
-    drawn: &Drawn,
-    row: Rect,
-    writer: &mut PageWriter<Everyone>,
-) {
-    let source = Some(Source::Step(step.at));
-    let middle = row.y + row.h / 2;
-    let ring = Point::new(row.x + ROPE_X, middle);
-    let peg = Point::new(row.x + PEG_X, middle);
-    let not_today = step.state == StepState::NotToday;
-    let mut marks = vec![if not_today {
-        circle(ring, RING, dashes().on(ink::PAPER))
-    } else {
-        strand::ring(ring, RING)
-    }];
-    marks.extend(strand::peg(peg));
-    writer.artifact(marks);
-    let box_ = Rect {
-        x: row.x + PICTURE_X,
-        y: middle - plan.side / 2,
-        w: plan.side,
-        h: plan.side,
-    };
-    let mut words = strand::peg_number(peg, index + 1);
-    let at = Point::new(box_.right() + WORDS_GAP, middle);
-    let alt = desk.alt(&step.symbol, &step.label);
-    if not_today {
-        writer.figure(
-            source,
-            format!("Not today: {}", step.label),
-            not_today_plate(box_),
-        );
-        words.extend(plan.labels.words[index].left_of_middle(at, ink::SOFT));
-    } else {
-        writer.figure(source, alt, vec![picture(drawn, box_)]);
-        words.extend(plan.labels.words[index].left_of_middle(at, ink::INK));
+    fn column(&self, share: Range<usize>, column: Rect, writer: &mut PageWriter<Everyone>) {
+        let plan = self.plan;
+        let rope_x = column.x + ROPE_X;
+        let extra = plan.extra();
+        let used = height(&plan.rows[share.clone()], PART) + extra * share.len() as i64;
+        let (top, bottom) = (column.y, column.y + used);
+        let first = share.start == 0;
+        let last = share.end == plan.rows.len();
+        let end = if last {
+            bottom - Length::mm(1.0)
+        } else {
+            bottom
+        };
+        let mut rope = strand::straight(Point::new(rope_x, top), Point::new(rope_x, end));
+        if first {
+            rope.extend(strand::beginning(Point::new(rope_x, top)));
+        }
+        rope.extend(if last {
+            strand::stopper_below(Point::new(rope_x, end))
+        } else {
+            strand::arrow_down(Point::new(rope_x, end + Length::mm(1.0)))
+        });
+        writer.artifact(rope);
+        let mut y = top;
+        for i in share.clone() {
+            if i == share.start || plan.rows[i].begins_part {
+                self.part(&self.person.board.steps[i], column, y, writer);
+                y += PART;
+            }
+            let row = Rect {
+                y,
+                h: plan.rows[i].height + extra,
+                ..column
+            };
+            self.step(i, row, writer);
+            y = row.bottom();
+        }
     }
-    writer.paragraph(source, words);
+
+    fn part(&self, step: &Step, column: Rect, y: Length, writer: &mut PageWriter<Everyone>) {
+        let middle = y + PART / 2;
+        writer.artifact(strand::knot(Point::new(column.x + ROPE_X, middle)));
+        let name = self
+            .desk
+            .club
+            .part(step.part)
+            .map_or("", |p| p.name.as_str());
+        let x = column.x + PICTURE_X;
+        let style = Style::bold(Length::pt(18.0));
+        let words = Words::line(name, &style, column.right() - x);
+        writer.heading(2, words.left_of_middle(Point::new(x, middle), ink::SOFT));
+        let from = x + words.width() + Length::mm(4.0);
+        if from < column.right() - Length::mm(8.0) {
+            let (a, b) = (Point::new(from, middle), Point::new(column.right(), middle));
+            writer.artifact(vec![line(a, b, ink::RULE, ink::THIN)]);
+        }
+    }
+
+    fn step(&self, index: usize, row: Rect, writer: &mut PageWriter<Everyone>) {
+        let (plan, step) = (self.plan, &self.person.board.steps[index]);
+        let source = Some(Source::Step(step.at));
+        let middle = row.y + row.h / 2;
+        let ring = Point::new(row.x + ROPE_X, middle);
+        let peg = Point::new(row.x + PEG_X, middle);
+        let not_today = step.state == StepState::NotToday;
+        let mut marks = vec![if not_today {
+            circle(ring, RING, dashes().on(ink::PAPER))
+        } else {
+            strand::ring(ring, RING)
+        }];
+        marks.extend(strand::peg(peg));
+        writer.artifact(marks);
+        let box_ = Rect {
+            x: row.x + PICTURE_X,
+            y: middle - plan.side / 2,
+            w: plan.side,
+            h: plan.side,
+        };
+        let mut words = strand::peg_number(peg, index + 1);
+        let at = Point::new(box_.right() + WORDS_GAP, middle);
+        let alt = self.desk.alt(&step.symbol, &step.label);
+        if not_today {
+            writer.figure(
+                source,
+                format!("Not today: {}", step.label),
+                not_today_plate(box_),
+            );
+            words.extend(plan.labels.words[index].left_of_middle(at, ink::SOFT));
+        } else {
+            writer.figure(source, alt, vec![picture(&self.pictures[index], box_)]);
+            words.extend(plan.labels.words[index].left_of_middle(at, ink::INK));
+        }
+        writer.paragraph(source, words);
+    }
 }
 
 /// The back of a tile, with "Not today" on it.

@@ -5,7 +5,7 @@ use super::desk::{Desk, Person};
 use super::flow::{Flow, Piece};
 use super::frame::{self, Footer, Header};
 use super::shapes::{Look, rounded};
-use super::words::{CLEAR, Words};
+use super::words::{CLEAR, TIGHT, Words};
 use super::writer::{Coordinator, PageWriter};
 use super::{Sheet, SheetKind, Turn, ink, plan_code, session_people, session_table};
 use crate::model::session::Slot;
@@ -181,7 +181,7 @@ fn count_boxes(names: &[&str], room: Rect) -> Piece {
         ));
         let inside = w - Length::mm(3.0);
         let x = at.x + Length::mm(1.5);
-        let name = Words::line(name, &Style::bold(Length::pt(SMALL_PT)), inside);
+        let name = Words::wrapped(name, &Style::bold(Length::pt(SMALL_PT)), inside, TIGHT, 2);
         words.extend(name.left(Point::new(x, at.y + Length::mm(1.2)), ink::INK));
         let by = Words::line("time, by", &small, inside);
         words.extend(by.left(Point::new(x, at.bottom() - Length::mm(4.6)), ink::SOFT));

@@ -19,8 +19,13 @@ const SMALLEST_PT: f64 = 18.0;
 const LARGEST_PT: f64 = 40.0;
 /// Letters of a story for each point of the participant's large print.
 const PER_TEXT_PT: f64 = 0.66;
-/// Largest letters that stand beside the picture; larger ones go below it.
-const BESIDE_PT: f64 = 26.0;
+/// Largest letters in points for each millimetre of the page's width, so that a small page still
+/// holds a sentence.
+const PT_PER_MM: f64 = 0.18;
+/// Sentences stand beside the picture if so many letter sizes go in a line there; else below it.
+const EMS_BESIDE: f64 = 8.5;
+/// White between picture and sentences.
+const BESIDE_GAP: Length = Length::um(9_000);
 /// White between two sentences, in letter sizes.
 const BETWEEN: f64 = 0.75;
 /// Height of the mark and the story's title at the top.
@@ -81,17 +86,25 @@ fn measures(desk: &Desk<'_>, person: &Person<'_>) -> Measures {
         w: size.w - edge * 2,
         h: size.h - top - frame::footer_room(size) - Length::mm(7.0),
     };
-    let pt = (f64::from(person.who.text_pt) * PER_TEXT_PT).clamp(SMALLEST_PT, LARGEST_PT);
+    let most = (body.w.to_mm() * PT_PER_MM).clamp(SMALLEST_PT, LARGEST_PT);
+    let pt = (f64::from(person.who.text_pt) * PER_TEXT_PT).clamp(SMALLEST_PT, most);
+    let letters = Style::regular(Length::pt(pt.round()));
+    let large = body.w.scale(0.47).min(body.h.scale(0.6));
+    let beside = body.w - large - BESIDE_GAP >= letters.size.scale(EMS_BESIDE);
     let small = body.w.min(body.h) < Length::mm(140.0);
     let heading = if small { 24.0 } else { 32.0 };
     Measures {
         size,
         body,
-        letters: Style::regular(Length::pt(pt.round())),
+        letters,
         heading: Style::bold(Length::pt(heading)),
-        picture: body.w.scale(0.47).min(body.h.scale(0.45)),
+        picture: if beside {
+            large
+        } else {
+            large.min(body.h.scale(0.4))
+        },
         card: (body.w.scale(0.22)).clamp(Length::mm(26.0), Length::mm(46.0)),
-        beside: pt.round() <= BESIDE_PT && body.w >= Length::mm(150.0),
+        beside,
     }
 }
 
@@ -104,9 +117,8 @@ fn note_page(desk: &mut Desk<'_>, person: &Person<'_>, page: &StoryPage, m: &Mea
     report(
         desk,
         person,
-        &[page.heading.as_str()],
+        &[(page.heading.as_str(), spot)],
         over,
-        |_| spot,
         "story",
         hint,
     );
@@ -181,7 +193,7 @@ impl<'a, 'm> Flow<'a, 'm> {
 
     fn text_left(&self) -> Length {
         if self.has_picture() && self.m.beside {
-            self.m.body.x + self.m.picture + Length::mm(9.0)
+            self.m.body.x + self.m.picture + BESIDE_GAP
         } else {
             self.m.body.x
         }

@@ -107,7 +107,10 @@ fn report_labels(
     kind: SheetKind,
 ) {
     let faces = &set.faces[which.clone()];
-    let labels: Vec<&str> = faces.iter().map(|f| f.card.label.as_str()).collect();
+    let labels: Vec<_> = faces
+        .iter()
+        .map(|f| (f.card.label.as_str(), f.spot))
+        .collect();
     let over: Vec<usize> = set
         .labels
         .overfull
@@ -120,7 +123,7 @@ fn report_labels(
         _ => "tiles",
     };
     let hint = "Use fewer or shorter words, or larger tiles.";
-    report(desk, person, &labels, &over, |i| faces[i].spot, sheet, hint);
+    report(desk, person, &labels, &over, sheet, hint);
     for (i, face) in faces.iter().enumerate() {
         if face.card.label.trim().is_empty() {
             let sentence = format!("Tile {} of {} has no words.", i + 1, person.mark_words);
