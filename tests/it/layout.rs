@@ -163,7 +163,9 @@ fn the_code_changes_with_what_is_on_the_board_and_only_then() {
     assert!(changed(&|c| participant(c, &|p| p.tile = Length::mm(61.0))));
     assert!(changed(&|c| participant(c, &|p| p.text_pt += 1)));
     assert!(changed(&|c| fixture::session_mut(c).timetable.swap(0, 1)));
-    assert!(changed(&|c| drop(fixture::session_mut(c).timetable.pop())));
+    assert!(changed(&|c| {
+        fixture::session_mut(c).timetable.pop();
+    }));
     assert!(changed(&|c| c.rules.seal = Length::mm(5.0)));
     assert!(changed(&|c| {
         let slot = c.sessions[0].timetable[0].id;

@@ -22,7 +22,6 @@ pub fn painted(bytes: &[u8], page: usize, dpi: f64) -> Pixmap {
         x_scale: scale,
         y_scale: scale,
         bg_color: WHITE,
-        ..Default::default()
     };
     render(
         &pdf.pages()[page],
