@@ -85,3 +85,30 @@ fn text_follows_the_reading_order_with_a_line_a_paragraph() {
     );
     assert_eq!(text(&[], true), "");
 }
+
+#[test]
+fn what_runs_through_all_pages_is_said_once_and_pages_are_not_counted() {
+    let style = Style::regular(Length::pt(18.0));
+    let line = |words: &str| vec![sample::text(Point::mm(20.0, 40.0), words, &style)];
+    let page = |i: usize, heading: &str, words: &str| {
+        let block = |role, words: &str| sample::block(role, line(words));
+        let blocks = vec![
+            block(Role::Paragraph, "My Saturday"),
+            block(Role::Heading(1), heading),
+            block(Role::Paragraph, words),
+            block(Role::Heading(2), "I can ask"),
+            block(Role::Paragraph, "Help"),
+            block(Role::Paragraph, &format!("page {i} of 3")),
+        ];
+        sample::page(heading, blocks)
+    };
+    let pages = [
+        page(1, "Sand", "We dig."),
+        page(2, "Boat", "We sit."),
+        page(3, "Bye", "We go."),
+    ];
+    assert_eq!(
+        text(&pages, false),
+        "My Saturday\n\nSand\nWe dig.\n\nI can ask\nHelp\n\nBoat\nWe sit.\n\nBye\nWe go.\n"
+    );
+}
