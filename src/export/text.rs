@@ -108,8 +108,14 @@ fn words(piece: &Read) -> &str {
     }
 }
 
+/// A line with each number blotted out, however long the number is.
 fn shape(line: &str) -> String {
-    line.chars()
-        .map(|c| if c.is_ascii_digit() { '#' } else { c })
-        .collect()
+    let mut shape = String::new();
+    for c in line.chars() {
+        let c = if c.is_ascii_digit() { '#' } else { c };
+        if c != '#' || !shape.ends_with('#') {
+            shape.push(c);
+        }
+    }
+    shape
 }
