@@ -14,7 +14,7 @@ pub const BLUSH: Rgb = Rgb::hex(0xE5_8A_6B);
 pub const WHITE: Rgb = Rgb::WHITE;
 
 /// Every colour allowed, with its name.
-pub const ALL: [(&str, Rgb); 23] = [
+pub const ALL: [(&str, Rgb); 25] = [
     ("ink", INK),
     ("skin", SKIN),
     ("skinline", SKIN_LINE),
@@ -38,4 +38,6 @@ pub const ALL: [(&str, Rgb); 23] = [
     ("greylight", Rgb::hex(0xD9_E0_DF)),
     ("white", WHITE),
     ("blush", BLUSH),
+    ("flagred", Rgb::hex(0xC6_28_28)),
+    ("aidgreen", Rgb::hex(0x23_7F_52)),
 ];

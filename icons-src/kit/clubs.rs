@@ -1,0 +1,6 @@
+//! Other sports and clubs.
+
+/// The drawings of this file.
+pub fn symbols() -> Vec<(&'static str, String)> {
+    vec![]
+}
