@@ -34,7 +34,16 @@ pub fn drawings(folder: &str) -> Vec<&'static str> {
 
 /// The index files of the symbol sources as (name without `.json`, content), sorted by name.
 pub fn indexes() -> Vec<(&'static str, &'static str)> {
-    let files = ICONS.get_dir("index").into_iter().flat_map(Dir::files);
+    texts("index")
+}
+
+/// What the symbols are called, a file a language, in the same way.
+pub fn labels() -> Vec<(&'static str, &'static str)> {
+    texts("labels")
+}
+
+fn texts(folder: &str) -> Vec<(&'static str, &'static str)> {
+    let files = ICONS.get_dir(folder).into_iter().flat_map(Dir::files);
     let mut all: Vec<(&str, &str)> = files
         .filter(|f| f.path().extension().is_some_and(|e| e == "json"))
         .filter_map(|f| Some((f.path().file_stem()?.to_str()?, f.contents_utf8()?)))

@@ -2,6 +2,7 @@
 //! group. Limbs are aimed: the pose says where hands and feet are, the kit
 //! bends elbows and knees.
 
+use super::age;
 use super::geom::{P, p, polar};
 use super::hair::{Hair, Style};
 use super::hands::Hold;
@@ -210,7 +211,7 @@ impl Figure {
     /// A standing child; the main child of a picture.
     pub fn child(k: f64, hip: P) -> Figure {
         Figure {
-            build: CHILD,
+            build: age::build(),
             k,
             skin: SKIN,
             hair: Hair(Style::Crop, ink::HAIR_DARK),
@@ -334,6 +335,7 @@ impl Figure {
             hair: self.hair,
             wear: self.wear,
             worry: self.worry,
+            cheeks: age::now() == age::Age::Child,
         }
     }
     /// Arms hanging as sleeves only, for a close-up in the present turn.

@@ -86,6 +86,8 @@ pub struct Head {
     pub wear: Wear,
     /// Brows raised in the middle (asking, worried).
     pub worry: bool,
+    /// Round red cheeks.
+    pub cheeks: bool,
 }
 
 /// The face outline in units of half width and half height.
@@ -199,7 +201,7 @@ impl Head {
     fn face(&self, g: &mut Group) {
         for side in [-40.0, 40.0] {
             let (at, z) = self.spot(side, 0.36, 0.98, false);
-            if z > 0.3 {
+            if z > 0.3 && self.cheeks {
                 let w = self.k(0.085) * (0.4 + 0.6 * z);
                 g.dot(Path::ellipse(at, w, self.k(0.06), self.roll), ink::BLUSH);
             }

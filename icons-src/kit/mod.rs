@@ -2,6 +2,7 @@
 //! program, same bytes. `main.rs` writes the files; a test may take this module
 //! in by its path and compare.
 
+pub mod age;
 pub mod arrival;
 pub mod boats;
 pub mod body;
@@ -30,8 +31,23 @@ pub mod places;
 pub mod props;
 pub mod together;
 
-/// Every symbol that the kit draws as its id and its SVG text.
-pub fn symbols() -> Vec<(&'static str, String)> {
+/// Every symbol that the kit draws as its path below the folder of drawings, and
+/// its SVG text: `<id>` for children, `teen/<id>` and `adult/<id>` where the age
+/// of those who take part changes the drawing.
+pub fn symbols() -> Vec<(String, String)> {
+    let young = age::at(age::Age::Child, drawn);
+    let mut all: Vec<(String, String)> = Vec::new();
+    for (folder, age) in [("teen", age::Age::Teen), ("adult", age::Age::Adult)] {
+        let older = age::at(age, drawn);
+        let differ = young.iter().zip(older).filter(|(y, o)| y.1 != o.1);
+        all.extend(differ.map(|(_, (id, svg))| (format!("{folder}/{id}"), svg)));
+    }
+    all.extend(young.into_iter().map(|(id, svg)| (id.to_owned(), svg)));
+    all
+}
+
+/// Every drawing at the age in force.
+fn drawn() -> Vec<(&'static str, String)> {
     [
         people_a::symbols(),
         people_b::symbols(),

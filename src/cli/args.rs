@@ -9,8 +9,13 @@ use lexopt::{Parser, ValueExt as _};
 
 use super::Trouble;
 use super::help::Topic;
+use super::symbols::SymbolsWish;
 use crate::layout::{InkChoice, SheetKind, Turn};
 use crate::model::club::Paper;
+use crate::model::language::Language;
+use crate::model::people::{Age, Skin};
+use crate::symbols::lexicon::lexicons;
+use crate::symbols::variant::Ink;
 use crate::workbench::command::Format;
 
 /// What is asked for.
@@ -28,8 +33,8 @@ pub enum Verb {
     Print(PrintWish),
     /// What should be looked at.
     Check(CheckWish),
-    /// The symbols that fit some words, or all.
-    Symbols(Vec<String>),
+    /// The symbols that fit some words, all, or contact sheets of them.
+    Symbols(SymbolsWish),
 }
 
 /// How the demo is wanted.
@@ -235,11 +240,49 @@ fn check(parser: &mut Parser) -> Result<Verb, Trouble> {
 }
 
 fn symbols(parser: &mut Parser) -> Result<Verb, Trouble> {
-    match options(parser, Topic::Symbols, |_, _| Ok(false))? {
-        Rest::Help => Ok(Verb::Help(Topic::Symbols)),
-        Rest::Files(words) => {
-            let words = words.iter().map(|w| w.to_string_lossy().into_owned());
-            Ok(Verb::Symbols(words.collect()))
+    let mut wish = SymbolsWish::default();
+    let mut contact_only = None;
+    let rest = options(parser, Topic::Symbols, |name, parser| {
+        match name {
+            "to" => wish.to = Some(path(parser, name)?),
+            "words" => wish.words = language(&text(parser, name)?)?,
+            "paper" => wish.paper = Some(one_of(&text(parser, name)?, "paper", &PAPERS)?),
+            "people" => wish.figure.age = one_of(&text(parser, name)?, "age", &AGES)?,
+            "skin" => wish.figure.skin = one_of(&text(parser, name)?, "skin", &SKINS)?,
+            "mirrored" => wish.mirrored = true,
+            "ink" => {
+                for word in list(&text(parser, name)?) {
+                    wish.inks.push(one_of(&word, "ink", &SYMBOL_INKS)?);
+                }
+            }
+            _ => return Ok(false),
+        }
+        if !["to", "words"].contains(&name) {
+            contact_only = Some(name.to_owned());
+        }
+        Ok(true)
+    })?;
+    let Rest::Files(find) = rest else {
+        return Ok(Verb::Help(Topic::Symbols));
+    };
+    wish.find = find
+        .iter()
+        .map(|w| w.to_string_lossy().into_owned())
+        .collect();
+    match (&wish.to, contact_only) {
+        (None, Some(option)) => Err(Trouble::new(
+            format!("--{option} is for contact sheets, and it is not said where they go."),
+            "Name a folder with --to DIR.",
+        )),
+        (Some(_), _) if !wish.find.is_empty() => Err(Trouble::new(
+            "Contact sheets hold all symbols.",
+            "Leave out the words, or leave out --to to list what fits them.",
+        )),
+        _ => {
+            if wish.inks.is_empty() {
+                wish.inks = vec![Ink::Colour, Ink::Grey, Ink::Outline];
+            }
+            Ok(Verb::Symbols(wish))
         }
     }
 }
@@ -276,6 +319,26 @@ const INKS: [(&str, InkChoice); 3] = [
     ("outline", InkChoice::Outline),
 ];
 
+const SYMBOL_INKS: [(&str, Ink); 4] = [
+    ("colour", Ink::Colour),
+    ("grey", Ink::Grey),
+    ("outline", Ink::Outline),
+    ("on-dark", Ink::OnDark),
+];
+
+const AGES: [(&str, Age); 3] = [
+    ("child", Age::Child),
+    ("teen", Age::Teen),
+    ("adult", Age::Adult),
+];
+
+const SKINS: [(&str, Skin); 4] = [
+    ("light", Skin::Light),
+    ("warm", Skin::Warm),
+    ("tan", Skin::Tan),
+    ("deep", Skin::Deep),
+];
+
 const FORMATS: [(&str, Format); 3] = [
     ("pdf", Format::Pdf),
     ("png", Format::Png),
@@ -308,6 +371,18 @@ fn kinds(text: &str) -> Result<Vec<SheetKind>, Trouble> {
         }
     }
     Ok(kinds)
+}
+
+/// A language that there are words in.
+fn language(tag: &str) -> Result<Language, Trouble> {
+    let known: Vec<_> = lexicons().iter().map(|l| l.language.tag()).collect();
+    let found = known.iter().find(|t| t.eq_ignore_ascii_case(tag));
+    found.map(|t| Language::new(t)).ok_or_else(|| {
+        Trouble::new(
+            format!("There are no words in “{tag}”."),
+            format!("Choose {}.", or(&known)),
+        )
+    })
 }
 
 /// Words parted by commas.

@@ -124,7 +124,20 @@ Options:
 ";
 
 const SYMBOLS: &str = "\
-Lists the pictures that fit all of the words, best first, or all pictures and marks.
+Lists the pictures that fit all of the words, best first, or all pictures and marks; a letter or
+two may be wrong. With --to, writes contact sheets of all pictures by group: a PDF for each ink and
+a PNG picture for each page.
 
-Usage: daystrand symbols [WORD...]
+Usage: daystrand symbols [WORD...] [--words TAG]
+       daystrand symbols --to DIR [OPTIONS]
+
+Options:
+  --words TAG     the language of the words: en-GB, en-AU or en-US; en-GB if not said
+  --to DIR        the folder for contact sheets; it is made if it is not there
+  --ink INK       colour, grey, outline, on-dark, several with commas between; the first three if
+                  not said
+  --people AGE    child, teen or adult; child if not said
+  --skin SKIN     light, warm, tan or deep, of the main person; warm if not said
+  --mirrored      left and right exchanged, where a drawing allows it
+  --paper PAPER   A4, A3, A5 or Letter; A4 if not said
 ";

@@ -154,10 +154,7 @@ fn do_verb(
         Verb::Demo(wish) => demo::run(&wish, around, out),
         Verb::Print(wish) => print::run(&wish, around, out),
         Verb::Check(wish) => check::run(&wish, around, out),
-        Verb::Symbols(words) => {
-            symbols::run(&words, out);
-            Ok(Outcome::code(DONE))
-        }
+        Verb::Symbols(wish) => symbols::run(&wish, out),
     }
 }
 

@@ -1,31 +1,84 @@
-//! `symbols`: the pictures that fit some words, or all pictures and marks.
+//! `symbols`: the pictures that fit some words, all pictures and marks, or contact sheets of them.
 
 use std::io::Write;
+use std::path::PathBuf;
 
-use super::say;
+use super::{DONE, Outcome, Trouble, say};
+use crate::layout::contact::Contact;
+use crate::model::club::Paper;
+use crate::model::language::Language;
+use crate::model::people::Figure;
+use crate::symbols::lexicon::lexicon;
 use crate::symbols::library::{Symbol, library};
+use crate::symbols::variant::Ink;
+use crate::workbench::contact;
 
-/// Lists name, label and what can be seen, a picture a line.
-pub fn run(words: &[String], out: &mut dyn Write) {
-    let words = words.join(" ");
-    let found = library().search(&words);
+/// What is wanted of the symbols.
+#[derive(Debug, Default)]
+pub struct SymbolsWish {
+    /// Words to find them by.
+    pub find: Vec<String>,
+    /// The language of the words.
+    pub words: Language,
+    /// Where contact sheets go; listed on the screen otherwise.
+    pub to: Option<PathBuf>,
+    /// Inks of the contact sheets.
+    pub inks: Vec<Ink>,
+    /// Paper of the contact sheets.
+    pub paper: Option<Paper>,
+    /// How people are drawn on them.
+    pub figure: Figure,
+    /// Left and right exchanged.
+    pub mirrored: bool,
+}
+
+/// Lists, or writes contact sheets and says what was written.
+pub fn run(wish: &SymbolsWish, out: &mut dyn Write) -> Result<Outcome, Trouble> {
+    match &wish.to {
+        Some(to) => {
+            let one = |ink: &Ink| Contact {
+                paper: wish.paper.unwrap_or(Paper::A4),
+                ink: *ink,
+                figure: wish.figure,
+                mirrored: wish.mirrored,
+                words: wish.words.clone(),
+            };
+            let wishes: Vec<Contact> = wish.inks.iter().map(one).collect();
+            let written = contact::write(&wishes, to).map_err(|notice| Trouble::from(&notice))?;
+            for path in &written {
+                say(out, &path.display().to_string());
+            }
+        }
+        None => list(wish, out),
+    }
+    Ok(Outcome::code(DONE))
+}
+
+/// Name, label and what can be seen, a picture a line.
+fn list(wish: &SymbolsWish, out: &mut dyn Write) {
+    let words = lexicon(&wish.words);
+    let find = wish.find.join(" ");
+    let found = words.search(&find);
     if found.is_empty() {
         say(
             out,
-            &format!("No picture fits “{words}”. Try one word, or the start of one."),
+            &format!("No picture fits “{find}”. Try one word, or the start of one."),
         );
         return;
     }
-    let marks: Vec<&Symbol> = match words.trim() {
-        "" => library().marks().iter().collect(),
-        _ => Vec::new(),
+    let row = |label: &str, s: &Symbol| (s.id.to_string(), label.to_owned(), s.shows.clone());
+    let mut rows: Vec<_> = found.iter().map(|s| row(words.label(&s.id), s)).collect();
+    if find.trim().is_empty() {
+        let marks = library().marks().iter();
+        rows.extend(marks.map(|s| row(words.mark(&s.id), s)));
+    }
+    let widest = |text: &dyn Fn(&(String, String, String)) -> usize| {
+        rows.iter().map(text).max().unwrap_or(0)
     };
-    let all = || found.iter().chain(&marks);
-    let width = |text: &dyn Fn(&Symbol) -> usize| all().map(|s| text(s)).max().unwrap_or(0);
-    let ids = width(&|s| s.id.as_str().chars().count());
-    let labels = width(&|s| s.label.chars().count());
-    for s in all() {
-        let line = format!("{:ids$}  {:labels$}  {}", s.id.as_str(), s.label, s.shows);
+    let ids = widest(&|r| r.0.chars().count());
+    let labels = widest(&|r| r.1.chars().count());
+    for (id, label, shows) in &rows {
+        let line = format!("{id:ids$}  {label:labels$}  {shows}");
         say(out, line.trim_end());
     }
 }

@@ -7,10 +7,11 @@ use crate::model::board::{self, Board};
 use crate::model::club::Club;
 use crate::model::finding::{Finding, Severity, Spot};
 use crate::model::ids::{StepRef, SymbolId};
-use crate::model::people::{Participant, Skin};
+use crate::model::people::{Figure, Participant};
 use crate::model::session::Session;
 use crate::story::voice::Speaker;
 use crate::story::when;
+use crate::symbols::lexicon::lexicon;
 use crate::symbols::library::{Drawn, library};
 use crate::symbols::variant::{Ink, Variant};
 use crate::units::Size;
@@ -84,6 +85,7 @@ impl<'a> Desk<'a> {
             slug = format!("{slug}-{}", before + 1);
         }
         let mark = library().mark(&who.mark);
+        let words = lexicon(&self.club.rules.words);
         Person {
             who,
             code: plan_code::of_board(self.club, &board, who),
@@ -91,7 +93,7 @@ impl<'a> Desk<'a> {
             mark: library().mark_art(&who.mark),
             mark_words: mark.map_or_else(
                 || who.mark.as_str().replace(['_', '-'], " "),
-                |m| m.label.to_lowercase(),
+                |m| words.mark(&m.id).to_lowercase(),
             ),
             slug,
         }
@@ -136,7 +138,7 @@ impl<'a> Desk<'a> {
         person: &Person<'_>,
         spot: Spot,
     ) -> Drawn {
-        let drawn = self.art_on(symbol, person.who.skin);
+        let drawn = self.art_on(symbol, person.who.figure);
         if !drawn.known {
             let label = quoted(label);
             self.note(
@@ -150,17 +152,14 @@ impl<'a> Desk<'a> {
         drawn
     }
 
-    /// A drawing in the wanted ink and a skin.
-    pub fn art_on(&self, symbol: &SymbolId, skin: Skin) -> Drawn {
-        let variant = Variant {
-            skin,
-            ink: match self.request.ink {
-                InkChoice::Colour => Ink::Colour,
-                InkChoice::Grey => Ink::Grey,
-                InkChoice::Outline => Ink::Outline,
-            },
+    /// A drawing in the wanted ink with a figure.
+    pub fn art_on(&self, symbol: &SymbolId, figure: Figure) -> Drawn {
+        let ink = match self.request.ink {
+            InkChoice::Colour => Ink::Colour,
+            InkChoice::Grey => Ink::Grey,
+            InkChoice::Outline => Ink::Outline,
         };
-        library().art(symbol, variant)
+        library().art(symbol, Variant::new(figure, ink))
     }
 
     /// The words that stand for a picture: its label and what can be seen.

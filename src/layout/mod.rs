@@ -7,6 +7,7 @@
 mod balance;
 mod base_board;
 mod cards;
+pub mod contact;
 mod desk;
 mod equipment;
 mod fit;

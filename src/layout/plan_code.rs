@@ -3,7 +3,7 @@
 
 use crate::model::board::{Board, StepState};
 use crate::model::club::Club;
-use crate::model::people::{Participant, Skin};
+use crate::model::people::{Age, Participant, Skin};
 use crate::story::cards;
 
 /// Letters and digits that cannot be taken for one another, and no vowels, so that no words come
@@ -35,12 +35,18 @@ fn add_board(hash: &mut Fnv, club: &Club, board: &Board, who: &Participant) {
     hash.number(who.tile.to_um());
     hash.number(club.rules.seal.to_um());
     hash.number(i64::from(who.text_pt));
-    hash.number(match who.skin {
+    let skin = match who.figure.skin {
         Skin::Light => 0,
         Skin::Warm => 1,
         Skin::Tan => 2,
         Skin::Deep => 3,
-    });
+    };
+    let age = match who.figure.age {
+        Age::Child => 0,
+        Age::Teen => 4,
+        Age::Adult => 8,
+    };
+    hash.number(skin + age);
     hash.words(who.mark.as_str());
     hash.number(board.steps.len() as i64);
     for step in &board.steps {

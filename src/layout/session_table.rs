@@ -10,7 +10,7 @@ use super::words::{CLEAR, Words};
 use super::writer::Coordinator;
 use super::{ink, strand};
 use crate::model::club::Activity;
-use crate::model::people::Skin;
+use crate::model::people::Figure;
 use crate::model::session::Slot;
 use crate::page::{Item, Role, Source};
 use crate::plan::clock::Clock;
@@ -160,7 +160,7 @@ fn slot_row(
         time.left_of_middle(at(1), ink::INK),
     );
     if let Some(a) = activity {
-        let drawn = desk.art_on(&a.symbol, Skin::default());
+        let drawn = desk.art_on(&a.symbol, Figure::default());
         let square = Rect::new(
             Point::new(columns[2].0, middle - PICTURE / 2),
             Size::square(PICTURE),

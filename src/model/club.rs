@@ -3,6 +3,7 @@
 use std::sync::Arc;
 
 use super::ids::{ActivityId, HelperId, PartId, ParticipantId, SessionId, SymbolId};
+use super::language::Language;
 use super::people::{Helper, Participant};
 use super::session::Session;
 use crate::units::{Length, Size};
@@ -79,6 +80,8 @@ pub struct Rules {
     pub seal: Length,
     /// Printed side of a new participant's tiles.
     pub tile: Length,
+    /// Language of the words that come with the pictures.
+    pub words: Language,
 }
 
 impl Default for Rules {
@@ -89,6 +92,7 @@ impl Default for Rules {
             paper: Paper::A4,
             seal: Length::mm(4.0),
             tile: Length::mm(60.0),
+            words: Language::default(),
         }
     }
 }

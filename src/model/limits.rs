@@ -8,6 +8,7 @@ use jiff::civil::{Date, Time};
 use super::club::{Activity, Rules};
 use super::edit::{Refused, SessionDetails};
 use super::hand::Content;
+use super::language::Language;
 use super::people::{Helper, Participant};
 use super::privacy::Guarded;
 use crate::units::Length;
@@ -188,7 +189,18 @@ pub fn rules(r: &Rules) -> Result<(), Refused> {
     let session = "The time of a session";
     whole(session, " minutes", r.session_minutes, 1, SESSION_MINUTES)?;
     length("The clear film edge", r.seal, 0, SEAL_MAX_MM)?;
+    language(&r.words)?;
     tile(r.tile)
+}
+
+fn language(l: &Language) -> Result<(), Refused> {
+    if l.is_tag() {
+        return Ok(());
+    }
+    Err(Refused::new(
+        format!("“{l}” is no language tag."),
+        "Write it like en-AU: letters and digits with hyphens between.",
+    ))
 }
 
 fn tile(side: Length) -> Result<(), Refused> {

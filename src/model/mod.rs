@@ -1,6 +1,6 @@
 //! The club and everything in it, and the only ways it changes.
 //!
-//! Reading order: `ids`, `club` (what is known for a season), `people`, `session` (one date and its
+//! Reading order: `ids`, `language`, `club` (what is known for a season), `people`, `session` (one date and its
 //! timetable), `hand` (one evening's changes to one board), `board` (what follows from all of
 //! that), `finding` (what a check says), `limits` (what values may be), `edit` (the only way a club
 //! changes), `history` (undo), `invariants` (what always holds).
@@ -14,6 +14,7 @@ pub mod hand;
 pub mod history;
 pub mod ids;
 pub mod invariants;
+pub mod language;
 pub mod limits;
 pub mod people;
 pub mod privacy;

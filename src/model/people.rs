@@ -21,8 +21,8 @@ pub struct Participant {
     pub text_pt: u32,
     /// In whose voice their story speaks.
     pub voice: Voice,
-    /// Skin of the child in their symbols.
-    pub skin: Skin,
+    /// How they are drawn in their symbols.
+    pub figure: Figure,
     /// What their helper needs to know; for the helper's card, never for a board.
     pub helper_note: Guarded<String>,
 }
@@ -45,6 +45,41 @@ pub enum Voice {
 impl Voice {
     /// All of them, for lists.
     pub const ALL: [Self; 3] = [Self::I, Self::You, Self::Name];
+}
+
+/// How the main person of a symbol is drawn.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+pub struct Figure {
+    /// Their skin.
+    pub skin: Skin,
+    /// How old they look.
+    pub age: Age,
+}
+
+/// How old the people who take part look in the symbols.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+pub enum Age {
+    /// Primary school.
+    #[default]
+    Child,
+    /// Secondary school.
+    Teen,
+    /// Grown up.
+    Adult,
+}
+
+impl Age {
+    /// All of them, the youngest first.
+    pub const ALL: [Self; 3] = [Self::Child, Self::Teen, Self::Adult];
+
+    /// In words.
+    pub const fn label(self) -> &'static str {
+        match self {
+            Self::Child => "Child",
+            Self::Teen => "Teen",
+            Self::Adult => "Adult",
+        }
+    }
 }
 
 /// Skin tones that the symbols can be drawn in.

@@ -8,10 +8,10 @@ use serde::Deserialize;
 use super::art::Art;
 use super::parse::parse;
 use super::placeholder::placeholder;
-use super::search::{Words, split};
 use super::variant::{Variant, has_skin, vary};
 use crate::assets;
 use crate::model::ids::SymbolId;
+use crate::model::people::{Age, Skin};
 
 /// The index of the marks, which stand for a participant instead of a name.
 const MARKS: &str = "marks";
@@ -21,31 +21,32 @@ const MARKS: &str = "marks";
 #[serde(deny_unknown_fields)]
 struct Entry {
     id: String,
-    label: String,
-    #[serde(default)]
-    words: Vec<String>,
     #[serde(default)]
     shows: String,
     #[serde(default)]
     group: String,
+    #[serde(default = "yes")]
+    mirror: bool,
 }
 
-/// A symbol or a mark.
+const fn yes() -> bool {
+    true
+}
+
+/// A symbol or a mark. What it is called stands in the lexicon of a language.
 #[derive(Clone, Debug)]
 pub struct Symbol {
     /// Its name, also that of its file.
     pub id: SymbolId,
-    /// What it is called, such as "Sunscreen".
-    pub label: String,
-    /// Other words someone would type to find it.
-    pub words: Vec<String>,
     /// What can be seen on it, in one sentence.
     pub shows: String,
     /// With which others it lies in the tray.
     pub group: String,
-    find: Words,
-    svg: &'static str,
-    source: OnceLock<Source>,
+    /// Whether the drawing is still right when left and right are exchanged.
+    pub mirrors: bool,
+    /// The drawing for each age; a later one only where it differs from the child's.
+    svg: [Option<&'static str>; 3],
+    source: [OnceLock<Source>; 3],
     drawn: [OnceLock<Arc<Art>>; Variant::COUNT],
 }
 
@@ -115,6 +116,8 @@ impl Library {
         } else {
             (&mut self.marks, &mut self.mark_by_id)
         };
+        let older = |age: &str| assets::drawing(&format!("{folder}/{age}"), &entry.id);
+        let svg = [Some(svg), older("teen"), older("adult")];
         let symbol = Symbol::new(entry, svg);
         if by_id.contains_key(&symbol.id) {
             self.faults
@@ -154,20 +157,6 @@ impl Library {
             .map_or_else(|| missing(id), |s| s.drawn(variant))
     }
 
-    /// Symbols that fit all of the words, best first. A word fits by the start of a word of the
-    /// label, the synonyms or the description, whatever its case and accents. No words: all, in
-    /// the order of the index.
-    pub fn search(&self, words: &str) -> Vec<&Symbol> {
-        let wanted = split(words);
-        let mut found: Vec<(u32, &Symbol)> = self
-            .symbols
-            .iter()
-            .filter_map(|s| Some((s.find.rank(&wanted)?, s)))
-            .collect();
-        found.sort_by_key(|(rank, _)| *rank);
-        found.into_iter().map(|(_, s)| s).collect()
-    }
-
     /// All marks in the order of the index.
     pub fn marks(&self) -> &[Symbol] {
         &self.marks
@@ -192,27 +181,31 @@ impl Library {
 }
 
 impl Symbol {
-    fn new(entry: Entry, svg: &'static str) -> Self {
+    fn new(entry: Entry, svg: [Option<&'static str>; 3]) -> Self {
         Self {
-            find: Words::new(&entry.label, &entry.words, &entry.shows),
             id: SymbolId::new(&entry.id),
-            label: entry.label,
-            words: entry.words,
             shows: entry.shows,
             group: entry.group,
+            mirrors: entry.mirror,
             svg,
-            source: OnceLock::new(),
-            drawn: Default::default(),
+            source: Default::default(),
+            drawn: std::array::from_fn(|_| OnceLock::new()),
         }
     }
 
     /// The source drawing.
     pub fn svg(&self) -> &'static str {
-        self.svg
+        self.svg[0].unwrap_or_default()
     }
 
-    fn source(&self) -> &Source {
-        self.source.get_or_init(|| match parse(self.svg) {
+    /// The source drawing with people of that age, if it differs from the child's.
+    pub fn svg_at(&self, age: Age) -> Option<&'static str> {
+        self.svg[age as usize]
+    }
+
+    fn source(&self, age: Age) -> &Source {
+        let svg = self.svg_at(age).unwrap_or_default();
+        self.source[age as usize].get_or_init(|| match parse(svg) {
             Ok(art) => Source {
                 has_skin: has_skin(&art),
                 art,
@@ -226,13 +219,22 @@ impl Symbol {
         })
     }
 
-    /// The drawing in a variant.
+    /// The drawing in a variant. One that may not be mirrored stays as it is; one that is the same
+    /// at every age is the child's.
     pub fn drawn(&self, variant: Variant) -> Drawn {
-        let source = self.source();
+        let mut variant = variant;
+        variant.mirrored &= self.mirrors;
+        if self.svg_at(variant.figure.age).is_none() {
+            variant.figure.age = Age::Child;
+        }
+        let source = self.source(variant.figure.age);
         if !source.known {
             return missing(&self.id);
         }
-        let kept = &self.drawn[variant.slot(source.has_skin)];
+        if !source.has_skin {
+            variant.figure.skin = Skin::default();
+        }
+        let kept = &self.drawn[variant.slot()];
         Drawn {
             id: self.id.clone(),
             variant: variant.name(source.has_skin),

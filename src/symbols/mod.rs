@@ -1,9 +1,10 @@
 //! The symbols: drawings parsed once, found by word, varied by skin, grey and outline.
 //!
 //! Reading order: `art` (what a drawing is), `palette`, `parse` (from SVG), `variant`, `library`
-//! (all of them, by name and by word).
+//! (all of them, by name), `lexicon` (what they are called, by word).
 
 pub mod art;
+pub mod lexicon;
 pub mod library;
 pub mod palette;
 pub mod parse;

@@ -10,6 +10,16 @@ pub const SKIN: Rgb = Rgb::hex(0xD9_9A_6C);
 pub const SKIN_LINE: Rgb = Rgb::hex(0x8F_52_30);
 /// Cheeks, and nothing else.
 pub const BLUSH: Rgb = Rgb::hex(0xE5_8A_6B);
+/// Water.
+pub const WATER: Rgb = Rgb::hex(0x6F_B4_DE);
+/// The key object.
+pub const SUN: Rgb = Rgb::hex(0xFF_C8_3D);
+/// Accent cloth, movement.
+pub const CORAL: Rgb = Rgb::hex(0xE8_58_2F);
+/// Red of a warning flag and of heat in a face, and nothing else.
+pub const FLAG_RED: Rgb = Rgb::hex(0xC6_28_28);
+/// Green of the first-aid sign, and nothing else.
+pub const AID_GREEN: Rgb = Rgb::hex(0x23_7F_52);
 /// White, seams between layers.
 pub const WHITE: Rgb = Rgb::WHITE;
 
@@ -28,16 +38,16 @@ pub const ALL: [(&str, Rgb); 25] = [
     ("teal", Rgb::hex(0x1F_6B_66)),
     ("navy", Rgb::hex(0x2F_4E_7A)),
     ("charcoal", Rgb::hex(0x3B_47_50)),
-    ("coral", Rgb::hex(0xE8_58_2F)),
-    ("water", Rgb::hex(0x6F_B4_DE)),
+    ("coral", CORAL),
+    ("water", WATER),
     ("waterlight", Rgb::hex(0xBF_E3_F2)),
-    ("sun", Rgb::hex(0xFF_C8_3D)),
+    ("sun", SUN),
     ("sand", Rgb::hex(0xF2_DD_B2)),
     ("leaf", Rgb::hex(0x6D_AA_5B)),
     ("grey", Rgb::hex(0x9A_A7_AA)),
     ("greylight", Rgb::hex(0xD9_E0_DF)),
     ("white", WHITE),
     ("blush", BLUSH),
-    ("flagred", Rgb::hex(0xC6_28_28)),
-    ("aidgreen", Rgb::hex(0x23_7F_52)),
+    ("flagred", FLAG_RED),
+    ("aidgreen", AID_GREEN),
 ];

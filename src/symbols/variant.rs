@@ -1,17 +1,21 @@
-//! One drawing seen differently: the child's skin, in grey, as an outline. All from the same source.
+//! One drawing seen differently: the main person's skin, in grey, as an outline, on a dark ground,
+//! mirrored. All from the same source.
 
-use super::art::{Art, Node, Shape, Stroke};
+use super::art::{Art, CANVAS, Node, Shape, Stroke};
 use super::palette;
-use crate::model::people::Skin;
+use crate::model::people::{Figure, Skin};
 use crate::units::colour::Rgb;
+use crate::units::path::Path;
 
 /// How a symbol is wanted.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
 pub struct Variant {
-    /// Skin of the main child.
-    pub skin: Skin,
+    /// Skin and age of the main person.
+    pub figure: Figure,
     /// With which inks.
     pub ink: Ink,
+    /// Left and right exchanged, where the drawing allows it.
+    pub mirrored: bool,
 }
 
 /// With which inks a symbol is printed.
@@ -22,49 +26,107 @@ pub enum Ink {
     Colour,
     /// Each colour as the grey of the same luminance, as a grey printer shows it.
     Grey,
-    /// White with dark lines: for little ink, and for colouring in.
+    /// White with dark lines: for little ink, for photocopies, and for colouring in.
     Outline,
+    /// Light lines and few bright colours for a black ground.
+    OnDark,
 }
 
 impl Ink {
     /// All of them, for lists.
-    pub const ALL: [Self; 3] = [Self::Colour, Self::Grey, Self::Outline];
+    pub const ALL: [Self; 4] = [Self::Colour, Self::Grey, Self::Outline, Self::OnDark];
+
+    /// In a word, as in file names.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Colour => "colour",
+            Self::Grey => "grey",
+            Self::Outline => "outline",
+            Self::OnDark => "on-dark",
+        }
+    }
+
+    /// The ground it is made for.
+    pub const fn ground(self) -> Rgb {
+        match self {
+            Self::OnDark => Rgb::BLACK,
+            _ => Rgb::WHITE,
+        }
+    }
 }
 
-impl Variant {
-    /// How many different variants a drawing can have.
-    pub(super) const COUNT: usize = 9;
+/// Names of the variants of one age, facing one way: four skins in colour, four in grey, outline,
+/// on dark, colour and grey without skin.
+macro_rules! names {
+    ($start:literal) => {
+        [
+            concat!($start, "light"),
+            concat!($start, "warm"),
+            concat!($start, "tan"),
+            concat!($start, "deep"),
+            concat!($start, "light-grey"),
+            concat!($start, "warm-grey"),
+            concat!($start, "tan-grey"),
+            concat!($start, "deep-grey"),
+            concat!($start, "outline"),
+            concat!($start, "on-dark"),
+            concat!($start, "plain"),
+            concat!($start, "grey"),
+        ]
+    };
+}
 
-    /// A place below [`Self::COUNT`]. A drawing without the skin that follows the participant is
-    /// the same on every skin; an outline has none.
-    pub(super) fn slot(self, has_skin: bool) -> usize {
-        let skin = if has_skin {
-            self.skin as usize
-        } else {
-            Skin::Warm as usize
-        };
+const NAMES: [[&str; 12]; 6] = [
+    names!(""),
+    names!("teen-"),
+    names!("adult-"),
+    names!("mirrored-"),
+    names!("mirrored-teen-"),
+    names!("mirrored-adult-"),
+];
+
+impl Variant {
+    /// A figure in an ink, as it was drawn.
+    pub const fn new(figure: Figure, ink: Ink) -> Self {
+        Self {
+            figure,
+            ink,
+            mirrored: false,
+        }
+    }
+
+    /// How many different variants a drawing can have.
+    pub(super) const COUNT: usize = 60;
+
+    /// Which of the six rows of ages and directions.
+    const fn row(self) -> usize {
+        self.figure.age as usize + if self.mirrored { 3 } else { 0 }
+    }
+
+    /// Which of the ten inks and skins.
+    const fn column(self) -> usize {
+        let skin = self.figure.skin as usize;
         match self.ink {
             Ink::Colour => skin,
             Ink::Grey => 4 + skin,
             Ink::Outline => 8,
+            Ink::OnDark => 9,
         }
     }
 
+    /// A place below [`Self::COUNT`].
+    pub(super) const fn slot(self) -> usize {
+        self.row() * 10 + self.column()
+    }
+
     /// The variant in a few letters; equal names of one symbol mean equal drawings.
-    pub(super) fn name(self, has_skin: bool) -> &'static str {
-        match (self.ink, has_skin, self.skin) {
-            (Ink::Colour, false, _) => "plain",
-            (Ink::Grey, false, _) => "grey",
-            (Ink::Outline, _, _) => "outline",
-            (Ink::Colour, true, Skin::Light) => "light",
-            (Ink::Colour, true, Skin::Warm) => "warm",
-            (Ink::Colour, true, Skin::Tan) => "tan",
-            (Ink::Colour, true, Skin::Deep) => "deep",
-            (Ink::Grey, true, Skin::Light) => "light-grey",
-            (Ink::Grey, true, Skin::Warm) => "warm-grey",
-            (Ink::Grey, true, Skin::Tan) => "tan-grey",
-            (Ink::Grey, true, Skin::Deep) => "deep-grey",
-        }
+    pub(super) const fn name(self, has_skin: bool) -> &'static str {
+        let column = match (self.ink, has_skin) {
+            (Ink::Colour, false) => 10,
+            (Ink::Grey, false) => 11,
+            _ => self.column(),
+        };
+        NAMES[self.row()][column]
     }
 }
 
@@ -100,12 +162,42 @@ fn any_colour(nodes: &[Node], is: &dyn Fn(Rgb) -> bool) -> bool {
     })
 }
 
-/// The drawing as wanted.
+/// The drawing as wanted; its age is that of the source.
 pub fn vary(art: &Art, variant: Variant) -> Art {
-    match variant.ink {
-        Ink::Colour => recolour(art, &|c| on_skin(c, variant.skin)),
-        Ink::Grey => recolour(art, &|c| on_skin(c, variant.skin).to_grey()),
+    let skin = variant.figure.skin;
+    let inked = match variant.ink {
+        Ink::Colour => recolour(art, &|c| on_skin(c, skin)),
+        Ink::Grey => recolour(art, &|c| on_skin(c, skin).to_grey()),
         Ink::Outline => outline(art),
+        Ink::OnDark => recolour(&outline_of(art, &dark_fill), &|c| {
+            if c == palette::INK { Rgb::WHITE } else { c }
+        }),
+    };
+    if variant.mirrored {
+        mirror(&inked)
+    } else {
+        inked
+    }
+}
+
+/// Left and right exchanged.
+fn mirror(art: &Art) -> Art {
+    let turn = |path: &Path<[f32; 2]>| path.map(|[x, y]| [CANVAS - x, *y]);
+    fn walk(nodes: &[Node], turn: &dyn Fn(&Path<[f32; 2]>) -> Path<[f32; 2]>) -> Vec<Node> {
+        let one = |node: &Node| match node {
+            Node::Shape(s) => Node::Shape(Shape {
+                path: turn(&s.path),
+                ..s.clone()
+            }),
+            Node::Clipped { clip, nodes } => Node::Clipped {
+                clip: turn(clip),
+                nodes: walk(nodes, turn),
+            },
+        };
+        nodes.iter().map(one).collect()
+    }
+    Art {
+        nodes: walk(&art.nodes, &turn),
     }
 }
 
@@ -155,15 +247,19 @@ const BODY: f32 = 7.0;
 /// White fills, dark lines. Dark cloth and hair become a light grey, so that a figure keeps its
 /// parts; the white seams between layers turn into lines.
 fn outline(art: &Art) -> Art {
-    map_shapes(&art.nodes, &outline_shape)
+    outline_of(art, &paper_of)
 }
 
-fn outline_shape(shape: &Shape) -> Vec<Shape> {
+fn outline_of(art: &Art, fill: &dyn Fn(Rgb) -> Rgb) -> Art {
+    map_shapes(&art.nodes, &|shape| outline_shape(shape, fill))
+}
+
+fn outline_shape(shape: &Shape, fill: &dyn Fn(Rgb) -> Rgb) -> Vec<Shape> {
     let mut out = Vec::with_capacity(2);
-    let filled = shape.fill.map(paper_of);
+    let filled = shape.fill.map(fill);
     match shape.stroke {
         Some(s) if s.width >= BODY && s.colour != palette::INK => {
-            let body = paper_of(s.colour);
+            let body = fill(s.colour);
             out.push(with(
                 shape,
                 None,
@@ -226,5 +322,17 @@ fn paper_of(colour: Rgb) -> Rgb {
         Rgb::hex(0xD4_D9_D8)
     } else {
         Rgb::WHITE
+    }
+}
+
+/// What a fill becomes on a black ground: the key object, water and accents stay bright, the rest
+/// is black or nearly, so that the light lines carry the picture.
+fn dark_fill(colour: Rgb) -> Rgb {
+    if [palette::INK, palette::SUN, palette::CORAL, palette::WATER].contains(&colour) {
+        colour
+    } else if colour.lightness() < 42.0 {
+        Rgb::hex(0x2A_30_33)
+    } else {
+        Rgb::BLACK
     }
 }

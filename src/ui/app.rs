@@ -19,6 +19,7 @@ use super::{boards, checks, notice, people, print, session, together};
 use crate::model::edit::Edit;
 use crate::model::finding::Spot;
 use crate::model::ids::SymbolId;
+use crate::symbols::lexicon::lexicon;
 use crate::workbench::Workbench;
 use crate::workbench::command::{Command, Effect, Place};
 
@@ -391,7 +392,8 @@ fn pickers(
 ) {
     for slot in [activity, mark] {
         let Some(picker) = slot else { continue };
-        match picker.show(ui, desk.pictures) {
+        let words = lexicon(&desk.view.club.rules.words);
+        match picker.show(ui, desk.pictures, words) {
             Picked::Not => {}
             Picked::Away => *slot = None,
             Picked::This(id) => {

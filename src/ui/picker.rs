@@ -12,7 +12,7 @@ use super::widgets::button::Button;
 use super::widgets::field::live;
 use super::widgets::{focus_ring, words};
 use crate::model::ids::{ActivityId, ParticipantId, SymbolId};
-use crate::symbols::library::library;
+use crate::symbols::lexicon::Lexicon;
 
 /// For what something is picked.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -58,28 +58,22 @@ impl Picker {
         matches!(self.target, For::Mark(_))
     }
 
-    fn items(&self) -> Vec<(SymbolId, String)> {
-        let wanted = self.search.trim().to_lowercase();
+    fn items(&self, names: &Lexicon) -> Vec<(SymbolId, String)> {
+        let wanted = self.search.trim();
         if self.marks() {
-            let all = library().marks().iter();
-            let fits = |s: &&crate::symbols::library::Symbol| {
-                s.label.to_lowercase().contains(&wanted)
-                    || s.words.iter().any(|w| w.contains(&wanted))
-            };
-            return all
-                .filter(fits)
-                .map(|s| (s.id.clone(), s.label.clone()))
+            let found = names.search_marks(wanted).into_iter();
+            return found
+                .map(|s| (s.id.clone(), names.mark(&s.id).to_owned()))
                 .collect();
         }
-        library()
-            .search(&wanted)
-            .into_iter()
-            .map(|s| (s.id.clone(), s.label.clone()))
+        let found = names.search(wanted).into_iter();
+        found
+            .map(|s| (s.id.clone(), names.label(&s.id).to_owned()))
             .collect()
     }
 
     /// Shows the card.
-    pub fn show(&mut self, ui: &Ui, pictures: &mut Pictures) -> Picked {
+    pub fn show(&mut self, ui: &Ui, pictures: &mut Pictures, names: &Lexicon) -> Picked {
         let t = theme::of(ui.ctx());
         let window = ui.ctx().content_rect();
         let size = vec2(
@@ -122,7 +116,7 @@ impl Picker {
                 }
                 let down = r.has_focus()
                     && ui.input_mut(|i| i.consume_key(Modifiers::NONE, Key::ArrowDown));
-                let picked = self.grid(ui, pictures, size.y - 200.0, down);
+                let picked = self.grid(ui, pictures, names, (size.y - 200.0, down));
                 ui.add_space(6.0);
                 let away = Button::new("picker-away", "Cancel").show(ui).clicked();
                 if away { Picked::Away } else { picked }
@@ -135,8 +129,14 @@ impl Picker {
         }
     }
 
-    fn grid(&mut self, ui: &mut Ui, pictures: &mut Pictures, height: f32, enter: bool) -> Picked {
-        let items = self.items();
+    fn grid(
+        &mut self,
+        ui: &mut Ui,
+        pictures: &mut Pictures,
+        names: &Lexicon,
+        (height, enter): (f32, bool),
+    ) -> Picked {
+        let items = self.items(names);
         self.at = self.at.min(items.len().saturating_sub(1));
         let mut picked = Picked::Not;
         ScrollArea::vertical()

@@ -6,7 +6,7 @@ use std::collections::HashMap;
 use egui::{ColorImage, Context, Painter, Rect, TextureHandle, TextureOptions, Vec2, pos2};
 
 use crate::model::ids::SymbolId;
-use crate::model::people::Skin;
+use crate::model::people::Figure;
 use crate::raster;
 use crate::symbols::library::library;
 use crate::symbols::variant::{Ink, Variant};
@@ -35,12 +35,8 @@ struct Kept {
 
 impl Pictures {
     /// Paints a symbol into the middle square of a rectangle, with a participant's skin.
-    pub fn symbol(&mut self, p: &Painter, rect: Rect, id: &SymbolId, skin: Skin) {
-        let variant = Variant {
-            skin,
-            ink: Ink::Colour,
-        };
-        let drawn = library().art(id, variant);
+    pub fn symbol(&mut self, p: &Painter, rect: Rect, id: &SymbolId, figure: Figure) {
+        let drawn = library().art(id, Variant::new(figure, Ink::Colour));
         self.paint(p, rect, drawn);
     }
 

@@ -16,7 +16,8 @@ use super::widgets::card::{Lie, face_down, peg, tile};
 use super::widgets::{focus_ring, words};
 use crate::model::board::{Board, Step, StepState};
 use crate::model::ids::SymbolId;
-use crate::model::people::Skin;
+use crate::model::people::Figure;
+use crate::symbols::lexicon::lexicon;
 use crate::symbols::library::library;
 
 /// Seconds to hold before the view is left.
@@ -116,8 +117,8 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut TogetherState, rect: R
     rope.sag_to(pos2(places.always.left(), places.rope_y - 4.0));
     paint::line(ui.painter(), &t, &rope.points, 9.0);
     basket(ui.painter(), places.finished);
-    always(ui, desk, &places, person.skin);
-    finished(ui, desk, state, &places, board, person.skin);
+    always(ui, desk, &places, person.figure);
+    finished(ui, desk, state, &places, board, person.figure);
     heading(
         ui,
         places.now,
@@ -128,10 +129,10 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut TogetherState, rect: R
             "All finished"
         },
     );
-    now(ui, desk, state, &places, board, person.skin);
+    now(ui, desk, state, &places, board, person.figure);
     if let Some(step) = board.steps.get(state.done + 1) {
         heading(ui, places.next, places.rope_y, "Next");
-        large(ui, desk, places.next, step, person.skin, 30.0);
+        large(ui, desk, places.next, step, person.figure, 30.0);
         let at = pos2(places.next.center().x, places.rope_y);
         peg(ui.painter(), at, "", t.col.peg, t.col.on_peg);
     }
@@ -147,7 +148,7 @@ fn heading(ui: &Ui, card: Rect, rope_y: f32, words: &str) {
 }
 
 /// A step as a very large card.
-fn large(ui: &Ui, desk: &mut Desk<'_>, rect: Rect, step: &Step, skin: Skin, size: f32) {
+fn large(ui: &Ui, desk: &mut Desk<'_>, rect: Rect, step: &Step, figure: Figure, size: f32) {
     let t = theme::of(ui.ctx());
     let p = ui.painter();
     if step.state == StepState::NotToday {
@@ -178,7 +179,7 @@ fn large(ui: &Ui, desk: &mut Desk<'_>, rect: Rect, step: &Step, skin: Skin, size
     p.rect_filled(paper, CornerRadius::same(14), t.col.card);
     let inner = paper.shrink(rect.width() * 0.03);
     let (picture, text) = inner.split_top_bottom_at_y(inner.bottom() - size * 1.7);
-    desk.pictures.symbol(p, picture, &step.symbol, skin);
+    desk.pictures.symbol(p, picture, &step.symbol, figure);
     words::label(
         p,
         text,
@@ -196,7 +197,7 @@ fn now(
     state: &mut TogetherState,
     places: &Places,
     board: &Board,
-    skin: Skin,
+    figure: Figure,
 ) {
     let t = theme::of(ui.ctx());
     let Some(step) = board.steps.get(state.done) else {
@@ -229,7 +230,7 @@ fn now(
             ),
         )
     });
-    large(ui, desk, places.now, step, skin, 40.0);
+    large(ui, desk, places.now, step, figure, 40.0);
     let at = Rect::from_center_size(
         pos2(places.now.center().x, places.rope_y),
         Vec2::splat(46.0),
@@ -325,7 +326,7 @@ fn finished(
     state: &mut TogetherState,
     places: &Places,
     board: &Board,
-    skin: Skin,
+    figure: Figure,
 ) {
     let t = theme::of(ui.ctx());
     let now = ui.input(|i| i.time);
@@ -355,7 +356,7 @@ fn finished(
             words::label(p, plate, "Not today", &[15.0, 13.0], 2, t.col.card_ink);
         } else {
             let paper = tile(p, &t, rect, Lie::Ground);
-            small_face(p, desk, paper, step, skin);
+            small_face(p, desk, paper, step, figure);
         }
         if last {
             let r = ui.interact(home, Id::unique("together-back"), Sense::click());
@@ -372,12 +373,12 @@ fn finished(
 }
 
 /// A finished step: small ones show their picture alone.
-fn small_face(p: &Painter, desk: &mut Desk<'_>, paper: Rect, step: &Step, skin: Skin) {
+fn small_face(p: &Painter, desk: &mut Desk<'_>, paper: Rect, step: &Step, figure: Figure) {
     if paper.width() < 84.0 {
         let inner = paper.shrink(3.0);
-        desk.pictures.symbol(p, inner, &step.symbol, skin);
+        desk.pictures.symbol(p, inner, &step.symbol, figure);
     } else {
-        face(p, desk.pictures, paper, &step.symbol, &step.label, skin);
+        face(p, desk.pictures, paper, &step.symbol, &step.label, figure);
     }
 }
 
@@ -389,7 +390,7 @@ fn between(from: Rect, to: Rect, part: f32) -> Rect {
 }
 
 /// Help, stop, break, toilet, quiet place: to point at.
-fn always(ui: &Ui, desk: &mut Desk<'_>, places: &Places, skin: Skin) {
+fn always(ui: &Ui, desk: &mut Desk<'_>, places: &Places, figure: Figure) {
     let t = theme::of(ui.ctx());
     let p = ui.painter();
     let rect = places.always;
@@ -405,16 +406,17 @@ fn always(ui: &Ui, desk: &mut Desk<'_>, places: &Places, skin: Skin) {
         .map(|s| SymbolId::new(s))
         .filter(|s| library().get(s).is_some())
         .collect();
+    let words = lexicon(&desk.view.club.rules.words);
     let each = (rect.height() - 20.0) / there.len().max(1) as f32;
     let side = (each - 10.0).min(rect.width() - 28.0);
     for (i, id) in there.iter().enumerate() {
         let mid = pos2(rect.center().x, rect.top() + 10.0 + (i as f32 + 0.5) * each);
         let card = Rect::from_center_size(mid, Vec2::splat(side));
-        let label = library().get(id).map_or("", |s| s.label.as_str());
+        let label = words.label(id);
         let r = ui.interact(card, Id::unique(("always", i)), Sense::hover());
         r.widget_info(|| WidgetInfo::labeled(Role::Image, true, label));
         let paper = tile(p, &t, card, Lie::Flat);
-        face(p, desk.pictures, paper, id, label, skin);
+        face(p, desk.pictures, paper, id, label, figure);
     }
 }
 

@@ -18,8 +18,8 @@ use super::widgets::{focus_ring, within, words};
 use crate::model::club::Club;
 use crate::model::hand::Content;
 use crate::model::ids::SymbolId;
-use crate::model::people::Skin;
-use crate::symbols::library::library;
+use crate::model::people::Figure;
+use crate::symbols::lexicon::lexicon;
 
 const GAP: f32 = 6.0;
 
@@ -46,8 +46,8 @@ pub struct Tray<'a> {
     pub eager: bool,
     /// What a pick does, in words.
     pub does: String,
-    /// Skin of the child in the pictures.
-    pub skin: Skin,
+    /// How the main person is drawn.
+    pub figure: Figure,
 }
 
 /// What was picked.
@@ -62,7 +62,7 @@ pub enum Pick {
 /// The club's own activities that fit the words, in the order of the club.
 pub fn activities(club: &Club, search: &str) -> Vec<Content> {
     let wanted = search.trim().to_lowercase();
-    let found = library().search(&wanted);
+    let found = lexicon(&club.rules.words).search(&wanted);
     let by_symbol = |id: &SymbolId| found.iter().any(|s| s.id == *id);
     club.activities
         .iter()
@@ -77,14 +77,15 @@ pub fn activities(club: &Club, search: &str) -> Vec<Content> {
 
 /// Symbols that fit the words and that no activity of the club has.
 pub fn others(club: &Club, search: &str) -> Vec<Content> {
-    library()
+    let words = lexicon(&club.rules.words);
+    words
         .search(search.trim())
         .into_iter()
         .filter(|s| !club.activities.iter().any(|a| a.symbol == s.id))
         .map(|s| Content {
             activity: None,
             symbol: s.id.clone(),
-            label: s.label.clone(),
+            label: words.label(&s.id).to_owned(),
         })
         .collect()
 }
@@ -315,7 +316,7 @@ impl Tray<'_> {
         let text_height = if rect.height() > 92.0 { 36.0 } else { 20.0 };
         let (picture, text) = inner.split_top_bottom_at_y(inner.bottom() - text_height);
         desk.pictures
-            .symbol(p, picture.shrink(1.0), &content.symbol, self.skin);
+            .symbol(p, picture.shrink(1.0), &content.symbol, self.figure);
         let rows = if text_height > 30.0 { 2 } else { 1 };
         words::label(p, text, &content.label, &[14.0, 13.0], rows, t.col.card_ink);
     }

@@ -11,7 +11,8 @@ use crate::model::hand::{Content, HandChanges, Placement};
 use crate::model::ids::{
     ActivityId, HelperId, OwnId, PartId, ParticipantId, SessionId, SlotId, StepRef, SymbolId,
 };
-use crate::model::people::{Helper, Participant, Role, Skin, Voice};
+use crate::model::language::Language;
+use crate::model::people::{Age, Figure, Helper, Participant, Role, Skin, Voice};
 use crate::model::privacy::{Class, Guarded};
 use crate::model::session::{Session, Slot};
 use crate::units::Length;
@@ -334,16 +335,26 @@ const ACTIVITIES: [ActivityRow; 24] = [
     ),
 ];
 
-/// A participant: name, mark, tile in mm, text in points, voice, skin, what a helper needs to know.
+/// A participant: name, mark, tile in mm, text in points, voice, how they are drawn, what a helper needs to know.
 type ParticipantRow = (
     &'static str,
     &'static str,
     f64,
     u32,
     Voice,
-    Skin,
+    Figure,
     &'static str,
 );
+
+const fn child(skin: Skin) -> Figure {
+    let age = Age::Child;
+    Figure { skin, age }
+}
+
+const fn teen(skin: Skin) -> Figure {
+    let age = Age::Teen;
+    Figure { skin, age }
+}
 
 const PARTICIPANTS: [ParticipantRow; 8] = [
     (
@@ -352,7 +363,7 @@ const PARTICIPANTS: [ParticipantRow; 8] = [
         60.0,
         36,
         Voice::I,
-        Skin::Warm,
+        child(Skin::Warm),
         "Speak in few words and wait. An answer may take ten seconds. Show the next tile before walking.",
     ),
     (
@@ -361,7 +372,7 @@ const PARTICIPANTS: [ParticipantRow; 8] = [
         75.0,
         48,
         Voice::I,
-        Skin::Deep,
+        child(Skin::Deep),
         "Takes a tile in the hand to ask for something. A flat hand means stop. Keep the change tile in reach.",
     ),
     (
@@ -370,7 +381,7 @@ const PARTICIPANTS: [ParticipantRow; 8] = [
         50.0,
         36,
         Voice::Name,
-        Skin::Tan,
+        child(Skin::Tan),
         "Drum instead of song: singing in a group is too loud. Ear muffs hang on the bag. Both hands turned over means finished.",
     ),
     (
@@ -379,7 +390,7 @@ const PARTICIPANTS: [ParticipantRow; 8] = [
         40.0,
         36,
         Voice::You,
-        Skin::Light,
+        teen(Skin::Light),
         "Reads words and likes to turn the tiles over alone. Say how many steps are left, not how many minutes.",
     ),
     (
@@ -388,7 +399,7 @@ const PARTICIPANTS: [ParticipantRow; 8] = [
         65.0,
         60,
         Voice::I,
-        Skin::Light,
+        child(Skin::Light),
         "Sees best close up and in the shade. Hold the board still and name the picture. Stays on land this time; shells are a favourite.",
     ),
     (
@@ -397,7 +408,7 @@ const PARTICIPANTS: [ParticipantRow; 8] = [
         55.0,
         40,
         Voice::I,
-        Skin::Deep,
+        child(Skin::Deep),
         "Walks with a frame on the mat path. Ask before touching the frame. Begin each walk two minutes early.",
     ),
     (
@@ -406,7 +417,7 @@ const PARTICIPANTS: [ParticipantRow; 8] = [
         60.0,
         44,
         Voice::Name,
-        Skin::Tan,
+        child(Skin::Tan),
         "Sunscreen first, before anything wet or sandy; puts it on alone with the mirror. Shakes the head for no.",
     ),
     (
@@ -415,7 +426,7 @@ const PARTICIPANTS: [ParticipantRow; 8] = [
         45.0,
         36,
         Voice::You,
-        Skin::Warm,
+        teen(Skin::Warm),
         "Quiet place after everything in the water. Going quiet means a break is needed. Sit beside, not opposite.",
     ),
 ];
@@ -492,6 +503,7 @@ pub fn club() -> Club {
             paper: Paper::A4,
             seal: Length::mm(4.0),
             tile: Length::mm(60.0),
+            words: Language::default(),
         },
         parts,
         activities: activities.into_iter().map(Arc::new).collect(),
@@ -564,7 +576,7 @@ fn by_symbol(activities: &[Activity]) -> BTreeMap<String, ActivityId> {
 }
 
 fn participant(next: &mut Numbers, row: &ParticipantRow) -> Arc<Participant> {
-    let &(name, mark, tile, text_pt, voice, skin, note) = row;
+    let &(name, mark, tile, text_pt, voice, figure, note) = row;
     Arc::new(Participant {
         id: ParticipantId(next.next()),
         name: name.into(),
@@ -572,7 +584,7 @@ fn participant(next: &mut Numbers, row: &ParticipantRow) -> Arc<Participant> {
         tile: Length::mm(tile),
         text_pt,
         voice,
-        skin,
+        figure,
         helper_note: Guarded::new(Class::Helper, note.into()),
     })
 }

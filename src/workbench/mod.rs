@@ -7,6 +7,7 @@
 
 mod choice;
 pub mod command;
+pub mod contact;
 pub mod demo;
 mod derived;
 mod files;

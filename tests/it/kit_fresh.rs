@@ -23,7 +23,7 @@ fn committed_symbols_are_what_the_kit_builds() {
                 .as_ref()
                 != Some(svg)
         })
-        .map(|(id, _)| *id)
+        .map(|(id, _)| id.as_str())
         .collect();
     assert!(
         stale.is_empty(),

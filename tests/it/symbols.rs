@@ -1,6 +1,10 @@
-//! The symbols: what drawings may hold, that every one is there and can be seen, search, variants.
+//! The symbols: what drawings may hold, that every one is there and can be seen and told from the
+//! others, what they are called and how they are found, variants.
 
+mod alike;
 mod library;
 mod lint;
 mod paint;
 mod parse;
+mod signs;
+mod words;

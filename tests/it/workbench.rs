@@ -81,7 +81,7 @@ fn participant(name: &str, mark: &str) -> Participant {
         tile: Length::mm(60.0),
         text_pt: 36,
         voice: Default::default(),
-        skin: Default::default(),
+        figure: Default::default(),
         helper_note: Default::default(),
     }
 }

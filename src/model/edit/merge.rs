@@ -85,7 +85,7 @@ fn rules(old: &Rules, new: &Rules) -> Option<&'static str> {
         (old.session_minutes != new.session_minutes, Some("minutes")),
         (old.seal != new.seal, Some("seal")),
         (old.tile != new.tile, Some("tile")),
-        (old.paper != new.paper, None),
+        (old.paper != new.paper || old.words != new.words, None),
     ])
 }
 
@@ -104,7 +104,7 @@ fn activity(old: &Activity, new: &Activity) -> Option<&'static str> {
 }
 
 fn participant(old: &Participant, new: &Participant) -> Option<&'static str> {
-    let choices = old.mark != new.mark || old.voice != new.voice || old.skin != new.skin;
+    let choices = old.mark != new.mark || old.voice != new.voice || old.figure != new.figure;
     only(&[
         (old.name != new.name, Some("name")),
         (old.tile != new.tile, Some("tile")),

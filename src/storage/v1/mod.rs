@@ -46,8 +46,18 @@ struct Rules {
     transition_minutes: u32,
     session_minutes: u32,
     paper: Paper,
+    #[serde(default = "english", skip_serializing_if = "is_english")]
+    words: String,
     seal_mm: Mm,
     tile_mm: Mm,
+}
+
+fn english() -> String {
+    crate::model::language::ENGLISH.to_owned()
+}
+
+fn is_english(tag: &str) -> bool {
+    tag == crate::model::language::ENGLISH
 }
 
 #[derive(Serialize, Deserialize)]
@@ -93,6 +103,8 @@ struct Participant {
     text_pt: u32,
     voice: Voice,
     skin: Skin,
+    #[serde(default, skip_serializing_if = "Age::is_child")]
+    figures: Age,
     #[serde(default, skip_serializing_if = "Option::is_none")]
     helper_note: Option<Note>,
 }
@@ -112,6 +124,22 @@ enum Skin {
     Warm,
     Tan,
     Deep,
+}
+
+/// How old someone is drawn.
+#[derive(Serialize, Deserialize, Default, PartialEq, Eq)]
+#[serde(rename_all = "kebab-case")]
+enum Age {
+    #[default]
+    Child,
+    Teen,
+    Adult,
+}
+
+impl Age {
+    fn is_child(&self) -> bool {
+        *self == Self::Child
+    }
 }
 
 /// A text with the most open class of readers that may see it.

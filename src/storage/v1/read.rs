@@ -5,13 +5,14 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
 use super::{
-    Activity, File, Hand, Helper, Note, Paper, Part, Participant, Readers, Role, Rules, Session,
-    Skin, Slot, Voice,
+    Activity, Age, File, Hand, Helper, Note, Paper, Part, Participant, Readers, Role, Rules,
+    Session, Skin, Slot, Voice,
 };
 use crate::model::hand::{Content, HandChanges, Placement};
 use crate::model::ids::{
     ActivityId, HelperId, OwnId, PartId, ParticipantId, SessionId, SlotId, StepRef, SymbolId,
 };
+use crate::model::language::Language;
 use crate::model::privacy::{Class, Guarded};
 use crate::model::{club, invariants, limits, people, session};
 
@@ -57,7 +58,7 @@ pub(in crate::storage) fn read(file: File) -> Result<Read, String> {
     }
 }
 
-const fn rules(r: &Rules) -> club::Rules {
+fn rules(r: &Rules) -> club::Rules {
     club::Rules {
         transition_minutes: r.transition_minutes,
         session_minutes: r.session_minutes,
@@ -69,6 +70,7 @@ const fn rules(r: &Rules) -> club::Rules {
         },
         seal: r.seal_mm.0,
         tile: r.tile_mm.0,
+        words: Language::new(&r.words),
     }
 }
 
@@ -105,11 +107,18 @@ fn participant(p: Participant) -> Arc<people::Participant> {
             Voice::You => people::Voice::You,
             Voice::Name => people::Voice::Name,
         },
-        skin: match p.skin {
-            Skin::Light => people::Skin::Light,
-            Skin::Warm => people::Skin::Warm,
-            Skin::Tan => people::Skin::Tan,
-            Skin::Deep => people::Skin::Deep,
+        figure: people::Figure {
+            skin: match p.skin {
+                Skin::Light => people::Skin::Light,
+                Skin::Warm => people::Skin::Warm,
+                Skin::Tan => people::Skin::Tan,
+                Skin::Deep => people::Skin::Deep,
+            },
+            age: match p.figures {
+                Age::Child => people::Age::Child,
+                Age::Teen => people::Age::Teen,
+                Age::Adult => people::Age::Adult,
+            },
         },
         helper_note: p.helper_note.map_or_else(Guarded::default, note),
     }))

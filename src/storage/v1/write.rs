@@ -1,7 +1,7 @@
 //! From a club to the words of version 1.
 
 use super::{
-    Activity, Clock, Day, FORMAT, File, Hand, Helper, Label, Mm, Note, Own, Paper, Part,
+    Activity, Age, Clock, Day, FORMAT, File, Hand, Helper, Label, Mm, Note, Own, Paper, Part,
     Participant, Placed, Readers, Replaced, Role, Rules, Session, Skin, Slot, Step, VERSION, Voice,
 };
 use crate::model::ids::ParticipantId;
@@ -31,7 +31,7 @@ pub(in crate::storage) fn write(club: &club::Club) -> File {
     }
 }
 
-const fn rules(r: &club::Rules) -> Rules {
+fn rules(r: &club::Rules) -> Rules {
     Rules {
         transition_minutes: r.transition_minutes,
         session_minutes: r.session_minutes,
@@ -41,6 +41,7 @@ const fn rules(r: &club::Rules) -> Rules {
             club::Paper::A5 => Paper::A5,
             club::Paper::Letter => Paper::Letter,
         },
+        words: r.words.to_string(),
         seal_mm: Mm(r.seal),
         tile_mm: Mm(r.tile),
     }
@@ -72,11 +73,16 @@ fn participant(p: &people::Participant) -> Participant {
             people::Voice::You => Voice::You,
             people::Voice::Name => Voice::Name,
         },
-        skin: match p.skin {
+        skin: match p.figure.skin {
             people::Skin::Light => Skin::Light,
             people::Skin::Warm => Skin::Warm,
             people::Skin::Tan => Skin::Tan,
             people::Skin::Deep => Skin::Deep,
+        },
+        figures: match p.figure.age {
+            people::Age::Child => Age::Child,
+            people::Age::Teen => Age::Teen,
+            people::Age::Adult => Age::Adult,
         },
         helper_note: note(&p.helper_note),
     }

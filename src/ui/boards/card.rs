@@ -4,7 +4,7 @@ use egui::{Align2, CornerRadius, Painter, Rect, Stroke, StrokeKind, pos2, vec2};
 
 use crate::model::board::{Step, StepState};
 use crate::model::ids::SymbolId;
-use crate::model::people::Skin;
+use crate::model::people::Figure;
 use crate::ui::icons::{self, Icon};
 use crate::ui::pictures::Pictures;
 use crate::ui::theme::{self, Theme};
@@ -18,7 +18,7 @@ pub fn face(
     paper: Rect,
     symbol: &SymbolId,
     label: &str,
-    skin: Skin,
+    figure: Figure,
 ) {
     let t = theme::of(p.ctx());
     let inner = paper.shrink2(vec2(4.0, 3.0));
@@ -26,7 +26,7 @@ pub fn face(
     let text_height = if two { 40.0 } else { 24.0 };
     let text = Rect::from_min_max(pos2(inner.left(), inner.bottom() - text_height), inner.max);
     let picture = Rect::from_min_max(inner.min, pos2(inner.right(), text.top() - 2.0));
-    pictures.symbol(p, picture, symbol, skin);
+    pictures.symbol(p, picture, symbol, figure);
     words::label(
         p,
         text,
@@ -42,7 +42,7 @@ pub struct Look<'a> {
     /// The step.
     pub step: &'a Step,
     /// The participant's skin.
-    pub skin: Skin,
+    pub figure: Figure,
     /// Chosen: the line round it is the accent.
     pub chosen: bool,
     /// A symbol would take its place.
@@ -60,7 +60,7 @@ pub fn paint(p: &Painter, pictures: &mut Pictures, rect: Rect, look: &Look<'_>) 
         not_today(p, &t, plate, &step.label);
     } else {
         let paper = tile(p, &t, rect, Lie::Ground);
-        face(p, pictures, paper, &step.symbol, &step.label, look.skin);
+        face(p, pictures, paper, &step.symbol, &step.label, look.figure);
     }
     if look.chosen || look.swapping {
         let line = Stroke::new(2.5, t.col.accent);

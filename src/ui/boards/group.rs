@@ -390,7 +390,7 @@ impl Table<'_> {
             let rect = Rect::from_center_size(at, Vec2::splat(44.0));
             plate(p, t, rect);
             desk.pictures
-                .symbol(p, rect.shrink(4.0), &s.symbol, person.skin);
+                .symbol(p, rect.shrink(4.0), &s.symbol, person.figure);
             return;
         }
         let own = s.state == StepState::Own;
@@ -408,7 +408,7 @@ impl Table<'_> {
         let paper = tile(p, t, rect, Lie::Ground).shrink(1.0);
         if own {
             let (picture, text) = paper.split_top_bottom_at_y(paper.bottom() - 15.0);
-            desk.pictures.symbol(p, picture, &s.symbol, person.skin);
+            desk.pictures.symbol(p, picture, &s.symbol, person.figure);
             words::line(
                 p,
                 text,
@@ -439,11 +439,11 @@ fn beside(p: &Painter, desk: &mut Desk<'_>, paper: Rect, s: &Step, person: &Part
     let (picture, text) = paper.split_left_right_at_x(paper.left() + 42.0);
     let text = text.expand2(vec2(1.0, 2.0));
     if words::fits(p, &s.label, 13.0, text.width()) {
-        desk.pictures.symbol(p, picture, &s.symbol, person.skin);
+        desk.pictures.symbol(p, picture, &s.symbol, person.figure);
         words::label(p, text, &s.label, &[14.0, 13.0], 2, ink);
     } else {
         let (picture, text) = paper.split_top_bottom_at_y(paper.bottom() - 16.0);
-        desk.pictures.symbol(p, picture, &s.symbol, person.skin);
+        desk.pictures.symbol(p, picture, &s.symbol, person.figure);
         words::label(
             p,
             text.expand2(vec2(0.0, 2.0)),

@@ -10,7 +10,7 @@ use egui::{
 use super::card;
 use crate::model::hand::Content;
 use crate::model::ids::{SlotId, StepRef};
-use crate::model::people::Skin;
+use crate::model::people::Figure;
 use crate::ui::desk::Desk;
 use crate::ui::theme;
 use crate::ui::widgets::card::{Lie, tile};
@@ -74,14 +74,17 @@ pub fn show(ui: &Ui, desk: &mut Desk<'_>, board: Rect) {
     let rect = Rect::from_center_size(at + vec2(10.0, 26.0), Vec2::splat(theme::CARD));
     let p = ctx.layer_painter(LayerId::new(Order::Tooltip, Id::unique("held")));
     let paper = tile(&p, &t, rect, Lie::Lifted);
-    let skin = desk.view.participant.map_or(Skin::default(), |p| p.skin);
+    let figure = desk
+        .view
+        .participant
+        .map_or(Figure::default(), |p| p.figure);
     card::face(
         &p,
         desk.pictures,
         paper,
         &held.content().symbol,
         &held.content().label,
-        skin,
+        figure,
     );
     let swap = ui.input(|i| i.modifiers.shift);
     let words = match (held.as_ref(), board.contains(at)) {

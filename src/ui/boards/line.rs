@@ -324,7 +324,7 @@ impl Strip<'_> {
         if ui.is_rect_visible(rect.expand(30.0)) {
             let look = Look {
                 step,
-                skin: self.person.skin,
+                figure: self.person.figure,
                 chosen,
                 swapping: under || state.swap == Some(step.at),
                 finding: slips::about(&self.findings, step.at),

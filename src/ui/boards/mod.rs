@@ -135,7 +135,7 @@ fn symbols(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut BoardsState, rect: Rect
         own,
         eager,
         does,
-        skin: person.skin,
+        figure: person.figure,
     };
     let n = desk.view.board().map_or(0, |b| b.steps.len());
     match (

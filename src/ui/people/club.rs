@@ -2,13 +2,14 @@
 
 use egui::{Id, Rect, Ui, vec2};
 
-use crate::model::club::{Paper, Part};
+use crate::model::club::{Paper, Part, Rules};
 use crate::model::edit::Edit;
+use crate::symbols::lexicon::{lexicon, lexicons};
 use crate::ui::desk::Desk;
 use crate::ui::icons::Icon;
 use crate::ui::theme;
 use crate::ui::widgets::button::{Button, Weight};
-use crate::ui::widgets::choose::{Steps, segments_here, stepper};
+use crate::ui::widgets::choose::{Steps, segments_here, select, stepper};
 use crate::ui::widgets::field::Field;
 use crate::ui::widgets::form::{block, row, scroll, sheet};
 use crate::ui::widgets::words;
@@ -101,9 +102,31 @@ fn rules(ui: &mut Ui, desk: &mut Desk<'_>) {
                 next.paper = Paper::ALL[i];
             }
         });
+        block(
+            ui,
+            "Words that come with the pictures",
+            300.0,
+            theme::CONTROL,
+            |ui| {
+                language(ui, &mut next);
+            },
+        );
     });
     if next != *now {
         desk.edit(Edit::Rules(next));
+    }
+}
+
+/// Which of the languages that there are words in.
+fn language(ui: &mut Ui, next: &mut Rules) {
+    let all = lexicons();
+    let used = &lexicon(&next.words).language;
+    let at = all.iter().position(|l| l.language == *used).unwrap_or(0);
+    let names: Vec<String> = all.iter().map(|l| l.name.clone()).collect();
+    let (id, width) = (Id::unique("club-words"), ui.available_width());
+    let label = "Language of the words that come with the pictures";
+    if let Some(i) = select(ui, id, label, &names, Some(at), width) {
+        next.words = all[i].language.clone();
     }
 }
 

@@ -8,7 +8,7 @@ use super::PeopleState;
 use crate::model::club::Club;
 use crate::model::edit::Edit;
 use crate::model::ids::{ParticipantId, SymbolId};
-use crate::model::people::{DEFAULT_TEXT_PT, Participant, Skin, Voice};
+use crate::model::people::{Age, DEFAULT_TEXT_PT, Figure, Participant, Skin, Voice};
 use crate::model::privacy::{Class, Guarded};
 use crate::symbols::library::library;
 use crate::ui::desk::Desk;
@@ -150,7 +150,7 @@ fn fresh(club: &Club) -> Participant {
         tile: club.rules.tile,
         text_pt: DEFAULT_TEXT_PT,
         voice: Voice::default(),
-        skin: Skin::default(),
+        figure: Figure::default(),
         helper_note: Guarded::new(Class::Helper, String::new()),
     }
 }
@@ -172,9 +172,25 @@ fn form(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut PeopleState, person: &Part
                 next.voice = Voice::ALL[i];
             }
         });
-        block(ui, "Skin of the child in the pictures", 420.0, 96.0, |ui| {
-            skin(ui, desk, person, &mut next)
-        });
+        block(
+            ui,
+            "The people in the pictures are",
+            330.0,
+            theme::CONTROL,
+            |ui| {
+                let now = person.figure.age as usize;
+                if let Some(i) = segments_here(ui, "age", &["Children", "Teens", "Adults"], now) {
+                    next.figure.age = Age::ALL[i];
+                }
+            },
+        );
+        block(
+            ui,
+            "Skin of the main person in the pictures",
+            420.0,
+            96.0,
+            |ui| skin(ui, desk, person, &mut next),
+        );
     });
     note(ui, desk, person, &mut next);
     if next != *person {
@@ -284,7 +300,7 @@ fn skin(ui: &mut Ui, desk: &mut Desk<'_>, person: &Participant, next: &mut Parti
         ui.spacing_mut().item_spacing.x = 10.0;
         for (skin, name) in Skin::ALL.into_iter().zip(["light", "warm", "tan", "deep"]) {
             let (_, rect) = ui.allocate_space(Vec2::splat(side));
-            let on = skin == person.skin;
+            let on = skin == person.figure.skin;
             let r = ui.interact(rect, Id::unique(("skin", name)), Sense::click());
             r.widget_info(|| {
                 WidgetInfo::selected(Role::RadioButton, true, on, format!("Skin: {name}"))
@@ -301,11 +317,18 @@ fn skin(ui: &mut Ui, desk: &mut Desk<'_>, person: &Participant, next: &mut Parti
                 line,
                 StrokeKind::Inside,
             );
-            desk.pictures
-                .symbol(ui.painter(), rect.shrink(6.0), &sample, skin);
+            desk.pictures.symbol(
+                ui.painter(),
+                rect.shrink(6.0),
+                &sample,
+                Figure {
+                    skin,
+                    ..person.figure
+                },
+            );
             focus_ring(ui, &r, rect, 12);
             if r.on_hover_cursor(CursorIcon::PointingHand).clicked() {
-                next.skin = skin;
+                next.figure.skin = skin;
             }
         }
     });
@@ -313,7 +336,7 @@ fn skin(ui: &mut Ui, desk: &mut Desk<'_>, person: &Participant, next: &mut Parti
 
 /// A picture with a child in it: the club's first activity, or the first symbol there is.
 fn sample_symbol(club: &Club) -> SymbolId {
-    let wanted = SymbolId::new("welcome_wave");
+    let wanted = SymbolId::new("say_hello");
     if library().get(&wanted).is_some() {
         return wanted;
     }

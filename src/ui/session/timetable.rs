@@ -140,7 +140,7 @@ fn activities(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut SessionState, rect: 
         own,
         eager: state.swap.is_some(),
         does,
-        skin: Default::default(),
+        figure: Default::default(),
     };
     let picked = shown.show(ui, desk, &mut state.tray, rect);
     let swap = state.swap.or(state.slot);

@@ -8,7 +8,8 @@ use daystrand::model::hand::Content;
 use daystrand::model::ids::{
     ActivityId, HelperId, OwnId, PartId, ParticipantId, SessionId, SlotId, StepRef, SymbolId,
 };
-use daystrand::model::people::{Helper, Participant, Role, Skin, Voice};
+use daystrand::model::language::Language;
+use daystrand::model::people::{Age, Figure, Helper, Participant, Role, Skin, Voice};
 use daystrand::model::privacy::{Class, Guarded};
 use daystrand::model::session::Session;
 use daystrand::units::Length;
@@ -110,7 +111,7 @@ pub fn participant(name: &str) -> Participant {
         tile: Length::mm(60.0),
         text_pt: 36,
         voice: Voice::I,
-        skin: Skin::Warm,
+        figure: Figure::default(),
         helper_note: Guarded::new(Class::Helper, "Likes the drum.".into()),
     }
 }
@@ -245,7 +246,10 @@ fn people_edit(club: &Club, seed: &Seed) -> Edit {
         tile: Length::um(seed.b as i64 * 7_001),
         text_pt: seed.a as u32 * 3,
         voice: Voice::ALL[seed.at % 3],
-        skin: Skin::ALL[seed.at % 4],
+        figure: Figure {
+            skin: Skin::ALL[seed.at % 4],
+            age: Age::ALL[seed.a % 3],
+        },
         helper_note: Guarded::new(
             [Class::Public, Class::Helper, Class::Coordinator][seed.at % 3],
             format!(" {}\r\nand a line ", seed.words),
@@ -289,6 +293,7 @@ fn club_edit(club: &Club, seed: &Seed) -> Edit {
             paper: Paper::ALL[seed.at % 4],
             seal: Length::um(seed.a as i64 * 333),
             tile: Length::mm(seed.b as f64 * 8.0),
+            words: Language::new(["en-GB", "en-AU", "no tag", ""][seed.at % 4]),
         }),
         2 => Edit::AddPart(seed.words.clone()),
         3 => Edit::RenamePart(part, seed.words.clone()),

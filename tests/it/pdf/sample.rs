@@ -121,10 +121,10 @@ pub fn tiles() -> Page {
             key,
             art: drawn.art,
         };
-        let alt = symbol.label.clone();
+        let alt = symbol.id.to_string();
         blocks.push(block(Role::Artifact, vec![edge]));
         blocks.push(block(Role::Figure { alt }, vec![figure]));
-        let words = text(Point::mm(x + 2.0, y + 46.0), &symbol.label, &label);
+        let words = text(Point::mm(x + 2.0, y + 46.0), symbol.id.as_str(), &label);
         blocks.push(block(Role::Paragraph, vec![words]));
     }
     page("Tiles 40 mm", blocks)

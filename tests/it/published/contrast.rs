@@ -140,8 +140,13 @@ fn machado_check_values() {
         (0xFF0000, [0x6D5F00, 0xA39000, 0xFF000F]),
         (0x00FF00, [0xFFE500, 0xEFD63A, 0x00F7D9]),
         (0x0000FF, [0x0059FF, 0x003DFB, 0x006B96]),
+        (0xE69F00, [0xB9A200, 0xCAB411, 0xFB8C87]),
         (0x56B4E9, [0x9BB3EC, 0x87A4E8, 0x00C2C6]),
+        (0x009E73, [0x9A9271, 0x8A8676, 0x009E92]),
+        (0xF0E442, [0xF8DC23, 0xFCE34E, 0xFFD4C5]),
+        (0x0072B2, [0x5375B5, 0x3B67B1, 0x008289]),
         (0xD55E00, [0x817100, 0x9E8C00, 0xEB4050]),
+        (0xCC79A7, [0x808BA9, 0x9498A5, 0xD6788A]),
     ];
     for (from, to) in cases {
         for (matrix, want) in MACHADO.iter().zip(to) {
@@ -180,6 +185,9 @@ fn key_colours_stand_out_for_everyone() {
         ("charcoal", "sun"),
         ("teal", "white"),
         ("navy", "white"),
+        ("flagred", "sun"),
+        ("flagred", "white"),
+        ("aidgreen", "white"),
     ];
     for (a, b) in pairs {
         let (a_colour, b_colour) = (named(a), named(b));
