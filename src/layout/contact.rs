@@ -43,10 +43,10 @@ pub struct ContactSheet {
 }
 
 /// Side of a picture and letters below it; large print is 18 points and more.
-const PICTURE: Length = Length::um(46_000);
+const PICTURE: Length = Length::um(44_000);
 const LABEL_PT: f64 = 18.0;
 /// Height of a picture with its words.
-const ROW: Length = Length::um(66_000);
+const ROW: Length = Length::um(59_000);
 const WIDTH: Length = Length::um(60_000);
 
 /// All groups in the order of the tray.

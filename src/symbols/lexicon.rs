@@ -127,13 +127,17 @@ impl Lexicon {
         let symbols = base.map(|b| &b.symbols);
         let mut groups = base.map(|b| b.groups.clone()).unwrap_or_default();
         groups.extend(own.groups.clone());
-        let shows = |id: &SymbolId| library().get(id).map_or("", |s| s.shows.as_str());
+        let more = |id: &SymbolId| {
+            let group = |g: &'static str| groups.get(g).map_or(g, String::as_str).to_owned();
+            let s = library().get(id)?;
+            Some((group(&s.group), s.shows.as_str()))
+        };
         Self {
             language: Language::new(&own.tag),
             name: own.name.clone(),
+            symbols: joined(&own.symbols, symbols, &more),
+            marks: joined(&own.marks, marks, &|_| None),
             groups,
-            symbols: joined(&own.symbols, symbols, &shows),
-            marks: joined(&own.marks, marks, &|_| ""),
         }
     }
 
@@ -174,7 +178,7 @@ impl Lexicon {
     }
 
     /// Symbols that fit all of the words, best first. A word fits by the start of a word of the
-    /// label, the synonyms or the description, whatever its case, accents and ending; a word that
+    /// label, the synonyms, the group or the description, whatever its case, accents and ending; a word that
     /// fits nothing that way may have a letter or two wrong. No words: all, in the order of the
     /// index.
     pub fn search(&self, words: &str) -> Vec<&'static Symbol> {
@@ -210,7 +214,7 @@ fn find(
 fn joined(
     own: &BTreeMap<String, Entry>,
     base: Option<&BTreeMap<String, Entry>>,
-    shows: &dyn Fn(&SymbolId) -> &'static str,
+    more: &dyn Fn(&SymbolId) -> Option<(String, &'static str)>,
 ) -> BTreeMap<SymbolId, (Entry, Words)> {
     let none = BTreeMap::new();
     let base = base.unwrap_or(&none);
@@ -234,7 +238,8 @@ fn joined(
             new
         });
         let id = SymbolId::new(id);
-        let words = Words::new(&e.label, &e.words, shows(&id));
+        let (group, shows) = more(&id).unwrap_or_default();
+        let words = Words::new(&e.label, &e.words, &group, shows);
         (id, (e, words))
     };
     ids.map(entry).collect()

@@ -8,6 +8,7 @@ use unicode_normalization::char::is_combining_mark;
 pub(super) struct Words {
     label: Vec<String>,
     synonyms: Vec<Vec<String>>,
+    group: Vec<String>,
     shows: Vec<String>,
 }
 
@@ -50,10 +51,11 @@ where
 }
 
 impl Words {
-    pub(super) fn new(label: &str, synonyms: &[String], shows: &str) -> Self {
+    pub(super) fn new(label: &str, synonyms: &[String], group: &str, shows: &str) -> Self {
         Self {
             label: split(label),
             synonyms: synonyms.iter().map(|s| split(s)).collect(),
+            group: split(group),
             shows: split(shows),
         }
     }
@@ -94,6 +96,8 @@ impl Words {
             Some(5)
         } else if self.synonyms.iter().any(|s| starts(s)) {
             Some(6)
+        } else if starts(&self.group) {
+            Some(7)
         } else if starts(&self.shows) {
             Some(8)
         } else {

@@ -9,10 +9,12 @@ use super::pictures::Pictures;
 use super::regions;
 use super::theme;
 use super::widgets::button::Button;
+use super::widgets::choose::select;
 use super::widgets::field::live;
 use super::widgets::{focus_ring, words};
 use crate::model::ids::{ActivityId, ParticipantId, SymbolId};
 use crate::symbols::lexicon::Lexicon;
+use crate::symbols::library::{Symbol, library};
 
 /// For what something is picked.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -29,6 +31,7 @@ pub struct Picker {
     /// For what.
     pub target: For,
     search: String,
+    group: Option<String>,
     at: usize,
     focus: bool,
 }
@@ -49,6 +52,7 @@ impl Picker {
         Self {
             target,
             search: String::new(),
+            group: None,
             at: 0,
             focus: true,
         }
@@ -66,7 +70,8 @@ impl Picker {
                 .map(|s| (s.id.clone(), names.mark(&s.id).to_owned()))
                 .collect();
         }
-        let found = names.search(wanted).into_iter();
+        let of_group = |s: &&Symbol| self.group.as_ref().is_none_or(|g| *g == s.group);
+        let found = names.search(wanted).into_iter().filter(of_group);
         found
             .map(|s| (s.id.clone(), names.label(&s.id).to_owned()))
             .collect()
@@ -114,9 +119,18 @@ impl Picker {
                 if std::mem::take(&mut self.focus) {
                     r.request_focus();
                 }
+                if !self.marks() {
+                    ui.add_space(2.0);
+                    self.groups(ui, names);
+                }
                 let down = r.has_focus()
                     && ui.input_mut(|i| i.consume_key(Modifiers::NONE, Key::ArrowDown));
-                let picked = self.grid(ui, pictures, names, (size.y - 200.0, down));
+                let picked = self.grid(
+                    ui,
+                    pictures,
+                    names,
+                    (size.y - if self.marks() { 200.0 } else { 252.0 }, down),
+                );
                 ui.add_space(6.0);
                 let away = Button::new("picker-away", "Cancel").show(ui).clicked();
                 if away { Picked::Away } else { picked }
@@ -126,6 +140,20 @@ impl Picker {
             Picked::Away
         } else {
             out.inner
+        }
+    }
+
+    /// Which group is looked at.
+    fn groups(&mut self, ui: &mut Ui, names: &Lexicon) {
+        let groups = library().groups();
+        let mut options = vec!["All groups".to_owned()];
+        options.extend(groups.iter().map(|g| names.group(g).to_owned()));
+        let now = groups.iter().position(|g| self.group.as_ref() == Some(g));
+        let (id, width) = (Id::unique("picker-group"), ui.available_width());
+        let chosen = Some(now.map_or(0, |i| i + 1));
+        if let Some(i) = select(ui, id, "Group of symbols", &options, chosen, width) {
+            self.group = i.checked_sub(1).map(|i| groups[i].clone());
+            self.at = 0;
         }
     }
 

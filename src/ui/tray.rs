@@ -13,6 +13,7 @@ use super::regions;
 use super::theme;
 use super::widgets::button::{Button, Weight};
 use super::widgets::card::well;
+use super::widgets::choose::select_at;
 use super::widgets::field::live;
 use super::widgets::{focus_ring, within, words};
 use crate::model::club::Club;
@@ -20,6 +21,7 @@ use crate::model::hand::Content;
 use crate::model::ids::SymbolId;
 use crate::model::people::Figure;
 use crate::symbols::lexicon::lexicon;
+use crate::symbols::library::library;
 
 const GAP: f32 = 6.0;
 
@@ -28,6 +30,8 @@ const GAP: f32 = 6.0;
 pub struct TrayState {
     /// What is looked for.
     pub search: String,
+    /// Which group is looked at; all when none.
+    pub group: Option<String>,
     /// Which item the keyboard is on.
     at: usize,
     /// Put the keyboard into the search field in this frame.
@@ -60,13 +64,14 @@ pub enum Pick {
 }
 
 /// The club's own activities that fit the words, in the order of the club.
-pub fn activities(club: &Club, search: &str) -> Vec<Content> {
-    let wanted = search.trim().to_lowercase();
+pub fn activities(club: &Club, state: &TrayState) -> Vec<Content> {
+    let wanted = state.search.trim().to_lowercase();
     let found = lexicon(&club.rules.words).search(&wanted);
     let by_symbol = |id: &SymbolId| found.iter().any(|s| s.id == *id);
     club.activities
         .iter()
         .filter(|a| a.label.to_lowercase().contains(&wanted) || by_symbol(&a.symbol))
+        .filter(|a| state.shows(&a.symbol))
         .map(|a| Content {
             activity: Some(a.id),
             symbol: a.symbol.clone(),
@@ -76,11 +81,12 @@ pub fn activities(club: &Club, search: &str) -> Vec<Content> {
 }
 
 /// Symbols that fit the words and that no activity of the club has.
-pub fn others(club: &Club, search: &str) -> Vec<Content> {
+pub fn others(club: &Club, state: &TrayState) -> Vec<Content> {
     let words = lexicon(&club.rules.words);
     words
-        .search(search.trim())
+        .search(state.search.trim())
         .into_iter()
+        .filter(|s| state.shows(&s.id))
         .filter(|s| !club.activities.iter().any(|a| a.symbol == s.id))
         .map(|s| Content {
             activity: None,
@@ -88,6 +94,14 @@ pub fn others(club: &Club, search: &str) -> Vec<Content> {
             label: words.label(&s.id).to_owned(),
         })
         .collect()
+}
+
+impl TrayState {
+    /// Whether a symbol is in the group that is looked at.
+    fn shows(&self, id: &SymbolId) -> bool {
+        let group = library().get(id).map(|s| s.group.as_str());
+        self.group.is_none() || self.group.as_deref() == group
+    }
 }
 
 impl Tray<'_> {
@@ -111,13 +125,20 @@ impl Tray<'_> {
         well(ui.painter(), &t, rect);
         state.at = state.at.min(self.items.len().saturating_sub(1));
         let side = if rect.width() < 700.0 { 190.0 } else { 252.0 };
-        let field = Rect::from_min_size(rect.min + vec2(14.0, 12.0), vec2(side, theme::CONTROL));
+        let tall = rect.height() > 110.0;
+        let inset = vec2(14.0, if tall { 8.0 } else { 12.0 });
+        let field = Rect::from_min_size(rect.min + inset, vec2(side, theme::CONTROL));
         self.find(ui, desk, state, field);
+        let mut above = field;
+        if tall {
+            above = field.translate(vec2(0.0, theme::CONTROL + 4.0));
+            self.groups(ui, desk, state, above);
+        }
         let below = Rect::from_min_max(
-            field.left_bottom() + vec2(2.0, 6.0),
-            pos2(field.right(), rect.bottom() - 8.0),
+            above.left_bottom() + vec2(2.0, if tall { 2.0 } else { 6.0 }),
+            pos2(field.right(), rect.bottom() - if tall { 2.0 } else { 8.0 }),
         );
-        if below.height() > 20.0 {
+        if below.height() > 15.0 {
             self.says(ui, state, below);
         }
         let right = Rect::from_min_max(
@@ -163,6 +184,21 @@ impl Tray<'_> {
         }
     }
 
+    /// Below the field: which group is looked at.
+    fn groups(&self, ui: &mut Ui, desk: &mut Desk<'_>, state: &mut TrayState, rect: Rect) {
+        let names = lexicon(&desk.view.club.rules.words);
+        let groups = library().groups();
+        let mut options = vec!["All groups".to_owned()];
+        options.extend(groups.iter().map(|g| names.group(g).to_owned()));
+        let now = groups.iter().position(|g| state.group.as_ref() == Some(g));
+        let id = Id::unique((self.name, "group"));
+        let chosen = now.map_or(0, |i| i + 1);
+        if let Some(i) = select_at(ui, id, rect, "Group of symbols", &options, Some(chosen)) {
+            state.group = i.checked_sub(1).map(|i| groups[i].clone());
+            state.at = 0;
+        }
+    }
+
     /// Below the field: how many were found, and what a pick does.
     fn says(&self, ui: &Ui, state: &TrayState, rect: Rect) {
         let t = theme::of(ui.ctx());
@@ -205,7 +241,10 @@ impl Tray<'_> {
     ) -> Option<Pick> {
         let Some(now) = self.items.get(state.at) else {
             let t = theme::of(ui.ctx());
-            let words = "Nothing fits these words. Try another word for it.";
+            let words = match state.group {
+                Some(_) => "Nothing in this group fits. Try all groups.",
+                None => "Nothing fits these words. Try another word for it.",
+            };
             words::line(
                 ui.painter(),
                 rect,

@@ -9,7 +9,7 @@ use crate::model::people::Age;
 use crate::storage::FileError;
 use crate::storage::output::OutputFolder;
 
-/// Pixels an inch of the pictures: enough to see a 46 mm symbol well, small enough to send.
+/// Pixels an inch of the pictures: enough to see a 44 mm symbol well, small enough to send.
 const DPI: f64 = 110.0;
 /// The day in the files is that of the symbols' first release, so that the same set gives the same bytes.
 const DAY: (i16, i8, i8) = (2026, 11, 25);

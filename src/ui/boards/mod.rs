@@ -115,9 +115,9 @@ fn symbols(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut BoardsState, rect: Rect
     let Some(person) = desk.view.participant else {
         return;
     };
-    let mut items = tray::activities(desk.view.club, &state.tray.search);
+    let mut items = tray::activities(desk.view.club, &state.tray);
     let own = items.len();
-    items.extend(tray::others(desk.view.club, &state.tray.search));
+    items.extend(tray::others(desk.view.club, &state.tray));
     let chosen = desk.view.step.and_then(|s| {
         let board = desk.view.board()?;
         let at = board.position(s)?;

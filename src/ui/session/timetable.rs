@@ -114,7 +114,7 @@ fn activities(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut SessionState, rect: 
     let Some(session) = desk.view.session else {
         return;
     };
-    let items = tray::activities(desk.view.club, &state.tray.search);
+    let items = tray::activities(desk.view.club, &state.tray);
     let at = state
         .slot
         .and_then(|s| session.timetable.iter().position(|x| x.id == s));

@@ -241,3 +241,47 @@ fn symbols_are_found_by_word_and_all_are_listed() {
         library.all().len() + library.marks().len()
     );
 }
+
+#[test]
+fn symbols_are_found_with_a_slip_and_in_other_words() {
+    let found = run(&["symbols", "suncreen"]).done();
+    assert!(found.starts_with("sunscreen"), "{found}");
+    let british = run(&["symbols", "swim top on"]).done();
+    let australian = run(&["symbols", "rashie", "--words", "en-AU"]).done();
+    assert!(british.starts_with("swim_top_on") && british.contains("Swim top on"));
+    assert!(australian.starts_with("swim_top_on") && australian.contains("Rashie on"));
+    let trouble = run(&["symbols", "--words", "xx"]).wrong();
+    assert!(trouble.contains("en-GB, en-AU or en-US"), "{trouble}");
+}
+
+#[test]
+fn contact_sheets_hold_every_symbol_once() {
+    let dir = tempfile::tempdir().unwrap();
+    let to = dir.path().join("new").join("sheets");
+    let to = to.to_str().unwrap();
+    let said = run(&["symbols", "--to", to, "--ink", "grey", "--words", "en-US"]).done();
+    let library = daystrand::symbols::library::library();
+    let files: Vec<&str> = said.lines().collect();
+    assert!(files[0].ends_with("symbols-grey.pdf"), "{said}");
+    assert!(files.len() > library.groups().len());
+    for file in &files {
+        assert!(std::fs::metadata(file).unwrap().len() > 1_000, "{file}");
+    }
+    let pdf = std::fs::read(files[0]).unwrap();
+    let again = run(&["symbols", "--to", to, "--ink", "grey", "--words", "en-US"]).done();
+    assert_eq!(again, said);
+    assert_eq!(std::fs::read(files[0]).unwrap(), pdf);
+}
+
+#[test]
+fn contact_sheets_say_what_is_missing() {
+    let nowhere = run(&["symbols", "--ink", "grey"]).wrong();
+    assert!(
+        nowhere.contains("--ink") && nowhere.contains("--to DIR"),
+        "{nowhere}"
+    );
+    let some = run(&["symbols", "water", "--to", "x"]).wrong();
+    assert!(some.contains("all symbols"), "{some}");
+    let ink = run(&["symbols", "--to", "x", "--ink", "gold"]).wrong();
+    assert!(ink.contains("colour, grey, outline or on-dark"), "{ink}");
+}
