@@ -11,6 +11,7 @@ pub mod close_ups;
 pub mod clubs;
 pub mod comfort;
 pub mod dress;
+pub mod faces;
 pub mod feelings;
 pub mod garden;
 pub mod geom;

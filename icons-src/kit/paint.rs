@@ -158,6 +158,23 @@ impl Group {
         }
         g
     }
+    /// A pale but complete copy of the group, dark enough to be read as a head.
+    pub fn copy(&self) -> Group {
+        let mut g = Group::new(0.0);
+        for l in self.layers.iter().filter(|l| l.solid) {
+            g.mark(l.path.clone(), ink::CHARCOAL, 8.0);
+        }
+        for l in self.layers.iter().filter(|l| l.colour != ink::BLUSH) {
+            let hair = [ink::HAIR_DARK, ink::HAIR_BROWN, ink::HAIR_FAIR].contains(&l.colour);
+            let colour = match (l.solid, hair) {
+                (true, true) => ink::GREY,
+                (true, false) => WHITE,
+                (false, _) => ink::CHARCOAL,
+            };
+            g.push(l.path.clone(), colour, l.paint.clone(), false, None);
+        }
+        g
+    }
     fn bounds(&self) -> [f64; 4] {
         let mut b = [f64::MAX, f64::MAX, f64::MIN, f64::MIN];
         for l in &self.layers {
