@@ -15,7 +15,7 @@ pub fn symbols() -> Vec<(&'static str, String)> {
         ("sunglasses", sunglasses().svg("sunglasses", "Sunglasses")),
         ("get_warm", get_warm().svg("get_warm", "Get warm")),
         ("wrap_up", wrap_up().svg("wrap_up", "Wrap up")),
-        ("rock", rock().svg("rock", "Rock")),
+        ("rock", rock().zoom(0.94).svg("rock", "Rock")),
     ]
 }
 
@@ -32,14 +32,15 @@ fn dark_glasses(h: &Head, g: &mut Group) {
         )
     };
     for d in [-1.0, 1.0] {
-        g.mark(bar(40.0 * d, -0.04, 88.0 * d, 0.0), ink::SUN, h.k(0.07));
+        g.mark(bar(40.0 * d, -0.04, 88.0 * d, 0.0), ink::INK, h.k(0.07));
     }
-    g.mark(bar(-14.0, 0.0, 14.0, 0.0), ink::SUN, h.k(0.09));
+    g.mark(bar(-14.0, 0.0, 14.0, 0.0), ink::INK, h.k(0.08));
     for d in [-1.0, 1.0] {
-        let (at, z) = h.spot(28.0 * d, 0.1, 1.0, false);
+        let (at, z) = h.spot(29.0 * d, 0.06, 1.0, false);
         let w = 0.4 + 0.6 * z;
         let lens = Path::block(at, h.k(0.36) * w, h.k(0.31), h.k(0.12), h.roll);
-        g.mark(lens.clone(), ink::SUN, h.k(0.1));
+        g.mark(lens.clone(), ink::INK, h.k(0.13));
+        g.mark(lens.clone(), ink::SUN, h.k(0.075));
         g.dot(lens, ink::INK);
         let u = |x: f64, y: f64| at + p(h.k(x) * w, h.k(y)).rot(h.roll);
         g.mark(
@@ -75,7 +76,11 @@ fn steam(g: &mut Group, at: P, h: f64) {
 fn get_warm() -> Scene {
     let mut s = Scene::default();
     s.group(0.0, |g| {
-        for (x, y, h) in [(170.0, 104.0, 46.0), (192.0, 98.0, 62.0), (214.0, 104.0, 46.0)] {
+        for (x, y, h) in [
+            (170.0, 104.0, 46.0),
+            (192.0, 98.0, 62.0),
+            (214.0, 104.0, 46.0),
+        ] {
             steam(g, p(x, y), h);
         }
     });
@@ -89,7 +94,7 @@ fn get_warm() -> Scene {
         let h = c.head();
         let put = |d: &str| Path::read(d).map(|q| h.place(q));
         g.fill(
-            put("M-1.2 1.2C-1.7.4-1.6-.8-.9-1.3C-.5-1.6.3-1.6.8-1.2C1.4-.7 1.5.5 1.1 1.2Z"),
+            put("M-1.2 1.3C-1.8.5-1.8-.8-1.1-1.4C-.6-1.7.3-1.66.8-1.3C1.4-.8 1.5.5 1.1 1.3Z"),
             ink::NAVY,
         );
         c.arms[0] = arm(160.0, 184.0, 1.0, Z::Over, Hold::Rest).aim(-14.0);
@@ -97,10 +102,15 @@ fn get_warm() -> Scene {
         let mut body = c;
         body.arms[0].z = Z::Gone;
         body.draw(g);
-        let rim = "M-.9 1.1C-1.3.6-1.3-.5-.86-.96C-.4-1.34.4-1.3.82-.9C1.2-.4 1.2.6.86 1.06";
-        g.bar(put(rim), ink::WHITE, 15.0);
-        g.mark(put("M0 1.22L.06 1.9"), ink::WHITE, 12.0);
-        g.bar(Path::read("M208 146C230 142 230 180 206 176"), ink::SUN, 8.0);
+        let rim = "M0-1.2C.7-1.2 1.08-.6 1.06 .06C1.04.8.6 1.16 0 1.16C-.6 1.16-1.06.8-1.1.06\
+                   C-1.12-.6-.7-1.2 0-1.2Z";
+        g.bar(put(rim), ink::WHITE, 12.0);
+        g.mark(put("M.05 1.2L.1 1.9"), ink::WHITE, 8.0);
+        g.bar(
+            Path::read("M208 146C230 142 230 180 206 176"),
+            ink::SUN,
+            8.0,
+        );
         g.over(
             Path::read("M160 124L212 124L209 184C208 194 164 194 163 184Z"),
             ink::SUN,
@@ -132,16 +142,37 @@ fn towel(g: &mut Group) {
                  L70 208C64 196 58 178 56 152C54 130 62 114 82 108Z";
     let flap = "M82 108C98 122 138 122 152 112C152 150 132 184 104 208L70 208\
                 C64 196 58 178 56 152C54 130 62 114 82 108Z";
-    let edge = [p(151.0, 124.0), p(148.0, 142.0), p(141.0, 160.0), p(130.0, 178.0), p(117.0, 194.0)];
+    let fringe = |t: f64| {
+        let (a, b, c) = (p(151.0, 118.0), p(150.0, 166.0), p(112.0, 202.0));
+        a.to(b, t).to(b.to(c, t), t)
+    };
     g.over(Path::read(under), ink::SUN);
-    g.band(Path::read("M140 150C158 150 172 147 183.5 143"), ink::CORAL, 11.0);
-    g.band(Path::read("M112 196C140 197 160 194 175 190"), ink::CORAL, 11.0);
-    for q in edge {
-        g.bar(Path::poly(&[q - p(6.0, 2.0), q + p(7.0, 4.0)], false), ink::WHITE, 5.5);
+    g.band(
+        Path::read("M140 150C158 150 172 147 183.5 143"),
+        ink::CORAL,
+        11.0,
+    );
+    g.band(
+        Path::read("M112 196C140 197 160 194 175 190"),
+        ink::CORAL,
+        11.0,
+    );
+    for i in 0..9 {
+        let t = f64::from(i) / 8.5 + 0.04;
+        let (q, out) = (fringe(t), polar(4.0 + t * 40.0, 12.0));
+        g.mark(Path::poly(&[q, q + out], false), ink::WHITE, 4.4);
     }
     g.over(Path::read(flap), ink::SUN);
-    g.band(Path::read("M57 136C80 150 120 150 147 138"), ink::CORAL, 11.0);
-    g.band(Path::read("M61 176C80 186 110 186 130 176"), ink::CORAL, 11.0);
+    g.band(
+        Path::read("M57 136C80 150 120 150 147 138"),
+        ink::CORAL,
+        11.0,
+    );
+    g.band(
+        Path::read("M61 176C80 186 110 186 130 176"),
+        ink::CORAL,
+        11.0,
+    );
 }
 
 fn rock() -> Scene {
@@ -154,15 +185,13 @@ fn rock() -> Scene {
         c.eyes = Eyes::Shut;
         c = c.stand();
         c.legs[0] = leg(160.0, 180.0, -1.0, 1.0).knee(148.0, 122.0);
-        c.legs[1] = leg(168.0, 180.0, -1.0, 1.0)
-            .knee(156.0, 122.0)
-            .z(Z::Behind);
+        c.legs[1] = leg(168.0, 180.0, -1.0, 1.0).knee(156.0, 122.0).z(Z::Behind);
         c.arms[0] = arm(152.0, 150.0, 1.0, Z::Front, Hold::Grip);
         c.arms[1].z = Z::Gone;
         c.draw(g);
     });
     s.group(0.0, |g| {
-        swing(g, p(118.0, 20.0), 200.0, 117.0, 63.0);
+        swing(g, p(112.0, 28.0), 206.0, 113.0, 67.0);
         for (from, to) in [(196.0, 222.0), (-42.0, -16.0)] {
             for r in [92.0, 108.0] {
                 let pts: Vec<P> = (0..=4)

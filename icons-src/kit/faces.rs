@@ -15,21 +15,57 @@ pub fn mouth(h: &Head, g: &mut Group, mouth: Mouth, mid: f64) {
     };
     match mouth {
         Mouth::Grin => {
-            let top = line(&[(-27.0, 0.43), (-14.0, 0.49), (0.0, 0.51), (14.0, 0.49), (27.0, 0.43)]);
-            let low = line(&[(27.0, 0.43), (21.0, 0.68), (0.0, 0.82), (-21.0, 0.68), (-27.0, 0.43)]);
+            let top = line(&[
+                (-27.0, 0.43),
+                (-14.0, 0.49),
+                (0.0, 0.51),
+                (14.0, 0.49),
+                (27.0, 0.43),
+            ]);
+            let low = line(&[
+                (27.0, 0.43),
+                (21.0, 0.68),
+                (0.0, 0.82),
+                (-21.0, 0.68),
+                (-27.0, 0.43),
+            ]);
             g.dot(top.then(low, true).close(), ink::INK);
-            let teeth = line(&[(-22.0, 0.5), (-12.0, 0.54), (0.0, 0.56), (12.0, 0.54), (22.0, 0.5)]);
+            let teeth = line(&[
+                (-22.0, 0.5),
+                (-12.0, 0.54),
+                (0.0, 0.56),
+                (12.0, 0.54),
+                (22.0, 0.5),
+            ]);
             g.mark(teeth, ink::WHITE, h.k(0.055));
             tongue(h, g, p(mid, 0.74), 0.085);
         }
         Mouth::Frown => g.mark(
-            line(&[(-24.0, 0.74), (-16.0, 0.61), (0.0, 0.54), (16.0, 0.61), (24.0, 0.74)]),
+            line(&[
+                (-24.0, 0.74),
+                (-16.0, 0.61),
+                (0.0, 0.54),
+                (16.0, 0.61),
+                (24.0, 0.74),
+            ]),
             ink::INK,
             lw * 1.15,
         ),
         Mouth::Wail => {
-            let top = line(&[(-22.0, 0.76), (-17.0, 0.56), (0.0, 0.44), (17.0, 0.56), (22.0, 0.76)]);
-            let low = line(&[(22.0, 0.76), (12.0, 0.72), (0.0, 0.7), (-12.0, 0.72), (-22.0, 0.76)]);
+            let top = line(&[
+                (-22.0, 0.76),
+                (-17.0, 0.56),
+                (0.0, 0.44),
+                (17.0, 0.56),
+                (22.0, 0.76),
+            ]);
+            let low = line(&[
+                (22.0, 0.76),
+                (12.0, 0.72),
+                (0.0, 0.7),
+                (-12.0, 0.72),
+                (-22.0, 0.76),
+            ]);
             let whole = top.then(low, true).close();
             g.mark(whole.clone(), ink::INK, lw * 0.7);
             g.dot(whole, ink::INK);
@@ -50,7 +86,7 @@ pub fn mouth(h: &Head, g: &mut Group, mouth: Mouth, mid: f64) {
             lw,
         ),
         Mouth::Skew => g.mark(
-            line(&[(-19.0, 0.66), (-8.0, 0.63), (6.0, 0.6), (19.0, 0.54)]),
+            line(&[(-20.0, 0.62), (-8.0, 0.68), (4.0, 0.62), (20.0, 0.46)]),
             ink::INK,
             lw * 1.1,
         ),
@@ -62,7 +98,12 @@ pub fn mouth(h: &Head, g: &mut Group, mouth: Mouth, mid: f64) {
 fn tongue(h: &Head, g: &mut Group, at: P, half: f64) {
     let (q, z) = h.spot(at.x, at.y, 0.98, false);
     g.dot(
-        Path::ellipse(q, h.k(half) * (0.5 + 0.5 * z.max(0.0)), h.k(half * 0.55), h.roll),
+        Path::ellipse(
+            q,
+            h.k(half) * (0.5 + 0.5 * z.max(0.0)),
+            h.k(half * 0.55),
+            h.roll,
+        ),
         ink::CORAL,
     );
 }
@@ -118,7 +159,10 @@ pub fn eye(h: &Head, g: &mut Group, side: f64) {
         let ring = Path::ellipse(at, h.k(0.115) * w, h.k(0.135), h.roll);
         g.mark(ring.clone(), ink::INK, h.k(0.07).max(2.6));
         g.dot(ring, ink::WHITE);
-        g.dot(Path::ellipse(at, h.k(0.05) * w, h.k(0.056), h.roll), ink::INK);
+        g.dot(
+            Path::ellipse(at, h.k(0.05) * w, h.k(0.056), h.roll),
+            ink::INK,
+        );
         return;
     }
     let s = side.signum();
@@ -135,7 +179,11 @@ pub fn eye(h: &Head, g: &mut Group, side: f64) {
 pub fn brow(h: &Head, g: &mut Group, side: f64, inner: f64, outer: f64) {
     let s = side.signum();
     let mid = (inner + outer) / 2.0 - 0.03;
-    let line = h.curve(&[(side - 10.0 * s, inner), (side, mid), (side + 10.0 * s, outer)]);
+    let line = h.curve(&[
+        (side - 10.0 * s, inner),
+        (side, mid),
+        (side + 10.0 * s, outer),
+    ]);
     g.mark(line, ink::HAIR_DARK, h.k(0.055).max(2.6));
 }
 

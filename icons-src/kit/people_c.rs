@@ -340,28 +340,36 @@ fn speaker(look: [f64; 3], mouth: Mouth) -> Figure {
 
 fn yes() -> Scene {
     let mut s = Scene::default();
-    let mut c = speaker([50.0, -6.0, -10.0], Mouth::Grin);
-    c.turn = 50.0;
-    c = c.stubs();
-    c.arms[1].z = Z::Gone;
+    let mut c = Figure::child(1.55, p(100.0, 214.0)).bust(44.0).stubs();
+    c.mouth = Mouth::Grin;
     c.hair = Hair(Style::Crop, ink::HAIR_DARK);
-    let mut g = Group::new(0.0);
-    let mut low = c.head();
-    low.at = low.at + p(46.0, 32.0);
-    low.pitch = 16.0;
-    low.roll = 26.0;
-    low.mouth = Mouth::Smile;
-    low.draw(&mut g);
-    s.add(g.copy());
-    s.group(5.4, |g| c.draw(g));
-    s.group(0.0, |g| swing(g, p(104.0, 150.0), 122.0, -46.0, 8.0));
+    let mut h = c.head();
+    h.at.y -= 4.0;
+    let copy = |d: f64| {
+        let mut g = Group::new(0.0);
+        let mut o = h;
+        o.at.y += d * 46.0;
+        o.pitch = if d < 0.0 { -30.0 } else { 16.0 };
+        o.mouth = Mouth::Smile;
+        o.draw(&mut g);
+        g.copy()
+    };
+    s.add(copy(-1.0));
+    s.group(5.4, |g| {
+        c.draw_mid(g);
+        c.draw_arm(0, g);
+        c.draw_arm(1, g);
+    });
+    s.add(copy(1.0));
+    s.group(5.4, |g| h.draw(g));
+    s.group(0.0, |g| swing(g, p(34.0, 110.0), 162.0, -30.0, 30.0));
     s
 }
 
 fn no() -> Scene {
     let mut s = Scene::default();
     let with = |yaw: f64| {
-        let mut c = Figure::child(1.6, p(120.0, 216.0)).bust(34.0).stubs();
+        let mut c = Figure::child(1.6, p(120.0, 226.0)).bust(40.0).stubs();
         c.look = [yaw, 0.0, 0.0];
         c.mouth = Mouth::Frown;
         c.hair = Hair(Style::Crop, ink::HAIR_DARK);
@@ -376,6 +384,6 @@ fn no() -> Scene {
         s.add(g.copy());
     }
     s.group(5.4, |g| with(0.0).draw(g));
-    s.group(0.0, |g| swing(g, p(120.0, -90.0), 312.0, 108.0, 72.0));
+    s.group(0.0, |g| swing(g, p(120.0, -74.0), 312.0, 108.0, 72.0));
     s
 }
