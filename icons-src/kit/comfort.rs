@@ -5,7 +5,7 @@ use super::cast;
 use super::feelings::sun;
 use super::geom::{P, Path, p, polar};
 use super::hands::{Hold, foot};
-use super::head::{Eyes, Head, Mouth};
+use super::head::{Eyes, Head};
 use super::paint::{Group, Scene, ink};
 use super::people_c::swing;
 
@@ -55,7 +55,7 @@ fn sunglasses() -> Scene {
     let mut s = Scene::default();
     s.group(0.0, |g| sun(g, p(204.0, 40.0), 18.0));
     s.group(5.6, |g| {
-        let mut c = cast::main_girl(2.2, p(100.0, 234.0)).bust(36.0).stubs();
+        let c = cast::main_girl(2.2, p(100.0, 234.0)).bust(36.0).stubs();
         c.draw(g);
         dark_glasses(&c.head(), g);
     });
@@ -178,7 +178,7 @@ fn towel(g: &mut Group) {
 fn rock() -> Scene {
     let mut s = Scene::default();
     s.group(5.2, |g| {
-        let mut c = cast::main_child(1.5, p(90.0, 168.0));
+        let mut c = cast::main_girl(1.5, p(90.0, 168.0));
         c.turn = 70.0;
         c.lean = 4.0;
         c.look = [50.0, 6.0, 4.0];
@@ -192,7 +192,7 @@ fn rock() -> Scene {
     });
     s.group(0.0, |g| {
         swing(g, p(112.0, 28.0), 206.0, 113.0, 67.0);
-        for (from, to) in [(196.0, 222.0), (-42.0, -16.0)] {
+        for (from, to) in [(180.0, 200.0), (-40.0, -20.0)] {
             for r in [92.0, 108.0] {
                 let pts: Vec<P> = (0..=4)
                     .map(|i| p(112.0, 120.0) + polar(from + (to - from) * f64::from(i) / 4.0, r))

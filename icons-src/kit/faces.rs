@@ -72,19 +72,6 @@ pub fn mouth(h: &Head, g: &mut Group, mouth: Mouth, mid: f64) {
             tongue(h, g, p(mid, 0.66), 0.07);
         }
         Mouth::Chatter => chatter(h, g, mid),
-        Mouth::Wavy => g.mark(
-            line(&[
-                (-24.0, 0.68),
-                (-16.0, 0.56),
-                (-8.0, 0.67),
-                (0.0, 0.56),
-                (8.0, 0.67),
-                (16.0, 0.56),
-                (24.0, 0.68),
-            ]),
-            ink::INK,
-            lw,
-        ),
         Mouth::Skew => g.mark(
             line(&[(-20.0, 0.62), (-8.0, 0.68), (4.0, 0.62), (20.0, 0.46)]),
             ink::INK,

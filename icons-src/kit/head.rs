@@ -44,8 +44,6 @@ pub enum Mouth {
     Wail,
     /// Teeth that chatter.
     Chatter,
-    /// Wavering, uneasy.
-    Wavy,
     /// One corner up, undecided.
     Skew,
     /// Corners down and the tongue out.

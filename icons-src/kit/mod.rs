@@ -29,6 +29,7 @@ pub mod people_b;
 pub mod people_c;
 pub mod places;
 pub mod props;
+pub mod telling;
 pub mod together;
 
 /// Every symbol that the kit draws as its id and its SVG text.
@@ -42,6 +43,7 @@ pub fn symbols() -> Vec<(&'static str, String)> {
         in_water::symbols(),
         boats::symbols(),
         feelings::symbols(),
+        telling::symbols(),
         comfort::symbols(),
         together::symbols(),
         caution::symbols(),

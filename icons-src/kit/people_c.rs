@@ -331,13 +331,6 @@ pub fn swing(g: &mut Group, c: P, r: f64, from: f64, to: f64) {
     }
 }
 
-fn speaker(look: [f64; 3], mouth: Mouth) -> Figure {
-    let mut c = Figure::child(1.9, p(104.0, 238.0)).bust(30.0);
-    c.look = look;
-    c.mouth = mouth;
-    c.stubs()
-}
-
 fn yes() -> Scene {
     let mut s = Scene::default();
     let mut c = Figure::child(1.55, p(100.0, 214.0)).bust(44.0).stubs();
@@ -362,7 +355,7 @@ fn yes() -> Scene {
     });
     s.add(copy(1.0));
     s.group(5.4, |g| h.draw(g));
-    s.group(0.0, |g| swing(g, p(34.0, 110.0), 162.0, -30.0, 30.0));
+    s.group(0.0, |g| swing(g, p(-58.0, 110.0), 240.0, -20.0, 20.0));
     s
 }
 
