@@ -345,7 +345,7 @@ fn yes() -> Scene {
         o.pitch = if d < 0.0 { -30.0 } else { 16.0 };
         o.mouth = Mouth::Smile;
         o.draw(&mut g);
-        g.copy()
+        g.ghost()
     };
     s.add(copy(-1.0));
     s.group(5.4, |g| {
@@ -374,7 +374,7 @@ fn no() -> Scene {
         h.at.x += d * 58.0;
         h.draw_behind(&mut g);
         h.draw(&mut g);
-        s.add(g.copy());
+        s.add(g.ghost());
     }
     s.group(5.4, |g| with(0.0).draw(g));
     s.group(0.0, |g| swing(g, p(120.0, -74.0), 312.0, 108.0, 72.0));
