@@ -24,9 +24,9 @@ pub fn mouth(h: &Head, g: &mut Group, mouth: Mouth, mid: f64) {
             ]);
             let low = line(&[
                 (27.0, 0.43),
-                (21.0, 0.68),
-                (0.0, 0.82),
-                (-21.0, 0.68),
+                (22.0, 0.7),
+                (0.0, 0.86),
+                (-22.0, 0.7),
                 (-27.0, 0.43),
             ]);
             g.dot(top.then(low, true).close(), ink::INK);
@@ -37,8 +37,8 @@ pub fn mouth(h: &Head, g: &mut Group, mouth: Mouth, mid: f64) {
                 (12.0, 0.54),
                 (22.0, 0.5),
             ]);
-            g.mark(teeth, ink::WHITE, h.k(0.055));
-            tongue(h, g, p(mid, 0.74), 0.085);
+            g.mark(teeth, ink::WHITE, h.k(0.07));
+            tongue(h, g, p(mid, 0.77), 0.085);
         }
         Mouth::Frown => g.mark(
             line(&[

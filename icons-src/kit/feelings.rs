@@ -193,9 +193,9 @@ fn hurt() -> Scene {
         c.arms[1] = arm(knee.x + 10.0, knee.y + 32.0, 1.0, Z::Behind, Hold::Rest);
         c.arms[0] = arm(knee.x - 22.0, knee.y + 22.0, -1.0, Z::Front, Hold::Rest).aim(10.0);
         c.draw(g);
-        g.dot(
-            Path::ellipse(knee + p(3.0, -1.0), 9.0, 7.0, 20.0),
-            ink::FLAG_RED,
+        g.over(
+            Path::ellipse(knee + p(2.0, 0.0), 10.0, 8.0, 20.0),
+            ink::CORAL,
         );
     });
     s.group(0.0, |g| {

@@ -138,30 +138,33 @@ fn my_turn() -> Scene {
     s
 }
 
+/// A child in a wheelchair who reaches for what comes from the left.
+fn friend(g: &mut Group) {
+    let chair = props::Wheelchair {
+        at: p(198.0, 174.0),
+        dir: -1.0,
+        k: 1.0,
+    };
+    let mut c = cast::puffs(1.0, chair.hip());
+    c.turn = -55.0;
+    c.look = [-42.0, 0.0, 0.0];
+    c = c.stand();
+    let foot = chair.ankle();
+    c.legs[1] = leg(foot.x, foot.y, 1.0, -1.0);
+    c.legs[0] = leg(foot.x + 3.0, foot.y, 1.0, -1.0).z(Z::Behind);
+    c.arms[0].z = Z::Gone;
+    let h = c.head().at;
+    c.arms[1] = arm(h.x - 34.0, h.y + 36.0, -1.0, Z::Front, Hold::Open).aim(-165.0);
+    c.draw_back(g);
+    chair.frame(g);
+    c.draw_mid(g);
+    chair.wheel(g);
+    c.draw_front(g);
+}
+
 fn your_turn() -> Scene {
     let mut s = Scene::default();
-    s.group(4.8, |g| {
-        let chair = props::Wheelchair {
-            at: p(198.0, 174.0),
-            dir: -1.0,
-            k: 1.0,
-        };
-        let mut c = cast::puffs(1.0, chair.hip());
-        c.turn = -55.0;
-        c.look = [-42.0, 0.0, 0.0];
-        c = c.stand();
-        let foot = chair.ankle();
-        c.legs[1] = leg(foot.x, foot.y, 1.0, -1.0);
-        c.legs[0] = leg(foot.x + 3.0, foot.y, 1.0, -1.0).z(Z::Behind);
-        c.arms[0].z = Z::Gone;
-        let h = c.head().at;
-        c.arms[1] = arm(h.x - 34.0, h.y + 36.0, -1.0, Z::Front, Hold::Open).aim(-165.0);
-        c.draw_back(g);
-        chair.frame(g);
-        c.draw_mid(g);
-        chair.wheel(g);
-        c.draw_front(g);
-    });
+    s.group(4.8, friend);
     s.group(4.8, |g| {
         let mut c = cast::main_child(1.02, p(46.0, 144.0));
         c.turn = 45.0;
