@@ -5,6 +5,7 @@
 //! moves all of them together, so front, three-quarter, profile and back views
 //! come from the same description.
 
+use super::faces;
 use super::geom::{P, Path, p};
 use super::hair::{self, Hair};
 use super::paint::{Group, ink};
@@ -35,6 +36,18 @@ pub enum Mouth {
     Blow,
     /// Corners down.
     Sad,
+    /// Wide open, laughing.
+    Grin,
+    /// Corners far down, large enough for a portrait.
+    Frown,
+    /// Open with the corners down: pain, fright.
+    Wail,
+    /// Teeth that chatter.
+    Chatter,
+    /// One corner up, undecided.
+    Skew,
+    /// Corners down and the tongue out.
+    Yuck,
     /// None (hidden, or a back view).
     None,
 }
@@ -48,6 +61,10 @@ pub enum Eyes {
     Shut,
     /// Closed with joy.
     Glad,
+    /// Wide open with white round them.
+    Wide,
+    /// Pressed shut.
+    Tight,
 }
 
 /// Things worn on the head.
@@ -125,7 +142,7 @@ impl Head {
         self.size * share
     }
     /// Sampled curve of features at height `v` between two angles.
-    fn curve(&self, pts: &[(f64, f64)]) -> Path {
+    pub fn curve(&self, pts: &[(f64, f64)]) -> Path {
         let q: Vec<P> = pts
             .iter()
             .map(|&(az, v)| self.spot(az, v, 1.0, false).0)
@@ -220,7 +237,9 @@ impl Head {
             return;
         }
         let lw = self.k(0.062).max(2.4);
-        if self.eyes != Eyes::Open {
+        if matches!(self.eyes, Eyes::Wide | Eyes::Tight) {
+            faces::eye(self, g, side);
+        } else if self.eyes != Eyes::Open {
             let mid = if self.eyes == Eyes::Shut { 0.14 } else { -0.01 };
             let near = mid + (0.08 - mid) * 0.22;
             let a = [
@@ -305,6 +324,7 @@ impl Head {
                 g.dot(Path::circle(at, self.k(0.05)), ink::INK);
             }
             Mouth::None => {}
+            strong => faces::mouth(self, g, strong, mid),
         }
     }
     fn aids(&self, g: &mut Group) {

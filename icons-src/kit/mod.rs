@@ -12,6 +12,7 @@ pub mod close_ups;
 pub mod clubs;
 pub mod comfort;
 pub mod dress;
+pub mod faces;
 pub mod feelings;
 pub mod garden;
 pub mod geom;
@@ -29,6 +30,7 @@ pub mod people_b;
 pub mod people_c;
 pub mod places;
 pub mod props;
+pub mod telling;
 pub mod together;
 
 /// Every symbol that the kit draws as its path below the folder of drawings, and
@@ -57,6 +59,7 @@ fn drawn() -> Vec<(&'static str, String)> {
         in_water::symbols(),
         boats::symbols(),
         feelings::symbols(),
+        telling::symbols(),
         comfort::symbols(),
         together::symbols(),
         caution::symbols(),

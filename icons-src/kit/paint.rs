@@ -139,22 +139,21 @@ impl Group {
     pub fn dot(&mut self, path: Path, colour: &'static str) {
         self.push(path, colour, Paint::Fill, false, None);
     }
-    /// A pale copy of the group (with the marks of its face if `face`), for a movement shown by where the head was.
-    pub fn ghost(&self, face: bool) -> Group {
+    /// A pale but complete copy of the group, for a movement shown by where the
+    /// head was; its lines are dark enough to be read as a head.
+    pub fn ghost(&self) -> Group {
         let mut g = Group::new(0.0);
         for l in self.layers.iter().filter(|l| l.solid) {
-            g.mark(l.path.clone(), ink::GREY, 7.0);
+            g.mark(l.path.clone(), ink::CHARCOAL, 8.0);
         }
-        for l in &self.layers {
+        for l in self.layers.iter().filter(|l| l.colour != ink::BLUSH) {
             let hair = [ink::HAIR_DARK, ink::HAIR_BROWN, ink::HAIR_FAIR].contains(&l.colour);
             let colour = match (l.solid, hair) {
-                (true, true) => ink::GREY_LIGHT,
+                (true, true) => ink::GREY,
                 (true, false) => WHITE,
-                (false, _) => ink::GREY,
+                (false, _) => ink::CHARCOAL,
             };
-            if l.colour != ink::BLUSH && (face || l.solid) {
-                g.push(l.path.clone(), colour, l.paint.clone(), false, None);
-            }
+            g.push(l.path.clone(), colour, l.paint.clone(), false, None);
         }
         g
     }

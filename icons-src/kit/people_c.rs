@@ -319,7 +319,7 @@ fn breathe() -> Scene {
 }
 
 /// A curved line with an arrow head at both ends, round `c`.
-fn swing(g: &mut Group, c: P, r: f64, from: f64, to: f64) {
+pub fn swing(g: &mut Group, c: P, r: f64, from: f64, to: f64) {
     let pts: Vec<P> = (0..=8)
         .map(|i| c + polar(from + (to - from) * f64::from(i) / 8.0, r))
         .collect();
@@ -331,58 +331,52 @@ fn swing(g: &mut Group, c: P, r: f64, from: f64, to: f64) {
     }
 }
 
-fn speaker(look: [f64; 3], mouth: Mouth) -> Figure {
-    let mut c = Figure::child(1.9, p(104.0, 238.0)).bust(30.0);
-    c.look = look;
-    c.mouth = mouth;
-    c.stubs()
-}
-
 fn yes() -> Scene {
     let mut s = Scene::default();
-    let with = |roll: f64| {
-        let mut c = speaker([80.0, 0.0, roll], Mouth::Smile);
-        c.turn = 70.0;
-        c = c.stubs();
-        c.arms[1].z = Z::Gone;
-        c.hair = Hair(Style::Crop, ink::HAIR_DARK);
-        c
-    };
-    let neck = p(104.0, 186.0);
-    for roll in [-24.0, 26.0] {
+    let mut c = Figure::child(1.55, p(100.0, 214.0)).bust(44.0).stubs();
+    c.mouth = Mouth::Grin;
+    c.hair = Hair(Style::Crop, ink::HAIR_DARK);
+    let mut h = c.head();
+    h.at.y -= 4.0;
+    let copy = |d: f64| {
         let mut g = Group::new(0.0);
-        let mut h = with(0.0).head();
-        h.at = neck + (h.at - neck).rot(roll);
-        h.roll = roll;
-        h.draw(&mut g);
-        s.add(g.ghost(false));
-    }
-    s.group(5.4, |g| with(0.0).draw(g));
-    s.group(0.0, |g| swing(g, p(104.0, 150.0), 104.0, -42.0, 26.0));
+        let mut o = h;
+        o.at.y += d * 46.0;
+        o.pitch = if d < 0.0 { -30.0 } else { 16.0 };
+        o.mouth = Mouth::Smile;
+        o.draw(&mut g);
+        g.ghost()
+    };
+    s.add(copy(-1.0));
+    s.group(5.4, |g| {
+        c.draw_mid(g);
+        c.draw_arm(0, g);
+        c.draw_arm(1, g);
+    });
+    s.add(copy(1.0));
+    s.group(5.4, |g| h.draw(g));
+    s.group(0.0, |g| swing(g, p(-58.0, 110.0), 240.0, -20.0, 20.0));
     s
 }
 
 fn no() -> Scene {
     let mut s = Scene::default();
     let with = |yaw: f64| {
-        let mut c = speaker([yaw, 0.0, 0.0], Mouth::Flat);
-        c.hip.x = 120.0;
-        c = c.bust(30.0);
-        for a in &mut c.arms {
-            a.hold = Hold::Stub;
-        }
-        c.hair = Hair(Style::Crop, ink::HAIR_BROWN);
+        let mut c = Figure::child(1.6, p(120.0, 226.0)).bust(40.0).stubs();
+        c.look = [yaw, 0.0, 0.0];
+        c.mouth = Mouth::Frown;
+        c.hair = Hair(Style::Crop, ink::HAIR_DARK);
         c
     };
-    for dx in [-46.0, 46.0] {
+    for d in [-1.0, 1.0] {
         let mut g = Group::new(0.0);
-        let mut h = with(dx).head();
-        h.at.x += dx;
+        let mut h = with(d * 58.0).head();
+        h.at.x += d * 58.0;
         h.draw_behind(&mut g);
         h.draw(&mut g);
-        s.add(g.ghost(true));
+        s.add(g.ghost());
     }
     s.group(5.4, |g| with(0.0).draw(g));
-    s.group(0.0, |g| swing(g, p(120.0, 250.0), 226.0, -112.0, -68.0));
+    s.group(0.0, |g| swing(g, p(120.0, -74.0), 312.0, 108.0, 72.0));
     s
 }
