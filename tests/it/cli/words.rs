@@ -227,7 +227,7 @@ fn check_ends_with_one_only_if_something_needs_a_look() {
 
 #[test]
 fn symbols_are_found_by_word_and_all_are_listed() {
-    let found = run(&["symbols", "water"]).done();
+    let found = run(&["symbols", "walk", "water"]).done();
     assert!(
         found.lines().next().unwrap().starts_with("walk_to_water"),
         "{found}"
