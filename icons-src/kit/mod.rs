@@ -28,6 +28,7 @@ pub mod people_b;
 pub mod people_c;
 pub mod places;
 pub mod props;
+pub mod sand_games;
 pub mod together;
 
 /// Every symbol that the kit draws as its id and its SVG text.
@@ -38,6 +39,7 @@ pub fn symbols() -> Vec<(&'static str, String)> {
         people_c::symbols(),
         arrival::symbols(),
         moving::symbols(),
+        sand_games::symbols(),
         in_water::symbols(),
         boats::symbols(),
         feelings::symbols(),

@@ -227,48 +227,44 @@ fn welcome_circle() -> Scene {
 fn swim_top_on() -> Scene {
     let mut s = Scene::default();
     s.group(5.4, |g| {
-        let mut c = Figure::child(1.62, p(120.0, 200.0)).bust(57.0);
+        let mut c = Figure::child(1.5, p(120.0, 214.0)).bust(60.0);
         c.top = (SKIN.0, 0.0);
         c.hair = Hair(Style::Crop, ink::HAIR_DARK);
         c.mouth = Mouth::None;
+        c.build.arm = [31.0, 30.0];
         let mut body = c;
         for a in &mut body.arms {
             a.z = Z::Gone;
         }
         body.draw(g);
         g.over(
-            Path::read("M87 178C106 184 134 184 153 178L158 226L82 226Z"),
+            Path::read("M90 196C108 201 132 201 150 196L156 232L84 232Z"),
             ink::NAVY,
         );
+        // One hand is only coming out of its sleeve: the finger tips show.
+        c.arms[0] = arm(38.0, 72.0, -1.0, Z::Over, Hold::Open).aim(-96.0);
+        c.top = (ink::SUN, 0.94);
+        c.draw_arm(0, g);
+        g.over(
+            Path::read("M26 92L24 56C34 62 46 62 54 56L54 94Z"),
+            ink::SUN,
+        );
+        g.mark(Path::read("M26 66C35 71 45 71 53 66"), ink::CORAL, 7.0);
         let n = g.depth();
-        // The top hides mouth and chin; its hem is still above the belly.
-        let trunk = "M80 128C86 116 88 104 82 90C104 83 136 83 158 90C152 104 154 116 160 128\
-                     C168 134 173 142 173 152C156 162 138 154 126 160C112 166 88 157 67 158\
-                     C67 147 72 138 80 128Z";
-        let edge =
-            "M82 90C104 83 136 83 158 90M173 152C156 162 138 154 126 160C112 166 88 157 67 158";
+        let trunk = "M86 98C104 89 136 89 154 98C150 112 154 120 164 130C170 140 170 152 172 162\
+                     C154 172 138 164 126 168C110 173 88 168 68 164C72 152 70 140 76 130\
+                     C86 120 90 112 86 98Z";
+        let edge = "M86 98C104 89 136 89 154 98M172 162C154 172 138 164 126 168C110 173 88 168 68 164";
         g.part(Path::read(trunk), ink::SUN, Path::read(edge), n);
         g.mark(
-            Path::read("M70 147C90 144 112 154 126 148C138 142 154 150 170 141"),
+            Path::read("M74 152C92 156 110 161 126 156C138 152 152 158 167 151"),
             ink::CORAL,
             7.5,
         );
-        for x in [80.0, 160.0] {
-            g.fill(Path::circle(p(x, 138.0), 10.0), ink::SUN);
-        }
-        c.top = (ink::SUN, 0.94);
-        c.arms[0] = arm(68.0, 152.0, 1.0, Z::Over, Hold::Grip).aim(40.0);
-        c.arms[1] = arm(172.0, 152.0, -1.0, Z::Over, Hold::Grip)
-            .aim(140.0)
+        c.arms[1] = arm(174.0, 160.0, -1.0, Z::Over, Hold::Grip)
+            .aim(130.0)
             .flip();
-        for i in 0..2 {
-            c.draw_arm(i, g);
-        }
-    });
-    s.group(0.0, |g| {
-        for x in [46.0, 194.0] {
-            arrow(g, p(x, 186.0), p(x, 224.0));
-        }
+        c.draw_arm(1, g);
     });
     s
 }
