@@ -4,7 +4,7 @@ use super::body::{Arm, Figure, Leg, Z, arm, leg};
 use super::cast;
 use super::geom::{P, Path, p, polar};
 use super::hands::{Hand, Hold, hand};
-use super::head::{Eyes, Mouth, SKIN, SKIN_DARK};
+use super::head::{Eyes, Mouth, SKIN, SKIN_LIGHT, Wear};
 use super::paint::{Group, Scene, ink};
 use super::props;
 
@@ -73,13 +73,18 @@ fn marcher(mut c: Figure) -> Figure {
 fn march() -> Scene {
     let mut s = Scene::default();
     s.group(0.0, |g| {
-        g.dot(Path::block(p(122.0, 216.0), 204.0, 12.0, 6.0, 0.0), ink::GREY_LIGHT);
+        g.dot(
+            Path::block(p(122.0, 216.0), 204.0, 12.0, 6.0, 0.0),
+            ink::GREY_LIGHT,
+        );
     });
-    s.group(4.8, |g| marcher(cast::muffs(0.96, p(66.0, 136.0))).draw(g));
     s.group(4.8, |g| {
-        let mut c = cast::main_girl(0.96, p(166.0, 136.0));
-        c.hair.0 = super::hair::Style::Bun;
+        let mut c = cast::puffs(0.96, p(66.0, 136.0));
+        c.top.1 = 0.5;
         marcher(c).draw(g);
+    });
+    s.group(4.8, |g| {
+        marcher(cast::main_child(0.96, p(166.0, 136.0))).draw(g);
     });
     s
 }
@@ -88,7 +93,10 @@ fn jump() -> Scene {
     let mut s = Scene::default();
     props::sand(&mut s, 40.0, 200.0, 212.0, 16.0);
     s.group(0.0, |g| {
-        g.dot(Path::ellipse(p(120.0, 212.0), 40.0, 7.0, 0.0), ink::HAIR_FAIR);
+        g.dot(
+            Path::ellipse(p(120.0, 212.0), 40.0, 7.0, 0.0),
+            ink::HAIR_FAIR,
+        );
     });
     s.group(5.0, |g| {
         let mut c = cast::main_child(1.0, p(120.0, 118.0));
@@ -112,17 +120,19 @@ fn jump() -> Scene {
 fn run() -> Scene {
     let mut s = Scene::default();
     props::sand(&mut s, 14.0, 226.0, 212.0, 14.0);
-    s.group(4.8, |g| cone(g, p(34.0, 214.0), 52.0));
-    s.group(4.8, |g| cone(g, p(206.0, 214.0), 52.0));
+    s.group(4.8, |g| cone(g, p(32.0, 214.0), 48.0));
+    s.group(4.8, |g| cone(g, p(208.0, 214.0), 48.0));
     s.group(5.0, |g| {
-        let mut c = cast::main_girl(1.0, p(112.0, 122.0));
+        let mut c = cast::main_girl(1.0, p(120.0, 120.0));
         c.turn = 66.0;
         c.look = [66.0, 0.0, 6.0];
         c.lean = 18.0;
         c.shoes = Some(ink::WHITE);
         c.mouth = Mouth::Smile;
         c = c.stand();
-        c.legs[1] = leg_at(&c, p(44.0, 46.0), -1.0, 1.0).z(Z::Behind).tilt(-16.0);
+        c.legs[1] = leg_at(&c, p(44.0, 46.0), -1.0, 1.0)
+            .z(Z::Behind)
+            .tilt(-16.0);
         c.legs[0] = leg_at(&c, p(-52.0, 42.0), -1.0, 1.0).tilt(62.0);
         c.arms[1] = arm_at(&c, p(-38.0, -30.0), 1.0, Z::Behind, Hold::Grip);
         c.arms[0] = arm_at(&c, p(56.0, -44.0), 1.0, Z::Front, Hold::Grip).aim(-50.0);
@@ -133,32 +143,36 @@ fn run() -> Scene {
 
 fn crab_walk() -> Scene {
     let mut s = Scene::default();
-    props::sand(&mut s, 14.0, 226.0, 198.0, 16.0);
+    props::sand(&mut s, 16.0, 224.0, 198.0, 16.0);
     s.group(5.2, |g| {
-        let mut c = cast::main_child(1.32, p(134.0, 138.0));
-        c.turn = 76.0;
-        c.lean = -70.0;
-        c.look = [70.0, 0.0, -34.0];
+        let mut c = cast::main_child(1.16, p(130.0, 146.0));
+        c.turn = 86.0;
+        c.lean = -66.0;
+        c.look = [62.0, 0.0, -58.0];
+        c.build.neck = 7.0;
         // Arms seen a little from the front look shorter than shins.
-        c.build.arm = [25.0, 24.0];
-        c.build.leg = [38.0, 39.0];
+        c.build.arm = [29.0, 27.0];
+        c.build.leg = [42.0, 47.0];
         c = c.stand();
-        c.arms[1] = arm(92.0, 178.0, 1.0, Z::Behind, Hold::Rest).aim(60.0);
-        c.arms[0] = arm(56.0, 182.0, 1.0, Z::Front, Hold::Rest).aim(120.0);
-        c.legs[1] = leg(210.0, 162.0, -1.0, 1.0).z(Z::Behind).tilt(-14.0);
-        c.legs[0] = leg(178.0, 184.0, -1.0, 1.0);
-        c.draw(g);
+        c.arms[1] = arm(96.0, 178.0, 1.0, Z::Behind, Hold::Rest).aim(60.0);
+        c.arms[0] = arm(64.0, 184.0, 1.0, Z::Front, Hold::Rest).aim(120.0);
+        c.legs[1] = leg(198.0, 168.0, -1.0, 1.0).z(Z::Behind).tilt(-14.0);
+        c.legs[0] = leg(166.0, 186.0, -1.0, 1.0);
+        c.draw_back(g);
+        c.draw_mid(g);
+        // The collar would peep out behind the chin.
+        g.dot(Path::circle(c.chest() - c.up() * 5.0, 8.0), ink::CORAL);
+        c.draw_front(g);
     });
     s
 }
 
 fn shake() -> Scene {
     let mut s = Scene::default();
-    let mut c = cast::curls(1.5, p(120.0, 226.0)).bust(70.0);
-    c.skin = SKIN;
-    c.top.0 = ink::TEAL;
+    let mut c = cast::main_child(1.5, p(120.0, 226.0)).bust(70.0);
+    c.wear = Wear::Muffs(ink::SUN);
     c.eyes = Eyes::Glad;
-    let wrists = [c.hip + p(-70.0, -56.0), c.hip + p(70.0, -56.0)];
+    let wrists = [c.hip + p(-62.0, -56.0), c.hip + p(62.0, -56.0)];
     s.group(5.2, |g| {
         c.arms[0] = arm(wrists[0].x, wrists[0].y, 1.0, Z::Front, Hold::None);
         c.arms[1] = arm(wrists[1].x, wrists[1].y, -1.0, Z::Front, Hold::None);
@@ -175,10 +189,10 @@ fn shake() -> Scene {
         }
     });
     s.group(0.0, |g| {
-        for (w, deg) in [(wrists[0], 100.0), (wrists[1], 80.0)] {
+        for (w, deg, s) in [(wrists[0], 100.0, -1.0), (wrists[1], 80.0, 1.0)] {
             let m = w + polar(deg, 20.0);
-            for (side, r) in [(-90.0, 32.0), (90.0, 32.0), (-90.0, 42.0), (90.0, 42.0)] {
-                wiggle(g, m, r, deg + side, 24.0);
+            for (side, r) in [(-90.0, 35.0), (-90.0, 46.0), (0.0, 38.0), (0.0, 49.0)] {
+                wiggle(g, m, r, deg + side * s, 24.0);
             }
         }
     });
@@ -188,29 +202,30 @@ fn shake() -> Scene {
 fn freeze() -> Scene {
     let mut s = Scene::default();
     s.group(0.0, |g| {
-        g.dot(Path::block(p(160.0, 221.0), 130.0, 10.0, 5.0, 0.0), ink::CHARCOAL);
+        g.dot(
+            Path::block(p(170.0, 221.0), 100.0, 10.0, 5.0, 0.0),
+            ink::CHARCOAL,
+        );
     });
     s.group(5.0, |g| {
-        let mut c = cast::main_child(1.02, p(164.0, 138.0));
+        let mut c = cast::main_child(1.02, p(170.0, 138.0));
         c.mouth = Mouth::Flat;
         c.shoes = Some(ink::WHITE);
         c = c.stand();
-        c.arms[0] = arm_at(&c, p(-42.0, -8.0), 1.0, Z::Front, Hold::Flat).aim(150.0);
-        c.arms[1] = arm_at(&c, p(42.0, -8.0), -1.0, Z::Front, Hold::Flat).aim(30.0).flip();
-        c.legs[0] = leg_at(&c, p(-10.0, 73.0), 1.0, -0.7);
-        c.legs[1] = leg_at(&c, p(10.0, 73.0), -1.0, 0.7);
+        c.legs[0] = leg_at(&c, p(-13.0, 73.0), 1.0, -0.7);
+        c.legs[1] = leg_at(&c, p(13.0, 73.0), -1.0, 0.7);
         c.draw(g);
     });
     s.group(5.0, |g| {
         let h = Hand {
-            wrist: p(58.0, 172.0),
+            wrist: p(58.0, 176.0),
             deg: -90.0,
-            len: 92.0,
-            flip: true,
-            hold: Hold::Flat,
+            len: 84.0,
+            flip: false,
+            hold: Hold::Open,
         };
-        hand(g, h, SKIN_DARK);
-        g.over(Path::read("M30 168L84 168L90 224L24 224Z"), ink::TEAL);
+        hand(g, h, SKIN_LIGHT);
+        g.over(Path::read("M34 172L81 172L86 224L29 224Z"), ink::TEAL);
     });
     s
 }

@@ -20,10 +20,6 @@ pub fn symbols() -> Vec<(&'static str, String)> {
             welcome_circle().zoom(0.96).svg("welcome_circle", "Circle"),
         ),
         (
-            "swim_top_on",
-            swim_top_on().svg("swim_top_on", "Swim top on"),
-        ),
-        (
             "walk_to_water",
             walk_to_water().svg("walk_to_water", "Walk to the water"),
         ),
@@ -224,51 +220,6 @@ fn welcome_circle() -> Scene {
     s
 }
 
-fn swim_top_on() -> Scene {
-    let mut s = Scene::default();
-    s.group(5.4, |g| {
-        let mut c = Figure::child(1.5, p(120.0, 214.0)).bust(60.0);
-        c.top = (SKIN.0, 0.0);
-        c.hair = Hair(Style::Crop, ink::HAIR_DARK);
-        c.mouth = Mouth::None;
-        c.build.arm = [31.0, 30.0];
-        let mut body = c;
-        for a in &mut body.arms {
-            a.z = Z::Gone;
-        }
-        body.draw(g);
-        g.over(
-            Path::read("M90 196C108 201 132 201 150 196L156 232L84 232Z"),
-            ink::NAVY,
-        );
-        // One hand is only coming out of its sleeve: the finger tips show.
-        c.arms[0] = arm(38.0, 72.0, -1.0, Z::Over, Hold::Open).aim(-96.0);
-        c.top = (ink::SUN, 0.94);
-        c.draw_arm(0, g);
-        g.over(
-            Path::read("M26 92L24 56C34 62 46 62 54 56L54 94Z"),
-            ink::SUN,
-        );
-        g.mark(Path::read("M26 66C35 71 45 71 53 66"), ink::CORAL, 7.0);
-        let n = g.depth();
-        let trunk = "M86 98C104 89 136 89 154 98C150 112 154 120 164 130C170 140 170 152 172 162\
-                     C154 172 138 164 126 168C110 173 88 168 68 164C72 152 70 140 76 130\
-                     C86 120 90 112 86 98Z";
-        let edge = "M86 98C104 89 136 89 154 98M172 162C154 172 138 164 126 168C110 173 88 168 68 164";
-        g.part(Path::read(trunk), ink::SUN, Path::read(edge), n);
-        g.mark(
-            Path::read("M74 152C92 156 110 161 126 156C138 152 152 158 167 151"),
-            ink::CORAL,
-            7.5,
-        );
-        c.arms[1] = arm(174.0, 160.0, -1.0, Z::Over, Hold::Grip)
-            .aim(130.0)
-            .flip();
-        c.draw_arm(1, g);
-    });
-    s
-}
-
 /// An arrow for something that really moves.
 pub fn arrow(g: &mut Group, from: P, to: P) {
     let u = (from - to).unit();
@@ -278,7 +229,7 @@ pub fn arrow(g: &mut Group, from: P, to: P) {
 }
 
 /// A falling drop.
-fn drop(at: P, r: f64) -> Path {
+pub fn drop(at: P, r: f64) -> Path {
     Path::read("M0-1.7C.5-.8 1-.3 1 .25C1 .8.55 1.2 0 1.2C-.55 1.2-1 .8-1 .25C-1-.3-.5-.8 0-1.7Z")
         .put(at, r, 0.0, false)
 }

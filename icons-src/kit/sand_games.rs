@@ -7,6 +7,7 @@ use super::geom::{P, Path, p};
 use super::hands::Hold;
 use super::moving::{arm_at, cone, leg_at};
 use super::paint::{Group, Scene, ink};
+use super::people_b::drop;
 use super::props;
 
 /// The drawings of this file.
@@ -44,7 +45,11 @@ fn rope(g: &mut Group, pts: &[P], w: f64) {
             run = 0.0;
             let u = (q[i] - q[i - 1]).unit();
             let n = (u.left() + u * 0.8) * (w * 0.36);
-            g.mark(Path::poly(&[q[i] + n, q[i] - n], false), ink::HAIR_BROWN, 2.8);
+            g.mark(
+                Path::poly(&[q[i] + n, q[i] - n], false),
+                ink::HAIR_BROWN,
+                2.8,
+            );
         }
     }
 }
@@ -68,10 +73,9 @@ fn follow_rope() -> Scene {
         rope(g, &pts, 9.0);
     });
     s.group(4.8, |g| {
-        let mut c = cast::bob(0.96, p(90.0, 122.0));
-        c.skin = super::head::SKIN;
+        let mut c = cast::main_child(0.96, p(90.0, 122.0));
         c.turn = 55.0;
-        c.look = [52.0, 24.0, 8.0];
+        c.look = [44.0, 18.0, 8.0];
         c.lean = 6.0;
         c = c.stand();
         c.arms[0] = arm_at(&c, p(-36.0, -18.0), 1.0, Z::Front, Hold::Rest);
@@ -88,7 +92,7 @@ fn step_over() -> Scene {
     s.group(5.0, |g| {
         let mut c = cast::main_girl(1.02, p(104.0, 126.0));
         c.turn = 50.0;
-        c.look = [44.0, 20.0, 6.0];
+        c.look = [38.0, 16.0, 6.0];
         c.lean = -4.0;
         c.shoes = Some(ink::WHITE);
         c = c.stand();
@@ -160,13 +164,13 @@ fn throw_catch() -> Scene {
         c.lean = 6.0;
         c.shoes = Some(ink::WHITE);
         c = c.stand();
-        c.arms[1] = arm_at(&c, p(40.0, -78.0), 1.0, Z::Behind, Hold::Open).aim(-50.0);
-        c.arms[0] = arm_at(&c, p(36.0, -40.0), 1.0, Z::Front, Hold::Open).aim(-20.0);
+        c.arms[1] = arm_at(&c, p(46.0, -56.0), 1.0, Z::Behind, Hold::Rest).aim(-40.0);
+        c.arms[0] = arm_at(&c, p(44.0, -42.0), 1.0, Z::Front, Hold::Rest).aim(-16.0);
         c.legs[0] = leg_at(&c, p(-22.0, 69.0), -1.0, 1.0).tilt(12.0);
         c.legs[1] = leg_at(&c, p(20.0, 71.0), -1.0, 1.0).z(Z::Behind);
         c.draw(g);
     });
-    s.group(4.8, |g| ball(g, p(116.0, 40.0), 22.0));
+    s.group(4.8, |g| ball(g, p(120.0, 42.0), 22.0));
     s.group(4.8, |g| {
         let w = props::Wheelchair {
             at: p(204.0, 158.0),
@@ -183,8 +187,8 @@ fn throw_catch() -> Scene {
         let a = w.ankle();
         f.legs[0] = leg(a.x, a.y, 1.0, -1.0).z(Z::Behind);
         f.legs[1] = leg(a.x + 3.0, a.y, 1.0, -1.0);
-        f.arms[0] = arm_at(&f, p(-34.0, -76.0), -1.0, Z::Behind, Hold::Open).flip();
-        f.arms[1] = arm_at(&f, p(-36.0, -58.0), -1.0, Z::Front, Hold::Open).flip();
+        f.arms[0] = arm_at(&f, p(-46.0, -58.0), -1.0, Z::Behind, Hold::Rest).flip();
+        f.arms[1] = arm_at(&f, p(-44.0, -42.0), -1.0, Z::Front, Hold::Rest).flip();
         f.draw(g);
         w.wheel(g);
     });
@@ -194,10 +198,7 @@ fn throw_catch() -> Scene {
 /// A bucket full to the brim: middle of its rim, half width, height.
 fn full_bucket(g: &mut Group, rim: P, r: f64, h: f64) {
     let put = |d: &str| Path::read(d).map(|q| rim + p(q.x * r, q.y * h));
-    g.fill(
-        put("M-1 0L1 0L.78.92C.74 1.06-.74 1.06-.78.92Z"),
-        ink::SUN,
-    );
+    g.fill(put("M-1 0L1 0L.78.92C.74 1.06-.74 1.06-.78.92Z"), ink::SUN);
     g.dot(put("M-.92.36L.92.36L.86.62L-.86.62Z"), ink::CORAL);
     g.fill(Path::ellipse(rim, r, r * 0.3, 0.0), ink::WHITE);
     g.dot(Path::ellipse(rim, r * 0.84, r * 0.2, 0.0), ink::WATER);
@@ -213,13 +214,26 @@ fn carry_water() -> Scene {
         let rim = p(158.0, 144.0);
         full_bucket(g, rim, 36.0, 50.0);
         g.bar(
-            Path::smooth(&[rim + p(-34.0, 0.0), p(146.0, 112.0), p(170.0, 112.0), rim + p(34.0, 0.0)], false),
+            Path::smooth(
+                &[
+                    rim + p(-34.0, 0.0),
+                    p(146.0, 112.0),
+                    p(170.0, 112.0),
+                    rim + p(34.0, 0.0),
+                ],
+                false,
+            ),
             ink::WHITE,
             5.0,
         );
-        c.arms[1] = arm(160.0, 110.0, 1.0, Z::Front, Hold::Grip).aim(10.0);
+        c.arms[1] = arm(166.0, 111.0, 1.0, Z::Front, Hold::Grip).aim(20.0);
         c.draw_arm(1, g);
         c.draw_front(g);
+    });
+    s.group(0.0, |g| {
+        for (x, y) in [(203.0, 126.0), (209.0, 146.0)] {
+            g.dot(drop(p(x, y), 6.0), ink::WATER);
+        }
     });
     s
 }
@@ -231,7 +245,7 @@ fn walker() -> Figure {
     c.lean = -6.0;
     c = c.stand();
     c.arms[1].z = Z::Gone;
-    c.arms[0] = arm(142.0, 112.0, 1.0, Z::Front, Hold::Grip).aim(10.0);
+    c.arms[0] = arm(144.0, 112.0, 1.0, Z::Front, Hold::Grip).aim(10.0);
     c.legs[0] = leg_at(&c, p(-26.0, 68.0), -1.0, 1.0).tilt(18.0);
     c.legs[1] = leg_at(&c, p(26.0, 69.0), -1.0, 1.0).z(Z::Behind);
     c
