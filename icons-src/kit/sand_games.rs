@@ -75,7 +75,7 @@ fn follow_rope() -> Scene {
     s.group(4.8, |g| {
         let mut c = cast::main_child(0.96, p(90.0, 122.0));
         c.turn = 55.0;
-        c.look = [44.0, 18.0, 8.0];
+        c.look = [33.0, 14.0, 5.0];
         c.lean = 6.0;
         c = c.stand();
         c.arms[0] = arm_at(&c, p(-36.0, -18.0), 1.0, Z::Front, Hold::Rest);
@@ -92,7 +92,7 @@ fn step_over() -> Scene {
     s.group(5.0, |g| {
         let mut c = cast::main_girl(1.02, p(104.0, 126.0));
         c.turn = 50.0;
-        c.look = [38.0, 16.0, 6.0];
+        c.look = [27.0, 12.0, 2.0];
         c.lean = -4.0;
         c.shoes = Some(ink::WHITE);
         c = c.stand();
