@@ -30,6 +30,7 @@ pub mod people_b;
 pub mod people_c;
 pub mod places;
 pub mod props;
+pub mod sand_games;
 pub mod telling;
 pub mod together;
 
@@ -55,20 +56,21 @@ fn drawn() -> Vec<(&'static str, String)> {
         people_b::symbols(),
         people_c::symbols(),
         arrival::symbols(),
-        moving::symbols(),
-        in_water::symbols(),
         boats::symbols(),
-        feelings::symbols(),
-        telling::symbols(),
-        comfort::symbols(),
-        together::symbols(),
         caution::symbols(),
-        hall::symbols(),
-        park::symbols(),
-        clubs::symbols(),
-        garden::symbols(),
         close_ups::symbols(),
+        clubs::symbols(),
+        comfort::symbols(),
+        feelings::symbols(),
+        garden::symbols(),
+        hall::symbols(),
+        in_water::symbols(),
+        moving::symbols(),
+        park::symbols(),
         places::symbols(),
+        sand_games::symbols(),
+        telling::symbols(),
+        together::symbols(),
     ]
     .concat()
 }

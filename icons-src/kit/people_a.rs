@@ -1,11 +1,11 @@
 //! Arriving, greeting, warming up, and the close-ups of one child.
 
 use super::body::{Bottom, Figure, Z, arm, leg};
-use super::geom::{Path, p};
+use super::geom::{P, Path, p};
 use super::hair::{Hair, Style};
 use super::hands::{Hand, Hold, hand};
 use super::head::{Eyes, Mouth, SKIN, SKIN_DARK, Wear};
-use super::paint::{Scene, ink};
+use super::paint::{Group, Scene, ink};
 use super::props;
 
 /// The drawings of this file.
@@ -124,18 +124,25 @@ fn say_hello() -> Scene {
 fn hat_on() -> Scene {
     let mut s = Scene::default();
     s.group(5.4, |g| {
-        let mut c = Figure::child(1.7, p(120.0, 236.0)).bust(36.0);
+        let mut c = Figure::child(1.5, p(120.0, 236.0)).bust(34.0);
         c.hair = Hair(Style::Bob, ink::HAIR_BROWN);
         c.top = (ink::TEAL, 0.4);
-        c.arms[0] = arm(42.0, 110.0, -1.0, Z::Over, Hold::None);
-        c.arms[1] = arm(198.0, 110.0, 1.0, Z::Over, Hold::None);
+        c.look = [0.0, -12.0, 0.0];
+        // The hat is seen from below, so its opening waits for the crown.
+        let brim = c.head().at - p(0.0, c.head().size * 0.74);
+        let side = c.head().size * 0.86;
+        hat_from_below(g, brim, side);
+        c.build.arm = [32.0, 29.0];
+        for (i, s) in [(0, -1.0), (1, 1.0)] {
+            let at = brim + p(s * (side + 4.0), 26.0);
+            c.arms[i] = arm(at.x, at.y, s, Z::Over, Hold::None);
+        }
         c.draw(g);
-        props::hat(g, p(120.0, 82.0), 164.0, 0.0, ink::SUN, ink::CORAL);
-        for (x, deg, flip) in [(42.0, -62.0, true), (198.0, -118.0, false)] {
+        for (s, flip) in [(-1.0, true), (1.0, false)] {
             let h = Hand {
-                wrist: p(x, 110.0),
-                deg,
-                len: 38.0,
+                wrist: brim + p(s * (side + 4.0), 26.0),
+                deg: -90.0 - s * 24.0,
+                len: 36.0,
                 flip,
                 hold: Hold::Grip,
             };
@@ -143,6 +150,24 @@ fn hat_on() -> Scene {
         }
     });
     s
+}
+
+/// A wide-brimmed hat above the eye: crown, brim and its dark opening.
+fn hat_from_below(g: &mut Group, brim: P, half: f64) {
+    let put = |d: &str| Path::read(d).put(brim, half, 0.0, false);
+    g.fill(
+        put("M-.56 .02C-.56-.4-.5-.74-.26-.82C-.1-.87 .1-.87 .26-.82C.5-.74 .56-.4 .56 .02Z"),
+        ink::SUN,
+    );
+    g.dot(
+        put("M-.56 .02C-.56-.14-.555-.26-.54-.36C-.3-.47 .3-.47 .54-.36C.555-.26 .56-.14 .56 .02Z"),
+        ink::CORAL,
+    );
+    g.over(Path::ellipse(brim, half, half * 0.24, 0.0), ink::SUN);
+    g.dot(
+        Path::ellipse(brim + p(0.0, 2.0), half * 0.56, half * 0.13, 0.0),
+        ink::CHARCOAL,
+    );
 }
 
 fn stretch_up() -> Scene {

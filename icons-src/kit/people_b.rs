@@ -20,10 +20,6 @@ pub fn symbols() -> Vec<(&'static str, String)> {
             welcome_circle().zoom(0.96).svg("welcome_circle", "Circle"),
         ),
         (
-            "swim_top_on",
-            swim_top_on().svg("swim_top_on", "Swim top on"),
-        ),
-        (
             "walk_to_water",
             walk_to_water().svg("walk_to_water", "Walk to the water"),
         ),
@@ -224,55 +220,6 @@ fn welcome_circle() -> Scene {
     s
 }
 
-fn swim_top_on() -> Scene {
-    let mut s = Scene::default();
-    s.group(5.4, |g| {
-        let mut c = Figure::child(1.62, p(120.0, 200.0)).bust(57.0);
-        c.top = (SKIN.0, 0.0);
-        c.hair = Hair(Style::Crop, ink::HAIR_DARK);
-        c.mouth = Mouth::None;
-        let mut body = c;
-        for a in &mut body.arms {
-            a.z = Z::Gone;
-        }
-        body.draw(g);
-        g.over(
-            Path::read("M87 178C106 184 134 184 153 178L158 226L82 226Z"),
-            ink::NAVY,
-        );
-        let n = g.depth();
-        // The top hides mouth and chin; its hem is still above the belly.
-        let trunk = "M80 128C86 116 88 104 82 90C104 83 136 83 158 90C152 104 154 116 160 128\
-                     C168 134 173 142 173 152C156 162 138 154 126 160C112 166 88 157 67 158\
-                     C67 147 72 138 80 128Z";
-        let edge =
-            "M82 90C104 83 136 83 158 90M173 152C156 162 138 154 126 160C112 166 88 157 67 158";
-        g.part(Path::read(trunk), ink::SUN, Path::read(edge), n);
-        g.mark(
-            Path::read("M70 147C90 144 112 154 126 148C138 142 154 150 170 141"),
-            ink::CORAL,
-            7.5,
-        );
-        for x in [80.0, 160.0] {
-            g.fill(Path::circle(p(x, 138.0), 10.0), ink::SUN);
-        }
-        c.top = (ink::SUN, 0.94);
-        c.arms[0] = arm(68.0, 152.0, 1.0, Z::Over, Hold::Grip).aim(40.0);
-        c.arms[1] = arm(172.0, 152.0, -1.0, Z::Over, Hold::Grip)
-            .aim(140.0)
-            .flip();
-        for i in 0..2 {
-            c.draw_arm(i, g);
-        }
-    });
-    s.group(0.0, |g| {
-        for x in [46.0, 194.0] {
-            arrow(g, p(x, 186.0), p(x, 224.0));
-        }
-    });
-    s
-}
-
 /// An arrow for something that really moves.
 pub fn arrow(g: &mut Group, from: P, to: P) {
     let u = (from - to).unit();
@@ -282,7 +229,7 @@ pub fn arrow(g: &mut Group, from: P, to: P) {
 }
 
 /// A falling drop.
-fn drop(at: P, r: f64) -> Path {
+pub fn drop(at: P, r: f64) -> Path {
     Path::read("M0-1.7C.5-.8 1-.3 1 .25C1 .8.55 1.2 0 1.2C-.55 1.2-1 .8-1 .25C-1-.3-.5-.8 0-1.7Z")
         .put(at, r, 0.0, false)
 }
