@@ -31,6 +31,8 @@ fn cold_day() -> Scene {
         }
         let head = c.head();
         c.draw(g);
+        // The coat is wide, so that no gap opens between it and the sleeves.
+        g.fill(Path::read("M66 188L60 228L148 228L144 188Z"), ink::NAVY);
         for (i, elbow, wrist) in [
             (1, p(150.0, 218.0), p(124.0, 214.0)),
             (0, p(54.0, 219.0), p(88.0, 214.0)),
