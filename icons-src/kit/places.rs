@@ -12,7 +12,10 @@ use super::props;
 /// The drawings of this file.
 pub fn symbols() -> Vec<(&'static str, String)> {
     vec![
-        ("cold_day", cold_day().svg("cold_day", "Cold day")),
+        (
+            "cold_day",
+            cold_day().zoom(1.06).svg("cold_day", "Cold day"),
+        ),
         ("ramp_mat", ramp_mat().svg("ramp_mat", "Ramp")),
     ]
 }
