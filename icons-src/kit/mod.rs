@@ -28,6 +28,7 @@ pub mod people_b;
 pub mod people_c;
 pub mod places;
 pub mod props;
+pub mod signals;
 pub mod together;
 
 /// Every symbol that the kit draws as its id and its SVG text.
@@ -44,6 +45,7 @@ pub fn symbols() -> Vec<(&'static str, String)> {
         comfort::symbols(),
         together::symbols(),
         caution::symbols(),
+        signals::symbols(),
         hall::symbols(),
         park::symbols(),
         clubs::symbols(),
