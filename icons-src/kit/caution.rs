@@ -70,24 +70,24 @@ fn wade(f: &mut Figure, y: f64) {
 
 fn between_flags() -> Scene {
     let mut s = Scene::default();
-    for x in [22.0, 168.0] {
+    for x in [20.0, 176.0] {
         s.group(4.8, |g| {
             pole(g, x, 24.0, 196.0, 6.0);
             let at = p(x + 4.0, 28.0);
-            g.over(cloth(at, 54.0, 44.0, [0.0, 1.0], [0.0, 1.0]), ink::FLAG_RED);
-            g.dot(cloth(at, 54.0, 44.0, [0.0, 1.01], [0.5, 1.01]), ink::SUN);
+            g.over(cloth(at, 48.0, 44.0, [0.0, 1.0], [0.0, 1.0]), ink::FLAG_RED);
+            g.dot(cloth(at, 48.0, 44.0, [0.0, 1.01], [0.5, 1.01]), ink::SUN);
         });
     }
     s.group(4.8, |g| {
-        let mut a = helper(0.7, p(95.0, 160.0));
+        let mut a = helper(0.72, p(86.0, 156.0));
         a.look = [10.0, 4.0, 0.0];
         a.bottom = Bottom::Legs(ink::CHARCOAL, 0.4);
         a = a.stand();
-        a.arms[1] = arm(117.0, 164.0, -1.0, Z::Front, Hold::Grip);
-        let mut c = main_child(0.76, p(139.0, 168.0));
+        a.arms[1] = arm(114.0, 156.0, -1.0, Z::Front, Hold::Grip);
+        let mut c = main_child(0.8, p(142.0, 164.0));
         c.look = [-10.0, 0.0, 0.0];
         c = c.stand();
-        c.arms[0] = arm(117.0, 163.0, 1.0, Z::Front, Hold::Grip);
+        c.arms[0] = arm(116.0, 155.0, 1.0, Z::Front, Hold::Grip);
         for f in [&mut a, &mut c] {
             wade(f, 206.0);
             f.draw(g);
@@ -206,10 +206,14 @@ fn sharp() -> Scene {
     props::sand(&mut s, 12.0, 228.0, 208.0, 20.0);
     s.group(5.4, |g| {
         // A bottle lying on its side, broken off, and two splinters.
-        let body = "M36 168L58 166C72 164 74 146 94 144L146 144L134 159L160 161L138 176L164 186L140 194L150 210\
+        let body = "M36 168L58 166C72 164 74 146 94 144L146 144L134 159L160 161L138 176L164 186\
+                    L140 194L150 210\
                     L94 210C74 208 72 190 58 188L36 186Z";
         g.fill(Path::read(body), ink::WATER_LIGHT);
-        g.over(Path::block(p(30.0, 177.0), 16.0, 28.0, 5.0, 0.0), ink::WATER_LIGHT);
+        g.over(
+            Path::block(p(30.0, 177.0), 16.0, 28.0, 5.0, 0.0),
+            ink::WATER_LIGHT,
+        );
         g.mark(Path::read("M92 157L118 156"), ink::WHITE, 7.0);
         g.fill(Path::read("M168 217L182 194L200 213Z"), ink::WATER_LIGHT);
         g.fill(Path::read("M206 199L220 187L222 207Z"), ink::WATER_LIGHT);

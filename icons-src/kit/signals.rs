@@ -1,7 +1,7 @@
 //! Listening, looking, being quiet, and the grown-ups who lead.
 
 use super::body::{Bottom, Z, arm, leg};
-use super::cast::{helper, helper_dark, main_child, main_girl};
+use super::cast::{helper, helper_dark, main_child};
 use super::geom::{P, Path, p, polar};
 use super::hair::{Hair, Style};
 use super::hands::{Hand, Hold, hand};
@@ -72,14 +72,14 @@ fn listen() -> Scene {
 fn look() -> Scene {
     let mut s = Scene::default();
     s.group(5.4, |g| {
-        let mut c = main_girl(2.05, p(100.0, 236.0)).bust(40.0);
+        let mut c = main_child(2.05, p(100.0, 236.0)).bust(40.0);
         c.turn = 25.0;
         c.lean = 10.0;
         c.look = [34.0, 4.0, 2.0];
         c = c.stubs();
         let h = c.head();
-        let wrist = h.place(p(-0.72, -0.3));
-        let tip = h.place(p(1.06, -0.4));
+        let wrist = h.place(p(-0.86, -0.4));
+        let tip = h.place(p(1.1, -0.44));
         c.arms[0] = arm(wrist.x, wrist.y, -1.0, Z::Over, Hold::None);
         c.draw(g);
         // The hand is seen nearly edge on, like the brim of a hat.
@@ -88,10 +88,10 @@ fn look() -> Scene {
             w,
             flat: false,
         };
-        let palm = bone(wrist, tip, [13.0, 15.0, 7.5]).outline();
-        let thumb = bone(wrist + p(10.0, 2.0), wrist + p(30.0, 16.0), [8.0, 7.5, 6.5]).outline();
+        let palm = bone(wrist, tip, [12.5, 14.0, 7.5]).outline();
+        let thumb = bone(wrist + p(6.0, 4.0), wrist + p(27.0, 15.0), [8.0, 7.0, 6.0]).outline();
         g.over(palm.then(thumb, false).wound(), SKIN.0);
-        for y in [-6.0, 2.0] {
+        for y in [-5.0, 3.0] {
             let line = [
                 wrist.to(tip, 0.5) + p(0.0, y),
                 wrist.to(tip, 0.9) + p(0.0, y * 0.5),
@@ -195,15 +195,16 @@ fn trainer() -> Scene {
 
 /// A tight swim cap on a head.
 fn cap(g: &mut Group, h: &Head, colour: &'static str) {
-    let d = "M-1.08-.06C-1.1-.8-.62-1.14 0-1.14C.62-1.14 1.1-.8 1.08-.06C.7-.4.3-.46 0-.46C-.3-.46-.7-.4-1.08-.06Z";
+    let d = "M-1.08-.06C-1.1-.8-.62-1.14 0-1.14C.62-1.14 1.1-.8 1.08-.06\
+             C.7-.4.3-.46 0-.46C-.3-.46-.7-.4-1.08-.06Z";
     g.over(Path::read(d).map(|q| h.place(q)), colour);
 }
 
 fn lifesaver() -> Scene {
     let mut s = Scene::default();
-    props::sand(&mut s, 50.0, 190.0, 216.0, 10.0);
+    props::sand(&mut s, 50.0, 190.0, 214.0, 8.0);
     s.group(5.0, |g| {
-        let mut a = helper(0.88, p(118.0, 114.0));
+        let mut a = helper(0.86, p(118.0, 116.0));
         a.hair = Hair(Style::Buzz, ink::HAIR_BROWN);
         a.top = (ink::CORAL, 0.95);
         a.bottom = Bottom::Legs(ink::NAVY, 0.42);
@@ -246,7 +247,7 @@ fn lifesaver() -> Scene {
 
 fn whistle_stop() -> Scene {
     let mut s = Scene::default();
-    let mut a = helper_dark(1.46, p(126.0, 250.0)).bust(68.0);
+    let mut a = helper_dark(1.46, p(130.0, 250.0)).bust(68.0);
     a.hair = Hair(Style::Buzz, ink::HAIR_DARK);
     a.turn = 20.0;
     a.look = [44.0, 0.0, 0.0];
@@ -259,8 +260,8 @@ fn whistle_stop() -> Scene {
         whistle(g, m, 0.0, 30.0);
         let h = Hand {
             wrist: p(60.0, 169.0),
-            deg: -99.0,
-            len: 68.0,
+            deg: -104.0,
+            len: 62.0,
             flip: true,
             hold: Hold::Open,
         };

@@ -31,8 +31,12 @@ pub fn symbols() -> Vec<(&'static str, String)> {
 
 /// A heart around its middle, about two units wide.
 fn heart(at: P, k: f64) -> Path {
-    Path::read("M0 .95C-.5 .55-1.05 .15-1.05-.35C-1.05-.75-.75-1-.45-1C-.22-1-.06-.86 0-.68C.06-.86 .22-1 .45-1C.75-1 1.05-.75 1.05-.35C1.05 .15 .5 .55 0 .95Z")
-        .put(at, k, 0.0, false)
+    Path::read(
+        "M0 .95C-.5 .55-1.05 .15-1.05-.35C-1.05-.75-.75-1-.45-1\
+        C-.22-1-.06-.86 0-.68C.06-.86 .22-1 .45-1C.75-1 1.05-.75 1.05-.35\
+        C1.05 .15 .5 .55 0 .95Z",
+    )
+    .put(at, k, 0.0, false)
 }
 
 fn favourite() -> Scene {
@@ -143,19 +147,16 @@ fn well_done() -> Scene {
     s
 }
 
-/// A rope as an oval on the ground; the far half or the near half.
-fn rope(g: &mut Group, c: P, rx: f64, ry: f64, near: bool) {
-    let from = if near { 0.0 } else { 180.0 };
-    let pts: Vec<P> = (0..=14)
-        .map(|i| {
-            let q = polar(from + 180.0 * f64::from(i) / 14.0, 1.0);
+/// A rope as an oval on the ground.
+fn rope(g: &mut Group, c: P, rx: f64, ry: f64) {
+    g.bar(Path::ellipse(c, rx, ry, 0.0), ink::SUN, 8.0);
+    for i in 0..24 {
+        let at = |t: f64| {
+            let q = polar(t * 15.0, 1.0);
             c + p(q.x * rx, q.y * ry)
-        })
-        .collect();
-    g.bar(Path::smooth(&pts, false), ink::SUN, 8.0);
-    for w in pts.windows(2).skip(1).step_by(2) {
-        let m = w[0].to(w[1], 0.5);
-        let u = (w[1] - w[0]).unit().rot(52.0);
+        };
+        let (m, n) = (at(f64::from(i)), at(f64::from(i) + 0.2));
+        let u = (n - m).unit().rot(52.0);
         g.mark(
             Path::poly(&[m - u * 4.0, m + u * 4.0], false),
             ink::CORAL,
@@ -166,19 +167,18 @@ fn rope(g: &mut Group, c: P, rx: f64, ry: f64, near: bool) {
 
 fn stay_together() -> Scene {
     let mut s = Scene::default();
-    let c = p(120.0, 198.0);
-    props::sand(&mut s, 12.0, 228.0, 200.0, 26.0);
-    s.group(4.0, |g| rope(g, c, 100.0, 22.0, false));
+    props::sand(&mut s, 12.0, 228.0, 198.0, 28.0);
+    s.group(4.2, |g| rope(g, p(120.0, 196.0), 102.0, 25.0));
     s.group(4.4, |g| {
-        let mut a = helper_dark(0.78, p(120.0, 106.0));
-        a.arms[0] = arm(82.0, 102.0, 1.0, Z::Front, Hold::Rest);
-        a.arms[1] = arm(158.0, 102.0, -1.0, Z::Front, Hold::Rest);
+        let mut a = helper_dark(0.74, p(120.0, 114.0));
+        a.arms[0] = arm(84.0, 110.0, 1.0, Z::Front, Hold::Rest);
+        a.arms[1] = arm(156.0, 110.0, -1.0, Z::Front, Hold::Rest);
         a.draw(g);
     });
     let kids: [(fn(f64, P) -> Figure, f64, f64); 3] = [
-        (bob, 58.0, 138.0),
-        (curls, 182.0, 138.0),
-        (main_child, 120.0, 144.0),
+        (bob, 62.0, 134.0),
+        (curls, 178.0, 134.0),
+        (main_child, 120.0, 141.0),
     ];
     for (who, x, y) in kids {
         s.group(4.4, |g| {
@@ -187,7 +187,6 @@ fn stay_together() -> Scene {
             k.draw(g);
         });
     }
-    s.group(4.0, |g| rope(g, c, 100.0, 22.0, true));
     s
 }
 
@@ -299,10 +298,10 @@ fn line_up() -> Scene {
     let k = 0.74;
     let feet = 188.0;
     let hip = feet - 78.0 * k;
-    s.group(4.2, |g| in_line(main_child(k, p(31.0, hip))).draw(g));
+    s.group(4.2, |g| in_line(main_child(k, p(28.0, hip))).draw(g));
     s.group(4.2, |g| {
         let w = props::Wheelchair {
-            at: p(66.0, feet - 48.0 * k),
+            at: p(69.0, feet - 48.0 * k),
             dir: 1.0,
             k,
         };
@@ -324,7 +323,7 @@ fn line_up() -> Scene {
         f.draw(g);
         w.wheel(g);
     });
-    s.group(4.2, |g| in_line(curls(k, p(133.0, hip))).draw(g));
+    s.group(4.2, |g| in_line(curls(k, p(135.0, hip))).draw(g));
     s.group(4.2, |g| {
         let mut f = in_line(bob(k, p(177.0, hip)));
         f.lean = 6.0;
