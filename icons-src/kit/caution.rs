@@ -173,6 +173,13 @@ fn helper_in_water() -> Scene {
 
 fn small_holes() -> Scene {
     let mut s = Scene::default();
+    // The far wall of the hole, so that its edge and depth are seen.
+    s.group(0.0, |g| {
+        g.dot(
+            Path::read("M52 180L158 180L138 206L126 214L84 214L72 206Z"),
+            ink::HAIR_FAIR,
+        );
+    });
     s.group(5.0, |g| {
         let mut c = main_girl(0.98, p(104.0, 128.0));
         c.look = [14.0, 8.0, 0.0];

@@ -176,8 +176,8 @@ fn stay_together() -> Scene {
         a.draw(g);
     });
     let kids: [(fn(f64, P) -> Figure, f64, f64); 3] = [
-        (bob, 62.0, 134.0),
-        (curls, 178.0, 134.0),
+        (bob, 57.0, 134.0),
+        (curls, 183.0, 134.0),
         (main_child, 120.0, 141.0),
     ];
     for (who, x, y) in kids {
