@@ -31,6 +31,7 @@ pub mod people_c;
 pub mod places;
 pub mod props;
 pub mod sand_games;
+pub mod signals;
 pub mod telling;
 pub mod together;
 
@@ -69,6 +70,7 @@ fn drawn() -> Vec<(&'static str, String)> {
         park::symbols(),
         places::symbols(),
         sand_games::symbols(),
+        signals::symbols(),
         telling::symbols(),
         together::symbols(),
     ]
