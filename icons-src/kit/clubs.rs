@@ -1,6 +1,344 @@
-//! Other sports and clubs.
+//! On the water at a club, helmets and wheels.
+
+use super::big_hands::{PINCH, at};
+use super::body::{Bottom, Figure, Z, arm, leg};
+use super::cast;
+use super::geom::{P, Path, p, polar};
+use super::hands::Hold;
+use super::head::{Head, SKIN_DARK, SKIN_LIGHT};
+use super::paint::{Group, Scene, ink};
+use super::props;
 
 /// The drawings of this file.
 pub fn symbols() -> Vec<(&'static str, String)> {
-    vec![]
+    vec![
+        (
+            "stand_up_board",
+            stand_up_board().svg("stand_up_board", "Stand up and paddle"),
+        ),
+        ("kayak", kayak().svg("kayak", "Kayak")),
+        (
+            "get_in_boat",
+            get_in_boat().svg("get_in_boat", "Get in the boat"),
+        ),
+        (
+            "life_jacket_on",
+            life_jacket_on().svg("life_jacket_on", "Life jacket on"),
+        ),
+        ("helmet_on", helmet_on().svg("helmet_on", "Helmet on")),
+        (
+            "ride_trike",
+            ride_trike().zoom(1.14).svg("ride_trike", "Trike"),
+        ),
+    ]
+}
+
+/// A buoyancy vest over the trunk, with one bright belt.
+fn vest(f: &Figure, g: &mut Group, cloth: &'static str, belt: &'static str) {
+    let t = f.build.torso * f.k;
+    let (sh, ww, hw) = (f.half(0), f.half(1), f.half(2));
+    let at = |x: f64, y: f64| f.hip + f.across() * x + f.up() * (y * t);
+    let v = Path::smooth(
+        &[
+            at(-sh * 0.42, 1.04),
+            at(-sh * 0.78, 1.0),
+            at(-sh * 0.86, 0.8),
+            at(-ww * 1.14, 0.5),
+            at(-hw * 1.12, 0.18),
+            at(-hw * 0.9, 0.11),
+            at(0.0, 0.08),
+            at(hw * 0.9, 0.11),
+            at(hw * 1.12, 0.18),
+            at(ww * 1.14, 0.5),
+            at(sh * 0.86, 0.8),
+            at(sh * 0.78, 1.0),
+            at(sh * 0.42, 1.04),
+            at(0.0, 0.78),
+        ],
+        true,
+    );
+    g.over(v, cloth);
+    let strip = [
+        at(-ww * 1.13, 0.46),
+        at(ww * 1.13, 0.46),
+        at(hw * 1.1, 0.3),
+        at(-hw * 1.1, 0.3),
+    ];
+    g.dot(Path::poly(&strip, true), belt);
+}
+
+/// A helmet on this head, with vents and a strap under the chin.
+pub fn helmet(g: &mut Group, h: &Head, cloth: &'static str) {
+    let side = if h.yaw.abs() > 30.0 {
+        vec![70.0 * h.yaw.signum() * -1.0]
+    } else {
+        vec![-74.0, 74.0]
+    };
+    for az in side {
+        let from = h.spot(az, -0.1, 1.02, false).0;
+        let mid = h.spot(az * 0.82, 0.62, 1.0, false).0;
+        let chin = h.spot(az * 0.1, 1.0, 1.0, false).0 + (h.place(p(0.0, 0.98)) - h.at) * 0.0;
+        let under = h.place(p(0.0, 1.0));
+        let end = if chin.y > under.y { under } else { chin };
+        g.mark(
+            Path::smooth(&[from, mid, end.to(under, 0.6)], false),
+            ink::CHARCOAL,
+            h.k(0.065).max(2.6),
+        );
+    }
+    let lean = h.yaw.to_radians().sin() * 0.1;
+    let dome = "M-1.2-.12C-1.3-1-.76-1.42 0-1.42C.76-1.42 1.3-1 1.2-.12C1.14.02.98.02.86-.1\
+                C.5-.34-.5-.34-.86-.1C-.98.02-1.14.02-1.2-.12Z";
+    g.over(
+        Path::read(dome).map(|q| h.place(p(q.x, q.y + q.x * lean * -1.2))),
+        cloth,
+    );
+    for x in [-0.56, 0.0, 0.56] {
+        let vent = [h.place(p(x * 1.05, -0.62)), h.place(p(x * 0.72, -1.08))];
+        g.mark(Path::poly(&vent, false), ink::WHITE, h.k(0.1).max(3.0));
+    }
+}
+
+/// A paddle with a blade at its lower end and a crutch on top.
+fn paddle(g: &mut Group, top: P, tip: P) {
+    let u = (tip - top).unit();
+    g.bar(
+        Path::poly(&[top, tip - u * 20.0], false),
+        ink::HAIR_BROWN,
+        6.5,
+    );
+    g.bar(
+        Path::poly(&[top + u.left() * 7.0, top - u.left() * 7.0], false),
+        ink::HAIR_BROWN,
+        6.5,
+    );
+    blade(g, tip, u);
+}
+
+fn blade(g: &mut Group, tip: P, u: P) {
+    g.over(
+        Path::block(tip - u * 16.0, 38.0, 20.0, 8.0, u.deg()),
+        ink::WHITE,
+    );
+}
+
+fn stand_up_board() -> Scene {
+    let mut s = Scene::default();
+    s.group(4.8, |g| {
+        let mut a = cast::helper(0.86, p(198.0, 176.0)).bust(76.0);
+        a.turn = -50.0;
+        a.look = [-42.0, -8.0, 0.0];
+        a.top.1 = 0.94;
+        a.lean = -6.0;
+        a.arms[1] = arm(158.0, 156.0, -1.0, Z::Front, Hold::Rest).aim(150.0);
+        a.arms[0] = arm(150.0, 152.0, -1.0, Z::Behind, Hold::Rest).aim(160.0);
+        a.draw(g);
+    });
+    s.group(5.2, |g| {
+        let board = "M14 164C30 160 130 162 150 158C160 156 168 150 172 150C178 152 172 168 160 174\
+                     C150 179 40 180 28 178C16 176 8 168 14 164Z";
+        g.fill(Path::read(board), ink::SUN);
+        g.mark(
+            Path::read("M24 171C60 172 120 172 156 167"),
+            ink::CORAL,
+            4.5,
+        );
+    });
+    s.group(4.8, |g| {
+        let mut c = cast::main_child(0.82, p(76.0, 106.0));
+        c.turn = 50.0;
+        c.look = [50.0, 4.0, 0.0];
+        c.top.1 = 0.94;
+        c.lean = 4.0;
+        c = c.stand();
+        c.legs[0] = leg(56.0, 158.0, -1.0, 0.9);
+        c.legs[1] = leg(92.0, 157.0, -1.0, 0.9).z(Z::Behind);
+        let (top, tip) = (p(121.0, 40.0), p(107.0, 194.0));
+        c.arms[1] = arm(113.0, 58.0, 1.0, Z::Behind, Hold::Grip).aim(-30.0);
+        c.arms[0] = arm(108.0, 98.0, -1.0, Z::Over, Hold::Grip).aim(10.0);
+        c.draw_back(g);
+        c.draw_mid(g);
+        vest(&c, g, ink::SUN, ink::CORAL);
+        paddle(g, top, tip);
+        c.draw_front(g);
+    });
+    props::water(&mut s, 12.0, 228.0, 182.0, 42.0);
+    s
+}
+
+fn kayak() -> Scene {
+    let mut s = Scene::default();
+    s.group(4.8, |g| {
+        let mut a = cast::helper_dark(0.98, p(40.0, 182.0)).bust(76.0);
+        a.turn = 50.0;
+        a.look = [48.0, 6.0, 0.0];
+        a.top.1 = 0.94;
+        a.arms[0] = arm(66.0, 152.0, 1.0, Z::Gone, Hold::Rest);
+        a.arms[1] = arm(88.0, 158.0, -1.0, Z::Front, Hold::Rest).aim(20.0);
+        a.draw(g);
+    });
+    let mut c = cast::main_girl(1.08, p(150.0, 172.0)).bust(57.0);
+    c.turn = 40.0;
+    c.look = [46.0, 0.0, 0.0];
+    c.top.1 = 0.94;
+    c.lean = 4.0;
+    c.arms[1] = arm(184.0, 102.0, -1.0, Z::Front, Hold::Grip).aim(-40.0);
+    c.arms[0] = arm(137.0, 146.0, 1.0, Z::Over, Hold::Grip).aim(40.0);
+    s.group(4.8, |g| {
+        let mut far = c;
+        for a in &mut far.arms {
+            a.z = Z::Gone;
+        }
+        far.draw_back(g);
+        far.draw_mid(g);
+        vest(&c, g, ink::SUN, ink::CORAL);
+        far.draw_front(g);
+    });
+    s.group(5.2, |g| {
+        let hull = "M64 156C84 160 104 158 122 152C132 150 168 150 178 154C196 156 214 156 228 150\
+                    C228 176 210 196 180 198L108 198C84 196 66 178 64 156Z";
+        g.fill(Path::read(hull), ink::SUN);
+        g.mark(Path::read("M74 172C110 184 184 184 222 168"), ink::CORAL, 6.0);
+    });
+    s.group(4.8, |g| {
+        let (up, low) = (p(222.0, 60.0), p(98.0, 198.0));
+        let u = (low - up).unit();
+        g.bar(Path::poly(&[up + u * 24.0, low - u * 24.0], false), ink::HAIR_BROWN, 6.5);
+        blade(g, low, u);
+        blade(g, up, u * -1.0);
+        for i in [1, 0] {
+            c.draw_arm(i, g);
+        }
+    });
+    props::water(&mut s, 12.0, 228.0, 188.0, 36.0);
+    s
+}
+
+fn get_in_boat() -> Scene {
+    let mut s = Scene::default();
+    props::sand(&mut s, 12.0, 120.0, 208.0, 15.0);
+    s.group(4.8, |g| {
+        let mut a = cast::helper(0.88, p(190.0, 174.0)).bust(76.0);
+        a.turn = -40.0;
+        a.look = [-44.0, 6.0, 0.0];
+        a.lean = -4.0;
+        a.arms[1] = arm(206.0, 150.0, -1.0, Z::Front, Hold::Rest).aim(110.0);
+        a.arms[0] = arm(124.0, 112.0, -1.0, Z::Front, Hold::Grip).aim(170.0);
+        a.draw(g);
+    });
+    s.group(4.8, |g| {
+        let mut c = cast::main_child(0.92, p(64.0, 132.0));
+        c.turn = 60.0;
+        c.look = [54.0, 6.0, 0.0];
+        c.lean = 8.0;
+        c.top.1 = 0.94;
+        c = c.stand();
+        c.legs[0] = leg(54.0, 197.0, -1.0, 0.9);
+        c.legs[1] = leg(118.0, 158.0, -1.0, 0.9).z(Z::Behind);
+        c.arms[1] = arm(112.0, 112.0, 1.0, Z::Behind, Hold::Grip).aim(-6.0);
+        c.arms[0] = arm(42.0, 140.0, -1.0, Z::Front, Hold::Rest);
+        c.draw_back(g);
+        c.draw_mid(g);
+        vest(&c, g, ink::SUN, ink::CORAL);
+        c.draw_front(g);
+    });
+    s.group(5.2, |g| {
+        let hull = "M82 146C100 158 130 160 160 160C190 160 212 158 228 144C232 176 214 200 190 202\
+                    L116 202C94 198 80 176 82 146Z";
+        g.fill(Path::read(hull), ink::SUN);
+        g.mark(Path::read("M86 160C104 172 130 173 160 173C190 173 212 170 226 158"), ink::CORAL, 6.0);
+    });
+    props::water(&mut s, 80.0, 228.0, 190.0, 34.0);
+    s
+}
+
+fn life_jacket_on() -> Scene {
+    let mut s = Scene::default();
+    s.group(5.2, |g| {
+        let mut c = cast::main_child(1.66, p(120.0, 222.0)).bust(62.0);
+        c.look = [0.0, 14.0, 0.0];
+        c.top.1 = 0.94;
+        c = c.stubs();
+        c.draw_back(g);
+        c.draw_mid(g);
+        for i in 0..2 {
+            c.draw_arm(i, g);
+        }
+        vest(&c, g, ink::SUN, ink::CORAL);
+        g.mark(Path::read("M120 142L120 212"), ink::WHITE, 3.0);
+        c.head().draw(g);
+    });
+    s.group(5.2, |g| {
+        g.fill(Path::block(p(120.0, 186.0), 40.0, 24.0, 6.0, 0.0), ink::CHARCOAL);
+        g.mark(Path::read("M120 176L120 196"), ink::WHITE, 3.0);
+    });
+    for flip in [false, true] {
+        s.group(5.2, |g| {
+            let x = if flip { 98.0 } else { 142.0 };
+            let turn = if flip { -70.0 } else { 70.0 };
+            PINCH.draw(g, at(x, 188.0, 0.62, turn, flip), SKIN_DARK, ink::TEAL);
+        });
+    }
+    s
+}
+
+fn helmet_on() -> Scene {
+    let mut s = Scene::default();
+    s.group(5.4, |g| {
+        let mut c = cast::main_girl(1.86, p(120.0, 230.0)).bust(34.0);
+        c.look = [0.0, -6.0, 0.0];
+        c = c.stubs();
+        c.draw(g);
+        helmet(g, &c.head(), ink::SUN);
+    });
+    for flip in [false, true] {
+        s.group(5.2, |g| {
+            let x = if flip { 106.0 } else { 134.0 };
+            let turn = if flip { -62.0 } else { 62.0 };
+            PINCH.draw(g, at(x, 168.0, 0.66, turn, flip), SKIN_LIGHT, ink::TEAL);
+        });
+    }
+    s
+}
+
+fn wheel(g: &mut Group, c: P, r: f64) {
+    g.bar(Path::circle(c, r - 4.0), ink::CHARCOAL, 8.0);
+    g.dot(Path::circle(c, r - 8.0), ink::WHITE);
+    for i in 0..3 {
+        let d = polar(f64::from(i) * 60.0 + 15.0, r - 8.0);
+        g.mark(Path::poly(&[c + d, c - d], false), ink::GREY, 2.6);
+    }
+    g.dot(Path::circle(c, 6.0), ink::CHARCOAL);
+}
+
+fn ride_trike() -> Scene {
+    let mut s = Scene::default();
+    let hub = p(152.0, 174.0);
+    s.group(5.0, |g| {
+        wheel(g, p(42.0, 172.0), 28.0);
+    });
+    s.group(5.0, |g| {
+        let mut c = cast::main_child(0.96, p(98.0, 132.0));
+        c.turn = 65.0;
+        c.look = [54.0, 2.0, 0.0];
+        c.lean = 6.0;
+        c.shoes = Some(ink::WHITE);
+        c.bottom = Bottom::Legs(ink::NAVY, 0.62);
+        c = c.stand();
+        c.legs[1] = leg(160.0, 158.0, -1.0, 1.0).z(Z::Behind);
+        c.legs[0] = leg(140.0, 178.0, -1.0, 1.0).tilt(10.0);
+        c.arms[1].z = Z::Gone;
+        c.arms[0] = arm(134.0, 102.0, 1.0, Z::Over, Hold::Grip).aim(-10.0);
+        c.draw_back(g);
+        wheel(g, hub, 35.0);
+        g.bar(Path::poly(&[p(72.0, 180.0), p(88.0, 150.0), p(140.0, 132.0)], false), ink::SUN, 9.0);
+        g.bar(Path::poly(&[hub, p(140.0, 110.0), p(136.0, 98.0)], false), ink::SUN, 8.0);
+        g.bar(Path::poly(&[p(134.0, 98.0), p(146.0, 96.0)], false), ink::CHARCOAL, 8.0);
+        g.bar(Path::poly(&[p(76.0, 144.0), p(106.0, 144.0)], false), ink::CHARCOAL, 10.0);
+        wheel(g, p(70.0, 180.0), 30.0);
+        c.draw_mid(g);
+        c.draw_front(g);
+        helmet(g, &c.head(), ink::SUN);
+    });
+    s
 }

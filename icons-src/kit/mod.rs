@@ -3,6 +3,7 @@
 //! in by its path and compare.
 
 pub mod arrival;
+pub mod big_hands;
 pub mod boats;
 pub mod body;
 pub mod cast;
@@ -20,7 +21,9 @@ pub mod hands;
 pub mod head;
 pub mod in_water;
 pub mod limb;
+pub mod making;
 pub mod moving;
+pub mod music;
 pub mod paint;
 pub mod park;
 pub mod people_a;
@@ -28,6 +31,7 @@ pub mod people_b;
 pub mod people_c;
 pub mod places;
 pub mod props;
+pub mod riding;
 pub mod together;
 
 /// Every symbol that the kit draws as its id and its SVG text.
@@ -47,6 +51,9 @@ pub fn symbols() -> Vec<(&'static str, String)> {
         hall::symbols(),
         park::symbols(),
         clubs::symbols(),
+        riding::symbols(),
+        music::symbols(),
+        making::symbols(),
         garden::symbols(),
         close_ups::symbols(),
         places::symbols(),
