@@ -125,24 +125,32 @@ fn blade(g: &mut Group, tip: P, u: P) {
 fn stand_up_board() -> Scene {
     let mut s = Scene::default();
     s.group(4.8, |g| {
-        let mut a = cast::helper(0.86, p(198.0, 176.0)).bust(76.0);
+        let mut a = cast::helper(0.86, p(197.0, 190.0)).bust(90.0);
         a.turn = -50.0;
         a.look = [-42.0, -8.0, 0.0];
         a.top.1 = 0.94;
         a.lean = -6.0;
-        a.arms[1] = arm(158.0, 156.0, -1.0, Z::Front, Hold::Rest).aim(150.0);
-        a.arms[0] = arm(150.0, 152.0, -1.0, Z::Behind, Hold::Rest).aim(160.0);
+        a.arms[1].z = Z::Gone;
+        a.arms[0] = arm(150.0, 150.0, -1.0, Z::Behind, Hold::Rest).aim(160.0);
         a.draw(g);
     });
     s.group(5.2, |g| {
-        let board = "M14 164C30 160 130 162 150 158C160 156 168 150 172 150C178 152 172 168 160 174\
-                     C150 179 40 180 28 178C16 176 8 168 14 164Z";
+        let board = "M14 162C30 158 130 160 150 157C160 155 166 150 170 150C176 152 172 168 160 176\
+                     C150 182 40 184 28 182C14 178 8 166 14 162Z";
         g.fill(Path::read(board), ink::SUN);
         g.mark(
-            Path::read("M24 171C60 172 120 172 156 167"),
+            Path::read("M24 172C60 174 120 174 156 168"),
             ink::CORAL,
             4.5,
         );
+    });
+    s.group(4.8, |g| {
+        let mut a = cast::helper(0.86, p(197.0, 190.0)).bust(90.0);
+        a.turn = -50.0;
+        a.lean = -6.0;
+        a.top.1 = 0.8;
+        a.arms[1] = arm(166.0, 152.0, -1.0, Z::Front, Hold::Rest).aim(164.0);
+        a.draw_arm(1, g);
     });
     s.group(4.8, |g| {
         let mut c = cast::main_child(0.82, p(76.0, 106.0));
@@ -169,7 +177,7 @@ fn stand_up_board() -> Scene {
 fn kayak() -> Scene {
     let mut s = Scene::default();
     s.group(4.8, |g| {
-        let mut a = cast::helper_dark(0.98, p(40.0, 182.0)).bust(76.0);
+        let mut a = cast::helper_dark(0.98, p(42.0, 200.0)).bust(94.0);
         a.turn = 50.0;
         a.look = [48.0, 6.0, 0.0];
         a.top.1 = 0.94;
@@ -182,7 +190,7 @@ fn kayak() -> Scene {
     c.look = [46.0, 0.0, 0.0];
     c.top.1 = 0.94;
     c.lean = 4.0;
-    c.arms[1] = arm(184.0, 102.0, -1.0, Z::Front, Hold::Grip).aim(-40.0);
+    c.arms[1] = arm(186.0, 105.0, 1.0, Z::Front, Hold::Grip).aim(-40.0);
     c.arms[0] = arm(137.0, 146.0, 1.0, Z::Over, Hold::Grip).aim(40.0);
     s.group(4.8, |g| {
         let mut far = c;
@@ -195,10 +203,11 @@ fn kayak() -> Scene {
         far.draw_front(g);
     });
     s.group(5.2, |g| {
-        let hull = "M64 156C84 160 104 158 122 152C132 150 168 150 178 154C196 156 214 156 228 150\
-                    C228 176 210 196 180 198L108 198C84 196 66 178 64 156Z";
+        let hull = "M54 164C86 152 108 148 126 148L178 148C198 149 216 154 230 166C216 184 198 194 176 196\
+                    L112 196C86 194 66 184 54 164Z";
         g.fill(Path::read(hull), ink::SUN);
-        g.mark(Path::read("M74 172C110 184 184 184 222 168"), ink::CORAL, 6.0);
+        g.mark(Path::read("M66 169C110 178 184 178 220 170"), ink::CORAL, 6.0);
+        g.mark(Path::read("M118 155C132 161 170 161 184 155"), ink::INK, 7.0);
     });
     s.group(4.8, |g| {
         let (up, low) = (p(222.0, 60.0), p(98.0, 198.0));
@@ -234,7 +243,7 @@ fn get_in_boat() -> Scene {
         c.top.1 = 0.94;
         c = c.stand();
         c.legs[0] = leg(54.0, 197.0, -1.0, 0.9);
-        c.legs[1] = leg(118.0, 158.0, -1.0, 0.9).z(Z::Behind);
+        c.legs[1] = leg(118.0, 158.0, -1.0, 0.9).z(Z::Behind).knee(106.0, 130.0);
         c.arms[1] = arm(112.0, 112.0, 1.0, Z::Behind, Hold::Grip).aim(-6.0);
         c.arms[0] = arm(42.0, 140.0, -1.0, Z::Front, Hold::Rest);
         c.draw_back(g);
@@ -269,14 +278,15 @@ fn life_jacket_on() -> Scene {
         c.head().draw(g);
     });
     s.group(5.2, |g| {
-        g.fill(Path::block(p(120.0, 186.0), 40.0, 24.0, 6.0, 0.0), ink::CHARCOAL);
-        g.mark(Path::read("M120 176L120 196"), ink::WHITE, 3.0);
+        g.bar(Path::read("M70 196L98 196M142 196L170 196"), ink::CHARCOAL, 9.0);
+        g.over(Path::block(p(102.0, 196.0), 30.0, 24.0, 6.0, 0.0), ink::WHITE);
+        g.over(Path::read("M126 190L140 184L150 184L150 208L140 208L126 202Z"), ink::WHITE);
     });
     for flip in [false, true] {
         s.group(5.2, |g| {
-            let x = if flip { 98.0 } else { 142.0 };
-            let turn = if flip { -70.0 } else { 70.0 };
-            PINCH.draw(g, at(x, 188.0, 0.62, turn, flip), SKIN_DARK, ink::TEAL);
+            let x = if flip { 92.0 } else { 148.0 };
+            let turn = if flip { -58.0 } else { 58.0 };
+            PINCH.draw(g, at(x, 200.0, 0.54, turn, flip), SKIN_DARK, ink::TEAL);
         });
     }
     s
@@ -293,9 +303,9 @@ fn helmet_on() -> Scene {
     });
     for flip in [false, true] {
         s.group(5.2, |g| {
-            let x = if flip { 106.0 } else { 134.0 };
-            let turn = if flip { -62.0 } else { 62.0 };
-            PINCH.draw(g, at(x, 168.0, 0.66, turn, flip), SKIN_LIGHT, ink::TEAL);
+            let x = if flip { 100.0 } else { 140.0 };
+            let turn = if flip { -56.0 } else { 56.0 };
+            PINCH.draw(g, at(x, 186.0, 0.58, turn, flip), SKIN_LIGHT, ink::TEAL);
         });
     }
     s
@@ -322,7 +332,7 @@ fn ride_trike() -> Scene {
         c.turn = 65.0;
         c.look = [54.0, 2.0, 0.0];
         c.lean = 6.0;
-        c.shoes = Some(ink::WHITE);
+        c.shoes = Some(ink::CORAL);
         c.bottom = Bottom::Legs(ink::NAVY, 0.62);
         c = c.stand();
         c.legs[1] = leg(160.0, 158.0, -1.0, 1.0).z(Z::Behind);
@@ -334,6 +344,7 @@ fn ride_trike() -> Scene {
         g.bar(Path::poly(&[p(72.0, 180.0), p(88.0, 150.0), p(140.0, 132.0)], false), ink::SUN, 9.0);
         g.bar(Path::poly(&[hub, p(140.0, 110.0), p(136.0, 98.0)], false), ink::SUN, 8.0);
         g.bar(Path::poly(&[p(134.0, 98.0), p(146.0, 96.0)], false), ink::CHARCOAL, 8.0);
+        g.bar(Path::poly(&[p(132.0, 190.0), p(158.0, 190.0)], false), ink::CHARCOAL, 6.0);
         g.bar(Path::poly(&[p(76.0, 144.0), p(106.0, 144.0)], false), ink::CHARCOAL, 10.0);
         wheel(g, p(70.0, 180.0), 30.0);
         c.draw_mid(g);

@@ -5,6 +5,7 @@ use super::body::{Z, arm, leg};
 use super::cast;
 use super::geom::{P, Path, p};
 use super::hands::Hold;
+use super::limb::Limb;
 use super::head::SKIN;
 use super::paint::{Group, Scene, ink};
 use super::people_b::seated;
@@ -67,7 +68,7 @@ fn plant() -> Scene {
     for flip in [false, true] {
         s.group(5.2, |g| {
             let x = if flip { 134.0 } else { 106.0 };
-            FLAT.draw(g, at(x, 174.0, 1.12, if flip { 4.0 } else { -4.0 }, flip), SKIN, ink::CORAL);
+            FLAT.draw(g, at(x, 174.0, 0.96, if flip { 4.0 } else { -4.0 }, flip), SKIN, ink::CORAL);
         });
     }
     s
@@ -143,41 +144,44 @@ fn look_closely() -> Scene {
         c.lean = 6.0;
         c = c.stubs();
         c.arms[1].z = Z::Gone;
-        c.arms[0].z = Z::Gone;
+        c.arms[0] = arm(98.0, 214.0, -1.0, Z::Gone, Hold::Grip).aim(-30.0);
         c.draw(g);
-    });
-    s.group(5.2, |g| {
         g.bar(Path::poly(&[p(106.0, 204.0), p(134.0, 182.0)], false), ink::HAIR_BROWN, 12.0);
-        let c = p(166.0, 150.0);
-        g.bar(Path::circle(c, 44.0), ink::SUN, 9.0);
-        g.dot(Path::circle(c, 40.0), ink::WATER_LIGHT);
-        g.dot(Path::circle(c, 40.0), ink::WHITE);
-        beetle(g, c + p(0.0, 2.0), 1.15);
-    });
-    s.group(5.2, |g| {
-        let mut c = cast::main_child(1.5, p(52.0, 246.0)).bust(57.0);
-        c.turn = 50.0;
-        c.lean = 6.0;
-        c.arms[0] = arm(98.0, 214.0, -1.0, Z::Over, Hold::Grip).aim(-30.0);
+        let lens = p(166.0, 150.0);
+        g.bar(Path::circle(lens, 44.0), ink::SUN, 9.0);
+                g.dot(Path::circle(lens, 40.0), ink::WHITE);
+        beetle(g, lens + p(0.0, 2.0), 1.15);
         c.draw_arm(0, g);
     });
     s
 }
 
 fn goat(g: &mut Group) {
-    g.fill(Path::read("M176 60C206 70 230 110 230 160L230 226L150 226C152 190 150 160 146 140Z"), ink::WHITE);
-    g.fill(Path::read("M176 56C172 30 190 14 212 14C204 26 200 40 198 60Z"), ink::GREY);
-    g.fill(Path::read("M158 56C150 34 162 16 182 12C176 26 174 42 176 58Z"), ink::GREY);
-    g.fill(Path::read("M108 168C104 188 108 200 120 208C128 198 130 186 130 172Z"), ink::GREY_LIGHT);
+    let limb = |q: [(f64, f64); 3], w: [f64; 3]| {
+        Limb {
+            pts: q.map(|(x, y)| p(x, y)),
+            w,
+            flat: false,
+        }
+        .outline()
+    };
+    for dx in [-16.0, 4.0] {
+        g.over(
+            limb([(166.0 + dx, 56.0), (172.0 + dx, 24.0), (208.0 + dx, 18.0)], [9.0, 8.0, 3.0]),
+            ink::CHARCOAL,
+        );
+    }
     g.fill(
-        Path::read("M150 58C170 46 200 58 206 86C208 110 188 128 166 142C152 152 140 168 124 174\
-                    C106 178 90 168 90 154C90 142 100 134 112 120C126 102 134 70 150 58Z"),
-        ink::WHITE,
+        Path::read("M150 96C196 70 224 108 226 156L228 226L150 226C156 196 158 160 140 140Z"),
+        ink::GREY_LIGHT,
     );
-    g.over(Path::read("M180 78C200 66 224 76 230 98C212 108 190 104 180 90Z"), ink::GREY);
-    g.dot(Path::ellipse(p(150.0, 92.0), 6.0, 7.5, 0.0), ink::INK);
-    g.mark(Path::read("M102 146C100 144 100 141 102 139"), ink::INK, 4.0);
-    g.mark(Path::read("M97 162C108 166 120 162 126 154"), ink::INK, 4.0);
+    g.fill(limb([(142.0, 150.0), (146.0, 170.0), (140.0, 194.0)], [10.0, 9.0, 3.0]), ink::GREY);
+    g.over(limb([(172.0, 78.0), (136.0, 116.0), (112.0, 140.0)], [30.0, 26.0, 20.0]), ink::GREY_LIGHT);
+    g.over(limb([(124.0, 128.0), (118.0, 134.0), (112.0, 140.0)], [22.0, 21.5, 20.0]), ink::WHITE);
+    g.over(limb([(188.0, 74.0), (208.0, 84.0), (222.0, 104.0)], [9.0, 14.0, 6.0]), ink::GREY);
+    g.dot(Path::ellipse(p(158.0, 82.0), 6.0, 7.5, 0.0), ink::INK);
+    g.dot(Path::circle(p(101.0, 130.0), 3.2), ink::INK);
+    g.mark(Path::read("M100 150C110 156 120 154 126 147"), ink::INK, 4.0);
 }
 
 fn feed_animals() -> Scene {
@@ -209,7 +213,7 @@ fn fire(g: &mut Group, c: P, k: f64) {
 fn camp_fire_circle() -> Scene {
     let mut s = Scene::default();
     s.group(4.2, |g| {
-        let mut a = seated(0.72, p(120.0, 84.0), 0.0);
+        let mut a = seated(0.62, p(120.0, 96.0), 0.0);
         let h = cast::helper(0.72, p(120.0, 84.0));
         a.build = h.build;
         a.top = h.top;
@@ -217,13 +221,13 @@ fn camp_fire_circle() -> Scene {
         a.hair = h.hair;
         a.bottom = h.bottom;
         a.shoes = h.shoes;
-        a.k = 0.62;
+        a.k = 0.56;
         a.draw(g);
     });
-    let kids = [(44.0, 150.0, 46.0), (196.0, 150.0, -46.0)];
+    let kids = [(40.0, 178.0, 46.0), (200.0, 178.0, -46.0)];
     for (i, (x, y, yaw)) in kids.iter().enumerate() {
         s.group(4.2, |g| {
-            let mut c = seated(0.78, p(*x, *y), *yaw);
+            let mut c = seated(0.76, p(*x, *y), *yaw);
             let from = if i == 0 { cast::main_child(1.0, p(0.0, 0.0)) } else { cast::puffs(1.0, p(0.0, 0.0)) };
             c.skin = from.skin;
             c.hair = from.hair;
@@ -231,8 +235,12 @@ fn camp_fire_circle() -> Scene {
             c.draw(g);
         });
     }
-    props::mat(&mut s, p(120.0, 204.0), 60.0, 18.0, ink::GREY_LIGHT);
-    s.group(5.0, |g| fire(g, p(120.0, 186.0), 0.9));
+    s.group(5.0, |g| fire(g, p(120.0, 192.0), 0.62));
+    s.group(4.2, |g| {
+        for x in [-30.0, -15.0, 0.0, 15.0, 30.0] {
+            g.over(Path::ellipse(p(120.0 + x, 214.0 - x * x * 0.008), 7.0, 5.5, 0.0), ink::GREY);
+        }
+    });
     s
 }
 #[allow(dead_code)]

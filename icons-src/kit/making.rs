@@ -32,7 +32,7 @@ fn paint() -> Scene {
     let mut s = Scene::default();
     s.group(5.2, |g| {
         g.fill(
-            Path::read("M30 112L176 112L210 222L14 222Z"),
+            Path::read("M30 112L168 112L196 222L14 222Z"),
             ink::WHITE,
         );
         g.mark(
@@ -48,7 +48,7 @@ fn paint() -> Scene {
         g.over(Path::read("M116 141L133 146C132 158 124 166 112 170C110 160 112 150 116 141Z"), ink::CORAL);
     });
     s.group(5.2, |g| {
-        PINCH.draw(g, at(136.0, 112.0, 0.92, 4.0, false), SKIN, ink::CORAL);
+        PINCH.draw(g, at(136.0, 112.0, 0.74, 4.0, false), SKIN, ink::CORAL);
     });
     s
 }
@@ -57,15 +57,15 @@ fn cut_and_stick() -> Scene {
     let mut s = Scene::default();
     s.group(5.2, |g| {
         g.fill(
-            Path::read("M16 24L146 24L146 96L100 96L100 104L146 104L146 172L16 172Z"),
+            Path::read("M16 24L146 24L146 97L66 99L66 103L146 105L146 172L16 172Z"),
             ink::SUN,
         );
-        g.dot(Path::circle(p(56.0, 66.0), 24.0), ink::WHITE);
-        g.dot(Path::read("M34 152L58 112L82 152Z"), ink::TEAL);
+        g.dot(Path::circle(p(50.0, 54.0), 20.0), ink::WHITE);
+        g.dot(Path::read("M34 160L56 126L78 160Z"), ink::TEAL);
     });
     s.group(5.2, |g| {
-        g.fill(Path::read("M86 92C108 86 140 92 166 104L160 116C132 112 106 104 86 92Z"), ink::GREY_LIGHT);
-        g.fill(Path::read("M86 110C108 116 140 110 166 98L160 86C132 90 106 98 86 110Z"), ink::GREY_LIGHT);
+        g.fill(Path::read("M60 76C90 76 136 88 168 106L160 118C128 110 90 96 60 76Z"), ink::GREY_LIGHT);
+        g.fill(Path::read("M60 126C90 126 136 114 168 96L160 84C128 92 90 106 60 126Z"), ink::GREY_LIGHT);
         for y in [74.0, 128.0] {
             g.bar(Path::ellipse(p(190.0, y), 25.0, 17.0, if y < 100.0 { -24.0 } else { 24.0 }), ink::CORAL, 11.0);
         }
@@ -112,10 +112,10 @@ fn thread_beads() -> Scene {
     });
     s.group(5.2, |g| bead(g, p(98.0, 98.0), 25.0, ink::SUN));
     s.group(5.2, |g| {
-        PINCH.draw(g, at(142.0, 100.0, 0.74, 0.0, false), SKIN, ink::CORAL);
+        PINCH.draw(g, at(140.0, 100.0, 0.66, -14.0, false), SKIN, ink::CORAL);
     });
     s.group(5.2, |g| {
-        PINCH.draw(g, at(82.0, 88.0, 0.74, 0.0, true), SKIN, ink::CORAL);
+        PINCH.draw(g, at(86.0, 88.0, 0.66, 14.0, true), SKIN, ink::CORAL);
     });
     s
 }
@@ -146,17 +146,17 @@ fn piece(c: P, half: f64, sides: [f64; 4], deg: f64) -> Path {
 
 fn puzzle() -> Scene {
     let mut s = Scene::default();
-    let h = 46.0;
+    let h = 38.0;
     s.group(5.2, |g| {
-        g.fill(piece(p(62.0, 84.0), h, [0.0, 1.0, 1.0, 0.0], 0.0), ink::TEAL);
-        g.over(piece(p(62.0, 176.0), h, [-1.0, -1.0, 0.0, 0.0], 0.0), ink::SUN);
-        g.over(piece(p(154.0, 176.0), h, [1.0, 0.0, 0.0, 1.0], 0.0), ink::NAVY);
+        g.fill(piece(p(58.0, 106.0), h, [0.0, 1.0, 1.0, 0.0], 0.0), ink::TEAL);
+        g.over(piece(p(58.0, 182.0), h, [-1.0, -1.0, 0.0, 0.0], 0.0), ink::SUN);
+        g.over(piece(p(134.0, 182.0), h, [1.0, 0.0, 0.0, 1.0], 0.0), ink::NAVY);
     });
     s.group(5.2, |g| {
-        g.fill(piece(p(166.0, 80.0), h, [0.0, 0.0, -1.0, -1.0], 9.0), ink::CORAL);
+        g.fill(piece(p(150.0, 92.0), h, [0.0, 0.0, -1.0, -1.0], 9.0), ink::CORAL);
     });
     s.group(5.2, |g| {
-        PINCH.draw(g, at(180.0, 66.0, 0.8, -12.0, false), SKIN, ink::TEAL);
+        PINCH.draw(g, at(162.0, 76.0, 0.64, -10.0, false), SKIN, ink::TEAL);
     });
     s
 }
@@ -183,17 +183,17 @@ fn cook() -> Scene {
     c.arms[0] = arm(92.0, 172.0, 1.0, Z::Gone, Hold::Rest);
     c.arms[1] = arm(120.0, 142.0, -1.0, Z::Gone, Hold::Grip).aim(-20.0);
     s.group(4.8, |g| c.draw(g));
-    table(&mut s, 184.0, ink::HAIR_FAIR);
+    table(&mut s, 192.0, ink::HAIR_FAIR);
     s.group(5.0, |g| {
         g.bar(Path::poly(&[p(136.0, 108.0), p(118.0, 176.0)], false), ink::HAIR_BROWN, 9.0);
     });
     s.group(5.2, |g| {
-        g.fill(Path::read("M76 152L176 152C176 184 158 204 144 204L108 204C94 204 76 184 76 152Z"), ink::SUN);
-        g.mark(Path::read("M80 166L172 166"), ink::WHITE, 5.0);
+        g.fill(Path::read("M76 146L176 146C176 178 158 200 144 200L108 200C94 200 76 178 76 146Z"), ink::SUN);
+        g.mark(Path::read("M81 160L171 160"), ink::WHITE, 5.0);
     });
     s.group(4.8, |g| {
         let mut near = c;
-        near.arms[1] = arm(120.0, 126.0, -1.0, Z::Front, Hold::Grip).aim(-14.0);
+        near.arms[1] = arm(120.0, 130.0, 1.0, Z::Front, Hold::Grip).aim(-14.0);
         near.draw_arm(1, g);
         near.arms[0] = arm(76.0, 160.0, 1.0, Z::Front, Hold::Rest).aim(20.0);
         near.draw_arm(0, g);
@@ -223,12 +223,12 @@ fn eat_together() -> Scene {
             let mut c = base.bust(57.0);
             c.look = [[24.0, -24.0, 0.0][i], 6.0, 0.0];
             let near = i == 1;
-            c.arms[0] = arm(x - 20.0, 150.0, 1.0, Z::Front, Hold::Rest).aim(70.0);
-            c.arms[1] = arm(x + 20.0, 150.0, -1.0, Z::Front, Hold::Rest).aim(110.0);
+            c.arms[0] = arm(x - 20.0, 166.0, 1.0, Z::Front, Hold::Rest).aim(70.0);
+            c.arms[1] = arm(x + 20.0, 166.0, -1.0, Z::Front, Hold::Rest).aim(110.0);
             let up = if near { 0 } else { 1 };
             let m = c.head().spot(0.0, 0.56, 1.0, false).0;
             let dx = if near { -15.0 } else { 15.0 };
-            let bend = if near { 1.0 } else { -1.0 };
+            let bend = if near { -1.0 } else { 1.0 };
             c.arms[up] = arm(m.x + dx, m.y + 24.0, bend, Z::Over, Hold::Grip)
                 .aim(if near { -70.0 } else { -110.0 });
             c.draw(g);
@@ -261,15 +261,16 @@ fn story_time() -> Scene {
         a.legs[1] = leg(108.0, 206.0, -1.0, 1.0).knee(102.0, 150.0).z(Z::Behind);
         a.bottom = Bottom::Legs(ink::CHARCOAL, 0.97);
         a.arms[1] = arm(116.0, 112.0, 1.0, Z::Gone, Hold::Grip).aim(-30.0);
-        a.arms[0] = arm(92.0, 126.0, -1.0, Z::Over, Hold::Grip).aim(10.0);
+        a.arms[0] = arm(94.0, 112.0, 1.0, Z::Over, Hold::Grip).aim(10.0);
         a.draw_back(g);
         a.draw_mid(g);
         let book = "M84 130L88 86C100 78 112 80 120 88C128 78 142 76 154 84L152 130C140 124 128 126 119 134\
                     C110 126 98 124 84 130Z";
-        g.over(Path::read(book), ink::SUN);
-        g.mark(Path::read("M120 90L119 130"), ink::WHITE, 3.4);
-        g.dot(Path::circle(p(103.0, 104.0), 9.0), ink::CORAL);
-        g.dot(Path::read("M128 116L137 98L146 114Z"), ink::TEAL);
+        let up = |d: &str| Path::read(d).map(|q| q - p(-4.0, 16.0));
+        g.over(up(book), ink::SUN);
+        g.mark(up("M120 90L119 130"), ink::WHITE, 3.4);
+        g.dot(Path::circle(p(107.0, 88.0), 9.0), ink::CORAL);
+        g.dot(up("M128 116L137 98L146 114Z"), ink::TEAL);
         a.draw_front(g);
     });
     for (x, k) in [(196.0, 0), (146.0, 1)] {

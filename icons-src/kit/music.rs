@@ -63,7 +63,7 @@ fn dance() -> Scene {
         f.legs[0] = leg(a.x, a.y, 1.0, -1.0).z(Z::Behind);
         f.legs[1] = leg(a.x + 3.0, a.y, 1.0, -1.0);
         f.arms[0] = arm(140.0, 106.0, -1.0, Z::Front, Hold::Rest).aim(176.0).flip();
-        f.arms[1] = arm(216.0, 64.0, 1.0, Z::Over, Hold::Open).aim(-70.0);
+        f.arms[1] = arm(222.0, 60.0, 1.0, Z::Over, Hold::Open).aim(-70.0);
         f.draw(g);
         w.wheel(g);
     });
@@ -133,8 +133,8 @@ fn listen_music() -> Scene {
         c.draw(g);
     });
     s.group(0.0, |g| {
-        for r in [34.0, 50.0] {
-            g.mark(arc(p(66.0, 74.0), r, -146.0, -34.0), ink::CORAL, 7.0);
+        for r in [28.0, 44.0] {
+            g.mark(arc(p(66.0, 66.0), r, -140.0, -40.0), ink::CORAL, 7.0);
         }
     });
     s
@@ -145,10 +145,9 @@ fn maraca(g: &mut Group, head: P, end: P) {
     g.bar(Path::poly(&[head, end], false), ink::HAIR_BROWN, 11.0);
     g.over(Path::ellipse(head, 40.0, 33.0, u.deg()), ink::SUN);
     let at = |x: f64, y: f64| head + u * x + u.left() * y;
-    let band = [at(-8.0, 32.0), at(-2.0, 0.0), at(-8.0, -32.0)];
-    g.mark(Path::smooth(&band, false), ink::CORAL, 9.0);
-    for y in [-14.0, 14.0] {
-        g.dot(Path::circle(at(18.0, y), 4.5), ink::CORAL);
+    for (x, y) in [(-12.0, 30.5), (8.0, 31.0)] {
+        let band = [at(x, y), at(x - 8.0, 0.0), at(x, -y)];
+        g.mark(Path::smooth(&band, false), ink::CORAL, 8.0);
     }
 }
 
@@ -156,17 +155,18 @@ fn shake_maraca() -> Scene {
     let mut s = Scene::default();
     for flip in [false, true] {
         let x = |v: f64| if flip { 240.0 - v } else { v };
+        let dy = if flip { 16.0 } else { 0.0 };
         s.group(5.2, |g| {
-            maraca(g, p(x(66.0), 70.0), p(x(98.0), 186.0));
+            maraca(g, p(x(58.0), 58.0 + dy), p(x(100.0), 178.0 + dy));
         });
         s.group(5.2, |g| {
-            let turn = if flip { 46.0 } else { -46.0 };
-            GRIP.draw(g, at(x(90.0), 160.0, 0.72, turn, !flip), SKIN, ink::CORAL);
+            let turn = if flip { 54.0 } else { -54.0 };
+            GRIP.draw(g, at(x(90.0), 150.0 + dy, 0.76, turn, !flip), SKIN, ink::CORAL);
         });
     }
     s.group(0.0, |g| {
-        for (c, a, b) in [(p(66.0, 70.0), 150.0, 215.0), (p(174.0, 70.0), -35.0, 30.0)] {
-            for r in [52.0] {
+        for (c, a, b) in [(p(58.0, 58.0), 100.0, 165.0), (p(182.0, 74.0), 15.0, 80.0)] {
+            for r in [52.0, 66.0] {
                 g.mark(arc(c, r, a, b), ink::CORAL, 6.0);
             }
         }
@@ -178,9 +178,9 @@ fn clap() -> Scene {
     let mut s = Scene::default();
     for flip in [true, false] {
         s.group(5.2, |g| {
-            let x = if flip { 132.0 } else { 108.0 };
-            let turn = if flip { 30.0 } else { -30.0 };
-            SIDE.draw(g, at(x, 70.0, 1.05, turn, flip), SKIN, ink::CORAL);
+            let x = if flip { 137.0 } else { 103.0 };
+            let turn = if flip { 37.0 } else { -37.0 };
+            SIDE.draw(g, at(x, 74.0, 0.98, turn, flip), SKIN, ink::CORAL);
         });
     }
     s.group(0.0, |g| {

@@ -70,7 +70,7 @@ impl Pony {
     }
     fn draw(&self, g: &mut Group) {
         g.fill(
-            self.limb([(-52.0, -14.0), (-76.0, 8.0), (-70.0, 54.0)], [7.0, 12.0, 5.0]),
+            self.limb([(-52.0, -14.0), (-71.0, 8.0), (-66.0, 54.0)], [7.0, 12.0, 5.0]),
             self.mane,
         );
         self.leg(g, [(22.0, 8.0), (24.0, 40.0), (20.0, 68.0)], true);
@@ -128,8 +128,8 @@ impl Pony {
 fn ride_pony() -> Scene {
     let mut s = Scene::default();
     s.group(4.8, |g| {
-        let mut a = cast::helper(0.84, p(196.0, 124.0));
-        a.turn = -20.0;
+        let mut a = cast::helper(0.84, p(198.0, 124.0));
+        a.turn = -40.0;
         a.look = [-30.0, 0.0, 0.0];
         a = a.stand();
         a.arms[0] = arm(178.0, 138.0, 1.0, Z::Gone, Hold::Grip);
@@ -163,8 +163,8 @@ fn ride_pony() -> Scene {
         helmet(g, &c.head(), ink::SUN);
     });
     s.group(4.8, |g| {
-        let mut a = cast::helper(0.84, p(196.0, 124.0));
-        a.turn = -20.0;
+        let mut a = cast::helper(0.84, p(198.0, 124.0));
+        a.turn = -40.0;
         a = a.stand();
         g.mark(Path::read("M162 122C166 134 172 140 178 142"), ink::CORAL, 5.0);
         a.arms[0] = arm(178.0, 134.0, 1.0, Z::Over, Hold::Grip).aim(150.0);
@@ -190,6 +190,8 @@ fn brush_pony() -> Scene {
         c.shoes = Some(ink::CHARCOAL);
         c.bottom = Bottom::Legs(ink::NAVY, 0.95);
         c = c.stand();
+        c.legs[0] = leg(60.0, 211.0, -1.0, 1.0);
+        c.legs[1] = leg(88.0, 211.0, -1.0, 1.0).z(Z::Behind);
         c.arms[0] = arm(112.0, 118.0, -1.0, Z::Over, Hold::Grip).aim(-24.0);
         c.arms[1].z = Z::Gone;
         c.draw_back(g);
