@@ -25,7 +25,7 @@ pub fn symbols() -> Vec<(&'static str, String)> {
             "life_jacket_on",
             life_jacket_on().svg("life_jacket_on", "Life jacket on"),
         ),
-        ("helmet_on", helmet_on().svg("helmet_on", "Helmet on")),
+        ("helmet_on", helmet_on().zoom(1.1).svg("helmet_on", "Helmet on")),
         (
             "ride_trike",
             ride_trike().zoom(1.14).svg("ride_trike", "Trike"),
@@ -34,7 +34,7 @@ pub fn symbols() -> Vec<(&'static str, String)> {
 }
 
 /// A buoyancy vest over the trunk, with one bright belt.
-fn vest(f: &Figure, g: &mut Group, cloth: &'static str, belt: &'static str) {
+pub fn vest(f: &Figure, g: &mut Group, cloth: &'static str, belt: &'static str) {
     let t = f.build.torso * f.k;
     let (sh, ww, hw) = (f.half(0), f.half(1), f.half(2));
     let at = |x: f64, y: f64| f.hip + f.across() * x + f.up() * (y * t);
@@ -182,7 +182,7 @@ fn kayak() -> Scene {
         a.look = [48.0, 6.0, 0.0];
         a.top.1 = 0.94;
         a.arms[0] = arm(66.0, 152.0, 1.0, Z::Gone, Hold::Rest);
-        a.arms[1] = arm(88.0, 158.0, -1.0, Z::Front, Hold::Rest).aim(20.0);
+        a.arms[1].z = Z::Gone;
         a.draw(g);
     });
     let mut c = cast::main_girl(1.08, p(150.0, 172.0)).bust(57.0);
@@ -208,6 +208,13 @@ fn kayak() -> Scene {
         g.fill(Path::read(hull), ink::SUN);
         g.mark(Path::read("M66 169C110 178 184 178 220 170"), ink::CORAL, 6.0);
         g.mark(Path::read("M118 155C132 161 170 161 184 155"), ink::INK, 7.0);
+    });
+    s.group(4.8, |g| {
+        let mut a = cast::helper_dark(0.98, p(42.0, 200.0)).bust(94.0);
+        a.turn = 50.0;
+        a.top.1 = 0.84;
+        a.arms[0] = arm(74.0, 158.0, 1.0, Z::Front, Hold::Rest).aim(24.0);
+        a.draw_arm(0, g);
     });
     s.group(4.8, |g| {
         let (up, low) = (p(222.0, 60.0), p(98.0, 198.0));
@@ -273,23 +280,34 @@ fn life_jacket_on() -> Scene {
         for i in 0..2 {
             c.draw_arm(i, g);
         }
-        vest(&c, g, ink::SUN, ink::CORAL);
-        g.mark(Path::read("M120 142L120 212"), ink::WHITE, 3.0);
+        wide_vest(g);
         c.head().draw(g);
     });
     s.group(5.2, |g| {
-        g.bar(Path::read("M70 196L98 196M142 196L170 196"), ink::CHARCOAL, 9.0);
-        g.over(Path::block(p(102.0, 196.0), 30.0, 24.0, 6.0, 0.0), ink::WHITE);
-        g.over(Path::read("M126 190L140 184L150 184L150 208L140 208L126 202Z"), ink::WHITE);
+        g.fill(Path::block(p(99.0, 198.0), 30.0, 26.0, 5.0, 0.0), ink::WHITE);
+        g.fill(Path::read("M128 192L136 192L136 186L154 186L154 210L136 210L136 204L128 204Z"), ink::WHITE);
     });
     for flip in [false, true] {
         s.group(5.2, |g| {
-            let x = if flip { 92.0 } else { 148.0 };
-            let turn = if flip { -58.0 } else { 58.0 };
-            PINCH.draw(g, at(x, 200.0, 0.54, turn, flip), SKIN_DARK, ink::TEAL);
+            let x = if flip { 84.0 } else { 156.0 };
+            let turn = if flip { -52.0 } else { 52.0 };
+            PINCH.draw(g, at(x, 202.0, 0.5, turn, flip), SKIN_DARK, ink::TEAL);
         });
     }
     s
+}
+
+/// A child's vest from the front: one belt closed, the lower one still open.
+fn wide_vest(g: &mut Group) {
+    let d = "M100 122C86 122 78 132 75 146L66 216C65 224 70 228 78 228L162 228C170 228 175 224 174 216\
+             L165 146C162 132 154 122 140 122C134 136 128 144 120 148C112 144 106 136 100 122Z";
+    g.over(Path::read(d), ink::SUN);
+    g.dot(Path::read("M73.4 158L166.6 158L168.4 172L71.6 172Z"), ink::CORAL);
+    g.dot(Path::read("M68.8 192L92 192L92 206L67 206Z"), ink::CORAL);
+    g.dot(Path::read("M171.2 192L148 192L148 206L173 206Z"), ink::CORAL);
+    g.mark(Path::read("M120 150L120 226"), ink::WHITE, 3.0);
+    g.dot(Path::block(p(120.0, 165.0), 32.0, 22.0, 5.0, 0.0), ink::INK);
+    g.dot(Path::block(p(120.0, 165.0), 23.0, 13.0, 3.0, 0.0), ink::WHITE);
 }
 
 fn helmet_on() -> Scene {
@@ -300,12 +318,14 @@ fn helmet_on() -> Scene {
         c = c.stubs();
         c.draw(g);
         helmet(g, &c.head(), ink::SUN);
+        g.mark(Path::read("M120 158L120 176"), ink::CHARCOAL, 7.0);
     });
+    s.group(4.0, |g| g.fill(Path::block(p(120.0, 172.0), 24.0, 17.0, 5.0, 0.0), ink::WHITE));
     for flip in [false, true] {
         s.group(5.2, |g| {
-            let x = if flip { 100.0 } else { 140.0 };
-            let turn = if flip { -56.0 } else { 56.0 };
-            PINCH.draw(g, at(x, 186.0, 0.58, turn, flip), SKIN_LIGHT, ink::TEAL);
+            let x = if flip { 102.0 } else { 138.0 };
+            let turn = if flip { -48.0 } else { 48.0 };
+            PINCH.draw(g, at(x, 178.0, 0.54, turn, flip), SKIN_LIGHT, ink::TEAL);
         });
     }
     s

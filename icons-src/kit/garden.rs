@@ -1,7 +1,7 @@
 //! Outdoors: growing, looking, feeding, sitting round a fire.
 
-use super::big_hands::{FLAT, PINCH, at};
-use super::body::{Z, arm, leg};
+use super::big_hands::{FLAT, at};
+use super::body::{Z, arm};
 use super::cast;
 use super::geom::{P, Path, p};
 use super::hands::Hold;
@@ -165,18 +165,14 @@ fn goat(g: &mut Group) {
         }
         .outline()
     };
-    for dx in [-16.0, 4.0] {
-        g.over(
-            limb([(166.0 + dx, 56.0), (172.0 + dx, 24.0), (208.0 + dx, 18.0)], [9.0, 8.0, 3.0]),
-            ink::CHARCOAL,
-        );
-    }
+    g.fill(Path::read("M148 62C138 40 146 22 166 12C160 26 160 42 168 60Z"), ink::CHARCOAL);
+    g.over(Path::read("M168 58C162 32 178 14 206 14C192 24 188 40 192 60Z"), ink::CHARCOAL);
     g.fill(
         Path::read("M150 96C196 70 224 108 226 156L228 226L150 226C156 196 158 160 140 140Z"),
         ink::GREY_LIGHT,
     );
     g.fill(limb([(142.0, 150.0), (146.0, 170.0), (140.0, 194.0)], [10.0, 9.0, 3.0]), ink::GREY);
-    g.over(limb([(172.0, 78.0), (136.0, 116.0), (112.0, 140.0)], [30.0, 26.0, 20.0]), ink::GREY_LIGHT);
+    g.fill(limb([(172.0, 78.0), (136.0, 116.0), (112.0, 140.0)], [30.0, 26.0, 20.0]), ink::GREY_LIGHT);
     g.over(limb([(124.0, 128.0), (118.0, 134.0), (112.0, 140.0)], [22.0, 21.5, 20.0]), ink::WHITE);
     g.over(limb([(188.0, 74.0), (208.0, 84.0), (222.0, 104.0)], [9.0, 14.0, 6.0]), ink::GREY);
     g.dot(Path::ellipse(p(158.0, 82.0), 6.0, 7.5, 0.0), ink::INK);
@@ -221,13 +217,13 @@ fn camp_fire_circle() -> Scene {
         a.hair = h.hair;
         a.bottom = h.bottom;
         a.shoes = h.shoes;
-        a.k = 0.56;
+        a.k = 0.6;
         a.draw(g);
     });
-    let kids = [(40.0, 178.0, 46.0), (200.0, 178.0, -46.0)];
+    let kids = [(40.0, 158.0, 46.0), (200.0, 158.0, -46.0)];
     for (i, (x, y, yaw)) in kids.iter().enumerate() {
         s.group(4.2, |g| {
-            let mut c = seated(0.76, p(*x, *y), *yaw);
+            let mut c = seated(0.74, p(*x, *y), *yaw);
             let from = if i == 0 { cast::main_child(1.0, p(0.0, 0.0)) } else { cast::puffs(1.0, p(0.0, 0.0)) };
             c.skin = from.skin;
             c.hair = from.hair;
@@ -235,15 +231,11 @@ fn camp_fire_circle() -> Scene {
             c.draw(g);
         });
     }
-    s.group(5.0, |g| fire(g, p(120.0, 192.0), 0.62));
+    s.group(5.0, |g| fire(g, p(120.0, 198.0), 0.66));
     s.group(4.2, |g| {
         for x in [-30.0, -15.0, 0.0, 15.0, 30.0] {
-            g.over(Path::ellipse(p(120.0 + x, 214.0 - x * x * 0.008), 7.0, 5.5, 0.0), ink::GREY);
+            g.over(Path::ellipse(p(120.0 + x, 219.0 - x * x * 0.008), 7.0, 5.5, 0.0), ink::GREY);
         }
     });
     s
-}
-#[allow(dead_code)]
-fn _unused() {
-    let _ = (PINCH, leg(0.0, 0.0, 1.0, 1.0));
 }

@@ -22,7 +22,7 @@ pub fn symbols() -> Vec<(&'static str, String)> {
         ("cook", cook().svg("cook", "Cook")),
         (
             "eat_together",
-            eat_together().svg("eat_together", "Eat together"),
+            eat_together().zoom(0.95).svg("eat_together", "Eat together"),
         ),
         ("story_time", story_time().svg("story_time", "Story")),
     ]
@@ -40,7 +40,6 @@ fn paint() -> Scene {
             ink::CORAL,
             19.0,
         );
-        g.mark(Path::read("M150 190L176 190"), ink::SUN, 19.0);
     });
     s.group(5.2, |g| {
         g.bar(Path::poly(&[p(130.0, 128.0), p(164.0, 20.0)], false), ink::HAIR_BROWN, 9.0);
@@ -61,7 +60,7 @@ fn cut_and_stick() -> Scene {
             ink::SUN,
         );
         g.dot(Path::circle(p(50.0, 54.0), 20.0), ink::WHITE);
-        g.dot(Path::read("M34 160L56 126L78 160Z"), ink::TEAL);
+        g.dot(Path::read("M32 162L52 134L72 162Z"), ink::TEAL);
     });
     s.group(5.2, |g| {
         g.fill(Path::read("M60 76C90 76 136 88 168 106L160 118C128 110 90 96 60 76Z"), ink::GREY_LIGHT);
@@ -100,7 +99,7 @@ fn thread_beads() -> Scene {
     let mut s = Scene::default();
     s.group(5.0, |g| {
         g.bar(
-            Path::read("M62 96C30 120 24 176 72 196C120 212 172 190 186 140C192 120 168 104 128 100L84 96"),
+            Path::read("M84 104C30 110 24 176 72 196C120 212 172 190 190 150C200 124 180 104 152 104L110 104"),
             ink::HAIR_BROWN,
             6.0,
         );
@@ -110,12 +109,12 @@ fn thread_beads() -> Scene {
         bead(g, p(124.0, 202.0), 20.0, ink::NAVY);
         bead(g, p(160.0, 184.0), 18.0, ink::CORAL);
     });
-    s.group(5.2, |g| bead(g, p(98.0, 98.0), 25.0, ink::SUN));
+    s.group(5.2, |g| bead(g, p(110.0, 104.0), 28.0, ink::SUN));
     s.group(5.2, |g| {
-        PINCH.draw(g, at(140.0, 100.0, 0.66, -14.0, false), SKIN, ink::CORAL);
+        PINCH.draw(g, at(152.0, 100.0, 0.6, -4.0, false), SKIN, ink::CORAL);
     });
     s.group(5.2, |g| {
-        PINCH.draw(g, at(86.0, 88.0, 0.66, 14.0, true), SKIN, ink::CORAL);
+        PINCH.draw(g, at(84.0, 96.0, 0.6, 8.0, true), SKIN, ink::CORAL);
     });
     s
 }
@@ -183,26 +182,36 @@ fn cook() -> Scene {
     c.arms[0] = arm(92.0, 172.0, 1.0, Z::Gone, Hold::Rest);
     c.arms[1] = arm(120.0, 142.0, -1.0, Z::Gone, Hold::Grip).aim(-20.0);
     s.group(4.8, |g| c.draw(g));
-    table(&mut s, 192.0, ink::HAIR_FAIR);
+    table(&mut s, 200.0, ink::HAIR_FAIR);
     s.group(5.0, |g| {
-        g.bar(Path::poly(&[p(136.0, 108.0), p(118.0, 176.0)], false), ink::HAIR_BROWN, 9.0);
+        g.bar(Path::poly(&[p(138.0, 112.0), p(126.0, 176.0)], false), ink::HAIR_BROWN, 9.0);
     });
     s.group(5.2, |g| {
-        g.fill(Path::read("M76 146L176 146C176 178 158 200 144 200L108 200C94 200 76 178 76 146Z"), ink::SUN);
-        g.mark(Path::read("M81 160L171 160"), ink::WHITE, 5.0);
+        g.fill(Path::read("M82 156L182 156C182 186 164 212 150 212L114 212C100 212 82 186 82 156Z"), ink::SUN);
+        g.mark(Path::read("M87 170L177 170"), ink::WHITE, 5.0);
     });
     s.group(4.8, |g| {
         let mut near = c;
         near.arms[1] = arm(120.0, 130.0, 1.0, Z::Front, Hold::Grip).aim(-14.0);
         near.draw_arm(1, g);
-        near.arms[0] = arm(76.0, 160.0, 1.0, Z::Front, Hold::Rest).aim(20.0);
+        near.arms[0] = arm(74.0, 184.0, 1.0, Z::Front, Hold::Rest).aim(-20.0);
         near.draw_arm(0, g);
         let mut a = cast::helper_dark(1.02, p(184.0, 196.0)).bust(76.0);
         a.turn = -30.0;
-        a.arms[0] = arm(178.0, 164.0, 1.0, Z::Front, Hold::Rest).aim(190.0);
+        a.arms[0] = arm(192.0, 184.0, -1.0, Z::Front, Hold::Rest).aim(190.0);
         a.draw_arm(0, g);
     });
     s
+}
+
+fn spoon(g: &mut Group, grip: P, tip: P) {
+    g.bar(Path::poly(&[grip, tip], false), ink::GREY, 4.0);
+    g.over(Path::ellipse(tip, 9.0, 6.0, (tip - grip).deg()), ink::SUN);
+}
+
+fn cup(g: &mut Group, c: P) {
+    g.over(Path::read("M-11-15L11-15L8 13L-8 13Z").map(|q| c + q), ink::CORAL);
+    g.mark(Path::poly(&[c + p(-8.0, -7.0), c + p(8.0, -7.0)], false), ink::WHITE, 3.0);
 }
 
 fn plate(g: &mut Group, x: f64, y: f64) {
@@ -213,7 +222,7 @@ fn plate(g: &mut Group, x: f64, y: f64) {
 
 fn eat_together() -> Scene {
     let mut s = Scene::default();
-    for (i, x) in [50.0, 190.0, 120.0].iter().enumerate() {
+    for (i, x) in [40.0, 200.0, 118.0].iter().enumerate() {
         s.group(4.6, |g| {
             let base = match i {
                 0 => cast::bob(0.96, p(*x, 168.0)),
@@ -222,24 +231,29 @@ fn eat_together() -> Scene {
             };
             let mut c = base.bust(57.0);
             c.look = [[24.0, -24.0, 0.0][i], 6.0, 0.0];
-            let near = i == 1;
             c.arms[0] = arm(x - 20.0, 166.0, 1.0, Z::Front, Hold::Rest).aim(70.0);
             c.arms[1] = arm(x + 20.0, 166.0, -1.0, Z::Front, Hold::Rest).aim(110.0);
-            let up = if near { 0 } else { 1 };
-            let m = c.head().spot(0.0, 0.56, 1.0, false).0;
-            let dx = if near { -15.0 } else { 15.0 };
-            let bend = if near { -1.0 } else { 1.0 };
-            c.arms[up] = arm(m.x + dx, m.y + 24.0, bend, Z::Over, Hold::Grip)
-                .aim(if near { -70.0 } else { -110.0 });
+            if i == 2 {
+                c.arms[1] = arm(x + 33.0, 134.0, 1.0, Z::Over, Hold::Grip).aim(-100.0);
+            }
+            if i == 0 {
+                c.arms[1] = arm(x + 18.0, 143.0, 1.0, Z::Over, Hold::Grip).aim(-84.0);
+            }
             c.draw(g);
-            let grip = p(m.x + dx * 0.74, m.y + 15.0);
-            g.bar(Path::poly(&[grip + p(dx * 0.4, 4.0), m + p(dx * 0.2, 4.0)], false), ink::GREY, 4.0);
-            c.draw_arm(up, g);
+            if i == 0 {
+                cup(g, p(x + 19.0, 124.0));
+                c.draw_arm(1, g);
+            }
+            if i == 2 {
+                let mouth = c.head().spot(0.0, 0.56, 1.0, false).0;
+                spoon(g, p(x + 35.0, 126.0), mouth + p(15.0, 6.0));
+                c.draw_arm(1, g);
+            }
         });
     }
     s.group(5.2, |g| {
-        g.fill(Path::read("M22 158L218 158L230 214L10 214Z"), ink::TEAL);
-        for x in [50.0, 120.0, 190.0] {
+        g.fill(Path::read("M12 158L228 158L236 210L4 210Z"), ink::TEAL);
+        for x in [48.0, 120.0, 192.0] {
             plate(g, x, 182.0);
         }
     });

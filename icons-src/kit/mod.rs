@@ -24,6 +24,7 @@ pub mod limb;
 pub mod making;
 pub mod moving;
 pub mod music;
+pub mod outing;
 pub mod paint;
 pub mod park;
 pub mod people_a;
@@ -55,6 +56,7 @@ pub fn symbols() -> Vec<(&'static str, String)> {
         music::symbols(),
         making::symbols(),
         garden::symbols(),
+        outing::symbols(),
         close_ups::symbols(),
         places::symbols(),
     ]

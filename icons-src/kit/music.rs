@@ -1,7 +1,7 @@
 //! Dance and music.
 
 use super::big_hands::{GRIP, SIDE, at};
-use super::body::{Bottom, Figure, Z, arm, leg};
+use super::body::{Bottom, Z, arm, leg};
 use super::cast;
 use super::geom::{P, Path, p, polar};
 use super::hands::Hold;
@@ -12,7 +12,7 @@ use super::props::Wheelchair;
 /// The drawings of this file.
 pub fn symbols() -> Vec<(&'static str, String)> {
     vec![
-        ("dance", dance().svg("dance", "Dance")),
+        ("dance", dance().zoom(0.97).svg("dance", "Dance")),
         ("ribbon", ribbon().svg("ribbon", "Ribbon")),
         ("listen_music", listen_music().svg("listen_music", "Music")),
         (
@@ -41,7 +41,7 @@ fn dance() -> Scene {
         c.eyes = Eyes::Glad;
         c.shoes = Some(ink::WHITE);
         c = c.stand();
-        c.arms[0] = arm(22.0, 58.0, -1.0, Z::Front, Hold::Open).aim(-110.0);
+        c.arms[0] = arm(25.0, 57.0, -1.0, Z::Front, Hold::Open).aim(-110.0);
         c.arms[1] = arm(104.0, 104.0, 1.0, Z::Front, Hold::Rest).aim(6.0);
         c.legs[0] = leg(64.0, 212.0, 1.0, -0.7);
         c.legs[1] = leg(112.0, 190.0, -1.0, 0.9).tilt(-24.0);
@@ -63,7 +63,7 @@ fn dance() -> Scene {
         f.legs[0] = leg(a.x, a.y, 1.0, -1.0).z(Z::Behind);
         f.legs[1] = leg(a.x + 3.0, a.y, 1.0, -1.0);
         f.arms[0] = arm(140.0, 106.0, -1.0, Z::Front, Hold::Rest).aim(176.0).flip();
-        f.arms[1] = arm(222.0, 60.0, 1.0, Z::Over, Hold::Open).aim(-70.0);
+        f.arms[1] = arm(219.0, 57.0, 1.0, Z::Over, Hold::Open).aim(-70.0);
         f.draw(g);
         w.wheel(g);
     });
@@ -157,16 +157,16 @@ fn shake_maraca() -> Scene {
         let x = |v: f64| if flip { 240.0 - v } else { v };
         let dy = if flip { 16.0 } else { 0.0 };
         s.group(5.2, |g| {
-            maraca(g, p(x(58.0), 58.0 + dy), p(x(100.0), 178.0 + dy));
+            maraca(g, p(x(66.0), 58.0 + dy), p(x(102.0), 178.0 + dy));
         });
         s.group(5.2, |g| {
             let turn = if flip { 54.0 } else { -54.0 };
-            GRIP.draw(g, at(x(90.0), 150.0 + dy, 0.76, turn, !flip), SKIN, ink::CORAL);
+            GRIP.draw(g, at(x(93.0), 150.0 + dy, 0.76, turn, !flip), SKIN, ink::CORAL);
         });
     }
     s.group(0.0, |g| {
-        for (c, a, b) in [(p(58.0, 58.0), 100.0, 165.0), (p(182.0, 74.0), 15.0, 80.0)] {
-            for r in [52.0, 66.0] {
+        for (c, a, b) in [(p(66.0, 58.0), 120.0, 190.0), (p(174.0, 74.0), -10.0, 60.0)] {
+            for r in [50.0] {
                 g.mark(arc(c, r, a, b), ink::CORAL, 6.0);
             }
         }
@@ -195,5 +195,3 @@ fn clap() -> Scene {
     });
     s
 }
-#[allow(dead_code)]
-fn _unused(_: &Figure) {}

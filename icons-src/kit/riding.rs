@@ -136,28 +136,28 @@ fn ride_pony() -> Scene {
         a.draw(g);
     });
     let pony = Pony {
-        at: p(84.0, 152.0),
-        k: 0.86,
+        at: p(80.0, 154.0),
+        k: 0.83,
         coat: ink::HAIR_FAIR,
         mane: ink::HAIR_BROWN,
     };
-    let mut c = cast::main_child(0.9, p(78.0, 116.0));
+    let mut c = cast::main_child(0.9, p(74.0, 119.0));
     c.turn = 60.0;
     c.look = [44.0, 0.0, 0.0];
     c.shoes = Some(ink::CHARCOAL);
     c.bottom = Bottom::Legs(ink::NAVY, 0.95);
     c = c.stand();
     c.legs[1].z = Z::Gone;
-    c.legs[0] = leg(88.0, 168.0, -1.0, 1.0).knee(98.0, 138.0);
+    c.legs[0] = leg(84.0, 170.0, -1.0, 1.0).knee(94.0, 140.0);
     c.arms[1].z = Z::Gone;
-    c.arms[0] = arm(110.0, 106.0, -1.0, Z::Front, Hold::Grip).aim(0.0);
+    c.arms[0] = arm(106.0, 108.0, 1.0, Z::Front, Hold::Grip).aim(0.0);
     s.group(4.8, |g| {
         pony.draw(g);
         g.over(
-            Path::read("M56 122C70 130 88 130 102 124L106 146C90 152 68 152 54 146Z"),
+            Path::read("M52 126C66 133 84 133 98 127L102 148C86 154 64 154 50 148Z"),
             ink::TEAL,
         );
-        g.mark(Path::read("M158 124C146 128 130 120 116 108"), ink::INK, 3.4);
+        g.mark(Path::read("M150 128C138 130 124 120 110 110"), ink::INK, 3.4);
         c.draw_mid(g);
         c.draw_front(g);
         helmet(g, &c.head(), ink::SUN);
@@ -166,8 +166,8 @@ fn ride_pony() -> Scene {
         let mut a = cast::helper(0.84, p(198.0, 124.0));
         a.turn = -40.0;
         a = a.stand();
-        g.mark(Path::read("M162 122C166 134 172 140 178 142"), ink::CORAL, 5.0);
-        a.arms[0] = arm(178.0, 134.0, 1.0, Z::Over, Hold::Grip).aim(150.0);
+        g.mark(Path::read("M158 130C164 144 170 148 178 148"), ink::CORAL, 5.0);
+        a.arms[0] = arm(182.0, 142.0, 1.0, Z::Over, Hold::Grip).aim(150.0);
         a.draw_arm(0, g);
     });
     s
@@ -196,7 +196,8 @@ fn brush_pony() -> Scene {
         c.arms[1].z = Z::Gone;
         c.draw_back(g);
         c.draw_mid(g);
-        g.over(Path::block(p(126.0, 120.0), 18.0, 34.0, 7.0, 14.0), ink::SUN);
+        g.over(Path::block(p(134.0, 122.0), 12.0, 36.0, 3.0, 14.0), ink::CHARCOAL);
+        g.over(Path::block(p(124.0, 120.0), 16.0, 38.0, 7.0, 14.0), ink::SUN);
         c.draw_front(g);
     });
     s
