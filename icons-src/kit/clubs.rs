@@ -1,4 +1,4 @@
-//! On the water at a club, helmets and wheels.
+//! Vests, helmets and wheels.
 
 use super::big_hands::{PINCH, at};
 use super::body::{Bottom, Figure, Z, arm, leg};
@@ -7,25 +7,18 @@ use super::geom::{P, Path, p, polar};
 use super::hands::Hold;
 use super::head::{Head, SKIN_DARK, SKIN_LIGHT};
 use super::paint::{Group, Scene, ink};
-use super::props;
 
 /// The drawings of this file.
 pub fn symbols() -> Vec<(&'static str, String)> {
     vec![
         (
-            "stand_up_board",
-            stand_up_board().svg("stand_up_board", "Stand up and paddle"),
-        ),
-        ("kayak", kayak().svg("kayak", "Kayak")),
-        (
-            "get_in_boat",
-            get_in_boat().svg("get_in_boat", "Get in the boat"),
-        ),
-        (
             "life_jacket_on",
             life_jacket_on().svg("life_jacket_on", "Life jacket on"),
         ),
-        ("helmet_on", helmet_on().zoom(1.1).svg("helmet_on", "Helmet on")),
+        (
+            "helmet_on",
+            helmet_on().zoom(1.1).svg("helmet_on", "Helmet on"),
+        ),
         (
             "ride_trike",
             ride_trike().zoom(1.14).svg("ride_trike", "Trike"),
@@ -99,175 +92,6 @@ pub fn helmet(g: &mut Group, h: &Head, cloth: &'static str) {
     }
 }
 
-/// A paddle with a blade at its lower end and a crutch on top.
-fn paddle(g: &mut Group, top: P, tip: P) {
-    let u = (tip - top).unit();
-    g.bar(
-        Path::poly(&[top, tip - u * 20.0], false),
-        ink::HAIR_BROWN,
-        6.5,
-    );
-    g.bar(
-        Path::poly(&[top + u.left() * 7.0, top - u.left() * 7.0], false),
-        ink::HAIR_BROWN,
-        6.5,
-    );
-    blade(g, tip, u);
-}
-
-fn blade(g: &mut Group, tip: P, u: P) {
-    g.over(
-        Path::block(tip - u * 16.0, 38.0, 20.0, 8.0, u.deg()),
-        ink::WHITE,
-    );
-}
-
-fn stand_up_board() -> Scene {
-    let mut s = Scene::default();
-    s.group(4.8, |g| {
-        let mut a = cast::helper(0.86, p(197.0, 190.0)).bust(90.0);
-        a.turn = -50.0;
-        a.look = [-42.0, -8.0, 0.0];
-        a.top.1 = 0.94;
-        a.lean = -6.0;
-        a.arms[1].z = Z::Gone;
-        a.arms[0] = arm(150.0, 150.0, -1.0, Z::Behind, Hold::Rest).aim(160.0);
-        a.draw(g);
-    });
-    s.group(5.2, |g| {
-        let board = "M14 162C30 158 130 160 150 157C160 155 166 150 170 150C176 152 172 168 160 176\
-                     C150 182 40 184 28 182C14 178 8 166 14 162Z";
-        g.fill(Path::read(board), ink::SUN);
-        g.mark(
-            Path::read("M24 172C60 174 120 174 156 168"),
-            ink::CORAL,
-            4.5,
-        );
-    });
-    s.group(4.8, |g| {
-        let mut a = cast::helper(0.86, p(197.0, 190.0)).bust(90.0);
-        a.turn = -50.0;
-        a.lean = -6.0;
-        a.top.1 = 0.8;
-        a.arms[1] = arm(166.0, 152.0, -1.0, Z::Front, Hold::Rest).aim(164.0);
-        a.draw_arm(1, g);
-    });
-    s.group(4.8, |g| {
-        let mut c = cast::main_child(0.82, p(76.0, 106.0));
-        c.turn = 50.0;
-        c.look = [50.0, 4.0, 0.0];
-        c.top.1 = 0.94;
-        c.lean = 4.0;
-        c = c.stand();
-        c.legs[0] = leg(56.0, 158.0, -1.0, 0.9);
-        c.legs[1] = leg(92.0, 157.0, -1.0, 0.9).z(Z::Behind);
-        let (top, tip) = (p(121.0, 40.0), p(107.0, 194.0));
-        c.arms[1] = arm(113.0, 58.0, 1.0, Z::Behind, Hold::Grip).aim(-30.0);
-        c.arms[0] = arm(108.0, 98.0, -1.0, Z::Over, Hold::Grip).aim(10.0);
-        c.draw_back(g);
-        c.draw_mid(g);
-        vest(&c, g, ink::SUN, ink::CORAL);
-        paddle(g, top, tip);
-        c.draw_front(g);
-    });
-    props::water(&mut s, 12.0, 228.0, 182.0, 42.0);
-    s
-}
-
-fn kayak() -> Scene {
-    let mut s = Scene::default();
-    s.group(4.8, |g| {
-        let mut a = cast::helper_dark(0.98, p(42.0, 200.0)).bust(94.0);
-        a.turn = 50.0;
-        a.look = [48.0, 6.0, 0.0];
-        a.top.1 = 0.94;
-        a.arms[0] = arm(66.0, 152.0, 1.0, Z::Gone, Hold::Rest);
-        a.arms[1].z = Z::Gone;
-        a.draw(g);
-    });
-    let mut c = cast::main_girl(1.08, p(150.0, 172.0)).bust(57.0);
-    c.turn = 40.0;
-    c.look = [46.0, 0.0, 0.0];
-    c.top.1 = 0.94;
-    c.lean = 4.0;
-    c.arms[1] = arm(186.0, 105.0, 1.0, Z::Front, Hold::Grip).aim(-40.0);
-    c.arms[0] = arm(137.0, 146.0, 1.0, Z::Over, Hold::Grip).aim(40.0);
-    s.group(4.8, |g| {
-        let mut far = c;
-        for a in &mut far.arms {
-            a.z = Z::Gone;
-        }
-        far.draw_back(g);
-        far.draw_mid(g);
-        vest(&c, g, ink::SUN, ink::CORAL);
-        far.draw_front(g);
-    });
-    s.group(5.2, |g| {
-        let hull = "M54 164C86 152 108 148 126 148L178 148C198 149 216 154 230 166C216 184 198 194 176 196\
-                    L112 196C86 194 66 184 54 164Z";
-        g.fill(Path::read(hull), ink::SUN);
-        g.mark(Path::read("M66 169C110 178 184 178 220 170"), ink::CORAL, 6.0);
-        g.mark(Path::read("M118 155C132 161 170 161 184 155"), ink::INK, 7.0);
-    });
-    s.group(4.8, |g| {
-        let mut a = cast::helper_dark(0.98, p(42.0, 200.0)).bust(94.0);
-        a.turn = 50.0;
-        a.top.1 = 0.84;
-        a.arms[0] = arm(74.0, 158.0, 1.0, Z::Front, Hold::Rest).aim(24.0);
-        a.draw_arm(0, g);
-    });
-    s.group(4.8, |g| {
-        let (up, low) = (p(222.0, 60.0), p(98.0, 198.0));
-        let u = (low - up).unit();
-        g.bar(Path::poly(&[up + u * 24.0, low - u * 24.0], false), ink::HAIR_BROWN, 6.5);
-        blade(g, low, u);
-        blade(g, up, u * -1.0);
-        for i in [1, 0] {
-            c.draw_arm(i, g);
-        }
-    });
-    props::water(&mut s, 12.0, 228.0, 188.0, 36.0);
-    s
-}
-
-fn get_in_boat() -> Scene {
-    let mut s = Scene::default();
-    props::sand(&mut s, 12.0, 120.0, 208.0, 15.0);
-    s.group(4.8, |g| {
-        let mut a = cast::helper(0.88, p(190.0, 174.0)).bust(76.0);
-        a.turn = -40.0;
-        a.look = [-44.0, 6.0, 0.0];
-        a.lean = -4.0;
-        a.arms[1] = arm(206.0, 150.0, -1.0, Z::Front, Hold::Rest).aim(110.0);
-        a.arms[0] = arm(124.0, 112.0, -1.0, Z::Front, Hold::Grip).aim(170.0);
-        a.draw(g);
-    });
-    s.group(4.8, |g| {
-        let mut c = cast::main_child(0.92, p(64.0, 132.0));
-        c.turn = 60.0;
-        c.look = [54.0, 6.0, 0.0];
-        c.lean = 8.0;
-        c.top.1 = 0.94;
-        c = c.stand();
-        c.legs[0] = leg(54.0, 197.0, -1.0, 0.9);
-        c.legs[1] = leg(118.0, 158.0, -1.0, 0.9).z(Z::Behind).knee(106.0, 130.0);
-        c.arms[1] = arm(112.0, 112.0, 1.0, Z::Behind, Hold::Grip).aim(-6.0);
-        c.arms[0] = arm(42.0, 140.0, -1.0, Z::Front, Hold::Rest);
-        c.draw_back(g);
-        c.draw_mid(g);
-        vest(&c, g, ink::SUN, ink::CORAL);
-        c.draw_front(g);
-    });
-    s.group(5.2, |g| {
-        let hull = "M82 146C100 158 130 160 160 160C190 160 212 158 228 144C232 176 214 200 190 202\
-                    L116 202C94 198 80 176 82 146Z";
-        g.fill(Path::read(hull), ink::SUN);
-        g.mark(Path::read("M86 160C104 172 130 173 160 173C190 173 212 170 226 158"), ink::CORAL, 6.0);
-    });
-    props::water(&mut s, 80.0, 228.0, 190.0, 34.0);
-    s
-}
-
 fn life_jacket_on() -> Scene {
     let mut s = Scene::default();
     s.group(5.2, |g| {
@@ -284,8 +108,14 @@ fn life_jacket_on() -> Scene {
         c.head().draw(g);
     });
     s.group(5.2, |g| {
-        g.fill(Path::block(p(99.0, 198.0), 30.0, 26.0, 5.0, 0.0), ink::WHITE);
-        g.fill(Path::read("M128 192L136 192L136 186L154 186L154 210L136 210L136 204L128 204Z"), ink::WHITE);
+        g.fill(
+            Path::block(p(99.0, 198.0), 30.0, 26.0, 5.0, 0.0),
+            ink::WHITE,
+        );
+        g.fill(
+            Path::read("M128 192L136 192L136 186L154 186L154 210L136 210L136 204L128 204Z"),
+            ink::WHITE,
+        );
     });
     for flip in [false, true] {
         s.group(5.2, |g| {
@@ -302,12 +132,21 @@ fn wide_vest(g: &mut Group) {
     let d = "M100 122C86 122 78 132 75 146L66 216C65 224 70 228 78 228L162 228C170 228 175 224 174 216\
              L165 146C162 132 154 122 140 122C134 136 128 144 120 148C112 144 106 136 100 122Z";
     g.over(Path::read(d), ink::SUN);
-    g.dot(Path::read("M73.4 158L166.6 158L168.4 172L71.6 172Z"), ink::CORAL);
+    g.dot(
+        Path::read("M73.4 158L166.6 158L168.4 172L71.6 172Z"),
+        ink::CORAL,
+    );
     g.dot(Path::read("M68.8 192L92 192L92 206L67 206Z"), ink::CORAL);
-    g.dot(Path::read("M171.2 192L148 192L148 206L173 206Z"), ink::CORAL);
+    g.dot(
+        Path::read("M171.2 192L148 192L148 206L173 206Z"),
+        ink::CORAL,
+    );
     g.mark(Path::read("M120 150L120 226"), ink::WHITE, 3.0);
     g.dot(Path::block(p(120.0, 165.0), 32.0, 22.0, 5.0, 0.0), ink::INK);
-    g.dot(Path::block(p(120.0, 165.0), 23.0, 13.0, 3.0, 0.0), ink::WHITE);
+    g.dot(
+        Path::block(p(120.0, 165.0), 23.0, 13.0, 3.0, 0.0),
+        ink::WHITE,
+    );
 }
 
 fn helmet_on() -> Scene {
@@ -315,12 +154,19 @@ fn helmet_on() -> Scene {
     s.group(5.4, |g| {
         let mut c = cast::main_girl(1.86, p(120.0, 230.0)).bust(34.0);
         c.look = [0.0, -6.0, 0.0];
-        c = c.stubs();
+        for a in &mut c.arms {
+            a.z = Z::Gone;
+        }
         c.draw(g);
         helmet(g, &c.head(), ink::SUN);
         g.mark(Path::read("M120 158L120 176"), ink::CHARCOAL, 7.0);
     });
-    s.group(4.0, |g| g.fill(Path::block(p(120.0, 172.0), 24.0, 17.0, 5.0, 0.0), ink::WHITE));
+    s.group(4.0, |g| {
+        g.fill(
+            Path::block(p(120.0, 172.0), 24.0, 17.0, 5.0, 0.0),
+            ink::WHITE,
+        )
+    });
     for flip in [false, true] {
         s.group(5.2, |g| {
             let x = if flip { 102.0 } else { 138.0 };
@@ -361,11 +207,31 @@ fn ride_trike() -> Scene {
         c.arms[0] = arm(134.0, 102.0, 1.0, Z::Over, Hold::Grip).aim(-10.0);
         c.draw_back(g);
         wheel(g, hub, 35.0);
-        g.bar(Path::poly(&[p(72.0, 180.0), p(88.0, 150.0), p(140.0, 132.0)], false), ink::SUN, 9.0);
-        g.bar(Path::poly(&[hub, p(140.0, 110.0), p(136.0, 98.0)], false), ink::SUN, 8.0);
-        g.bar(Path::poly(&[p(134.0, 98.0), p(146.0, 96.0)], false), ink::CHARCOAL, 8.0);
-        g.bar(Path::poly(&[p(132.0, 190.0), p(158.0, 190.0)], false), ink::CHARCOAL, 6.0);
-        g.bar(Path::poly(&[p(76.0, 144.0), p(106.0, 144.0)], false), ink::CHARCOAL, 10.0);
+        g.bar(
+            Path::poly(&[p(72.0, 180.0), p(88.0, 150.0), p(140.0, 132.0)], false),
+            ink::SUN,
+            9.0,
+        );
+        g.bar(
+            Path::poly(&[hub, p(140.0, 110.0), p(136.0, 98.0)], false),
+            ink::SUN,
+            8.0,
+        );
+        g.bar(
+            Path::poly(&[p(134.0, 98.0), p(146.0, 96.0)], false),
+            ink::CHARCOAL,
+            8.0,
+        );
+        g.bar(
+            Path::poly(&[p(132.0, 190.0), p(158.0, 190.0)], false),
+            ink::CHARCOAL,
+            6.0,
+        );
+        g.bar(
+            Path::poly(&[p(76.0, 144.0), p(106.0, 144.0)], false),
+            ink::CHARCOAL,
+            10.0,
+        );
         wheel(g, p(70.0, 180.0), 30.0);
         c.draw_mid(g);
         c.draw_front(g);

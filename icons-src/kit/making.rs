@@ -22,7 +22,7 @@ pub fn symbols() -> Vec<(&'static str, String)> {
         ("cook", cook().svg("cook", "Cook")),
         (
             "eat_together",
-            eat_together().zoom(0.95).svg("eat_together", "Eat together"),
+            eat_together().svg("eat_together", "Eat together"),
         ),
         ("story_time", story_time().svg("story_time", "Story")),
     ]
@@ -31,10 +31,7 @@ pub fn symbols() -> Vec<(&'static str, String)> {
 fn paint() -> Scene {
     let mut s = Scene::default();
     s.group(5.2, |g| {
-        g.fill(
-            Path::read("M30 112L168 112L196 222L14 222Z"),
-            ink::WHITE,
-        );
+        g.fill(Path::read("M30 112L168 112L196 222L14 222Z"), ink::WHITE);
         g.mark(
             Path::read("M42 196C60 150 82 150 84 176C86 204 112 200 116 166"),
             ink::CORAL,
@@ -42,9 +39,16 @@ fn paint() -> Scene {
         );
     });
     s.group(5.2, |g| {
-        g.bar(Path::poly(&[p(130.0, 128.0), p(164.0, 20.0)], false), ink::HAIR_BROWN, 9.0);
+        g.bar(
+            Path::poly(&[p(130.0, 128.0), p(164.0, 20.0)], false),
+            ink::HAIR_BROWN,
+            9.0,
+        );
         g.over(Path::read("M121 128L137 133L133 146L116 141Z"), ink::GREY);
-        g.over(Path::read("M116 141L133 146C132 158 124 166 112 170C110 160 112 150 116 141Z"), ink::CORAL);
+        g.over(
+            Path::read("M116 141L133 146C132 158 124 166 112 170C110 160 112 150 116 141Z"),
+            ink::CORAL,
+        );
     });
     s.group(5.2, |g| {
         PINCH.draw(g, at(136.0, 112.0, 0.74, 4.0, false), SKIN, ink::CORAL);
@@ -63,18 +67,46 @@ fn cut_and_stick() -> Scene {
         g.dot(Path::read("M32 162L52 134L72 162Z"), ink::TEAL);
     });
     s.group(5.2, |g| {
-        g.fill(Path::read("M60 76C90 76 136 88 168 106L160 118C128 110 90 96 60 76Z"), ink::GREY_LIGHT);
-        g.fill(Path::read("M60 126C90 126 136 114 168 96L160 84C128 92 90 106 60 126Z"), ink::GREY_LIGHT);
+        g.fill(
+            Path::read("M60 76C90 76 136 88 168 106L160 118C128 110 90 96 60 76Z"),
+            ink::GREY_LIGHT,
+        );
+        g.fill(
+            Path::read("M60 126C90 126 136 114 168 96L160 84C128 92 90 106 60 126Z"),
+            ink::GREY_LIGHT,
+        );
         for y in [74.0, 128.0] {
-            g.bar(Path::ellipse(p(190.0, y), 25.0, 17.0, if y < 100.0 { -24.0 } else { 24.0 }), ink::CORAL, 11.0);
+            g.bar(
+                Path::ellipse(
+                    p(190.0, y),
+                    25.0,
+                    17.0,
+                    if y < 100.0 { -24.0 } else { 24.0 },
+                ),
+                ink::CORAL,
+                11.0,
+            );
         }
         g.dot(Path::circle(p(146.0, 101.0), 4.5), ink::INK);
     });
     s.group(5.2, |g| {
-        g.fill(Path::block(p(120.0, 196.0), 84.0, 38.0, 6.0, -12.0), ink::TEAL);
-        g.fill(Path::block(p(168.0, 186.0), 20.0, 30.0, 3.0, -12.0), ink::GREY_LIGHT);
-        g.over(Path::block(p(182.0, 183.0), 18.0, 24.0, 7.0, -12.0), ink::WHITE);
-        g.band(Path::poly(&[p(100.0, 181.0), p(107.0, 219.0)], false), ink::WHITE, 5.0);
+        g.fill(
+            Path::block(p(120.0, 196.0), 84.0, 38.0, 6.0, -12.0),
+            ink::TEAL,
+        );
+        g.fill(
+            Path::block(p(168.0, 186.0), 20.0, 30.0, 3.0, -12.0),
+            ink::GREY_LIGHT,
+        );
+        g.over(
+            Path::block(p(182.0, 183.0), 18.0, 24.0, 7.0, -12.0),
+            ink::WHITE,
+        );
+        g.band(
+            Path::poly(&[p(100.0, 181.0), p(107.0, 219.0)], false),
+            ink::WHITE,
+            5.0,
+        );
     });
     s
 }
@@ -147,12 +179,24 @@ fn puzzle() -> Scene {
     let mut s = Scene::default();
     let h = 38.0;
     s.group(5.2, |g| {
-        g.fill(piece(p(58.0, 106.0), h, [0.0, 1.0, 1.0, 0.0], 0.0), ink::TEAL);
-        g.over(piece(p(58.0, 182.0), h, [-1.0, -1.0, 0.0, 0.0], 0.0), ink::SUN);
-        g.over(piece(p(134.0, 182.0), h, [1.0, 0.0, 0.0, 1.0], 0.0), ink::NAVY);
+        g.fill(
+            piece(p(58.0, 106.0), h, [0.0, 1.0, 1.0, 0.0], 0.0),
+            ink::TEAL,
+        );
+        g.over(
+            piece(p(58.0, 182.0), h, [-1.0, -1.0, 0.0, 0.0], 0.0),
+            ink::SUN,
+        );
+        g.over(
+            piece(p(134.0, 182.0), h, [1.0, 0.0, 0.0, 1.0], 0.0),
+            ink::NAVY,
+        );
     });
     s.group(5.2, |g| {
-        g.fill(piece(p(150.0, 92.0), h, [0.0, 0.0, -1.0, -1.0], 9.0), ink::CORAL);
+        g.fill(
+            piece(p(150.0, 92.0), h, [0.0, 0.0, -1.0, -1.0], 9.0),
+            ink::CORAL,
+        );
     });
     s.group(5.2, |g| {
         PINCH.draw(g, at(162.0, 76.0, 0.64, -10.0, false), SKIN, ink::TEAL);
@@ -162,7 +206,10 @@ fn puzzle() -> Scene {
 
 fn table(s: &mut Scene, y: f64, cloth: &'static str) {
     s.group(5.2, |g| {
-        g.fill(Path::block(p(120.0, y + 21.0), 206.0, 42.0, 8.0, 0.0), cloth);
+        g.fill(
+            Path::block(p(120.0, y + 21.0), 206.0, 42.0, 8.0, 0.0),
+            cloth,
+        );
     });
 }
 
@@ -184,10 +231,17 @@ fn cook() -> Scene {
     s.group(4.8, |g| c.draw(g));
     table(&mut s, 200.0, ink::HAIR_FAIR);
     s.group(5.0, |g| {
-        g.bar(Path::poly(&[p(138.0, 112.0), p(126.0, 176.0)], false), ink::HAIR_BROWN, 9.0);
+        g.bar(
+            Path::poly(&[p(138.0, 112.0), p(126.0, 176.0)], false),
+            ink::HAIR_BROWN,
+            9.0,
+        );
     });
     s.group(5.2, |g| {
-        g.fill(Path::read("M82 156L182 156C182 186 164 212 150 212L114 212C100 212 82 186 82 156Z"), ink::SUN);
+        g.fill(
+            Path::read("M82 156L182 156C182 186 164 212 150 212L114 212C100 212 82 186 82 156Z"),
+            ink::SUN,
+        );
         g.mark(Path::read("M87 170L177 170"), ink::WHITE, 5.0);
     });
     s.group(4.8, |g| {
@@ -209,52 +263,47 @@ fn spoon(g: &mut Group, grip: P, tip: P) {
     g.over(Path::ellipse(tip, 9.0, 6.0, (tip - grip).deg()), ink::SUN);
 }
 
-fn cup(g: &mut Group, c: P) {
-    g.over(Path::read("M-11-15L11-15L8 13L-8 13Z").map(|q| c + q), ink::CORAL);
-    g.mark(Path::poly(&[c + p(-8.0, -7.0), c + p(8.0, -7.0)], false), ink::WHITE, 3.0);
-}
-
 fn plate(g: &mut Group, x: f64, y: f64) {
-    g.over(Path::ellipse(p(x, y), 31.0, 10.0, 0.0), ink::WHITE);
-    g.dot(Path::ellipse(p(x - 8.0, y - 2.0), 12.0, 6.5, 0.0), ink::SUN);
-    g.dot(Path::ellipse(p(x + 12.0, y - 1.0), 8.0, 5.0, 0.0), ink::CORAL);
+    g.over(Path::ellipse(p(x, y), 40.0, 13.0, 0.0), ink::WHITE);
+    g.dot(
+        Path::ellipse(p(x - 11.0, y - 2.0), 15.0, 8.0, 0.0),
+        ink::SUN,
+    );
+    g.dot(
+        Path::ellipse(p(x + 15.0, y - 1.0), 10.0, 6.5, 0.0),
+        ink::CORAL,
+    );
 }
 
 fn eat_together() -> Scene {
     let mut s = Scene::default();
-    for (i, x) in [40.0, 200.0, 118.0].iter().enumerate() {
-        s.group(4.6, |g| {
-            let base = match i {
-                0 => cast::bob(0.96, p(*x, 168.0)),
-                1 => cast::puffs(0.96, p(*x, 168.0)),
-                _ => cast::main_child(0.96, p(*x, 160.0)),
+    for side in [-1.0, 1.0] {
+        s.group(4.8, |g| {
+            let x = 120.0 + side * 60.0;
+            let base = if side < 0.0 {
+                cast::main_child(1.2, p(x, 178.0))
+            } else {
+                cast::puffs(1.2, p(x, 178.0))
             };
             let mut c = base.bust(57.0);
-            c.look = [[24.0, -24.0, 0.0][i], 6.0, 0.0];
-            c.arms[0] = arm(x - 20.0, 166.0, 1.0, Z::Front, Hold::Rest).aim(70.0);
-            c.arms[1] = arm(x + 20.0, 166.0, -1.0, Z::Front, Hold::Rest).aim(110.0);
-            if i == 2 {
-                c.arms[1] = arm(x + 33.0, 134.0, 1.0, Z::Over, Hold::Grip).aim(-100.0);
-            }
-            if i == 0 {
-                c.arms[1] = arm(x + 18.0, 143.0, 1.0, Z::Over, Hold::Grip).aim(-84.0);
-            }
-            c.draw(g);
-            if i == 0 {
-                cup(g, p(x + 19.0, 124.0));
-                c.draw_arm(1, g);
-            }
-            if i == 2 {
-                let mouth = c.head().spot(0.0, 0.56, 1.0, false).0;
-                spoon(g, p(x + 35.0, 126.0), mouth + p(15.0, 6.0));
-                c.draw_arm(1, g);
-            }
+            c.turn = -side * 12.0;
+            c.look = [-side * 38.0, 4.0, 0.0];
+            let (far, near) = if side < 0.0 { (1, 0) } else { (0, 1) };
+            c.arms[near] = arm(x + side * 30.0, 176.0, side, Z::Front, Hold::None);
+            c.arms[far] =
+                arm(x - side * 44.0, 138.0, -side, Z::Over, Hold::Grip).aim(90.0 + side * 150.0);
+            let mut body = c;
+            body.arms[far].z = Z::Gone;
+            body.draw(g);
+            let mouth = c.head().spot(0.0, 0.56, 1.0, false).0;
+            spoon(g, p(x - side * 44.0, 128.0), mouth + p(-side * 17.0, 8.0));
+            c.draw_arm(far, g);
         });
     }
     s.group(5.2, |g| {
-        g.fill(Path::read("M12 158L228 158L236 210L4 210Z"), ink::TEAL);
-        for x in [48.0, 120.0, 192.0] {
-            plate(g, x, 182.0);
+        g.fill(Path::read("M26 168L214 168L228 216L12 216Z"), ink::TEAL);
+        for x in [70.0, 170.0] {
+            plate(g, x, 192.0);
         }
     });
     s
@@ -289,8 +338,16 @@ fn story_time() -> Scene {
     });
     for (x, k) in [(196.0, 0), (146.0, 1)] {
         s.group(4.6, |g| {
-            let mut c = seated(0.8, p(x, if k == 0 { 204.0 } else { 214.0 }), if k == 0 { -46.0 } else { -140.0 });
-            let style = if k == 0 { cast::main_child(1.0, p(0.0, 0.0)) } else { cast::curls(1.0, p(0.0, 0.0)) };
+            let mut c = seated(
+                0.8,
+                p(x, if k == 0 { 204.0 } else { 214.0 }),
+                if k == 0 { -46.0 } else { -140.0 },
+            );
+            let style = if k == 0 {
+                cast::main_child(1.0, p(0.0, 0.0))
+            } else {
+                cast::curls(1.0, p(0.0, 0.0))
+            };
             c.skin = style.skin;
             c.hair = style.hair;
             c.top.0 = style.top.0;

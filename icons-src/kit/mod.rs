@@ -2,6 +2,7 @@
 //! program, same bytes. `main.rs` writes the files; a test may take this module
 //! in by its path and compare.
 
+pub mod afloat;
 pub mod arrival;
 pub mod big_hands;
 pub mod boats;
@@ -52,6 +53,7 @@ pub fn symbols() -> Vec<(&'static str, String)> {
         hall::symbols(),
         park::symbols(),
         clubs::symbols(),
+        afloat::symbols(),
         riding::symbols(),
         music::symbols(),
         making::symbols(),

@@ -3,7 +3,7 @@
 use super::big_hands::{GRIP, SIDE, at};
 use super::body::{Bottom, Z, arm, leg};
 use super::cast;
-use super::geom::{P, Path, p, polar};
+use super::geom::{P, Path, Seg, p, polar};
 use super::hands::Hold;
 use super::head::{Eyes, SKIN};
 use super::paint::{Group, Scene, ink};
@@ -52,17 +52,19 @@ fn dance() -> Scene {
             k: 0.98,
         };
         w.frame(g);
-        let mut f = cast::puffs(0.98, w.hip());
+        let mut f = cast::bob(0.98, w.hip());
         f.turn = -60.0;
         f.look = [-44.0, -6.0, -6.0];
         f.eyes = Eyes::Glad;
-        f.bottom = Bottom::Legs(ink::TEAL, 0.95);
+        f.bottom = Bottom::Legs(ink::CHARCOAL, 0.95);
         f.shoes = Some(ink::WHITE);
         f = f.stand();
         let a = w.ankle();
         f.legs[0] = leg(a.x, a.y, 1.0, -1.0).z(Z::Behind);
         f.legs[1] = leg(a.x + 3.0, a.y, 1.0, -1.0);
-        f.arms[0] = arm(140.0, 106.0, -1.0, Z::Front, Hold::Rest).aim(176.0).flip();
+        f.arms[0] = arm(140.0, 106.0, -1.0, Z::Front, Hold::Rest)
+            .aim(176.0)
+            .flip();
         f.arms[1] = arm(219.0, 57.0, 1.0, Z::Over, Hold::Open).aim(-70.0);
         f.draw(g);
         w.wheel(g);
@@ -70,33 +72,50 @@ fn dance() -> Scene {
     s
 }
 
+/// A ribbon falling in folds from `tip`, its two sides in two colours.
+fn streamer(g: &mut Group, tip: P) {
+    let turns = [
+        tip,
+        p(212.0, 28.0),
+        p(158.0, 74.0),
+        p(218.0, 104.0),
+        p(156.0, 146.0),
+        p(216.0, 180.0),
+    ];
+    let fold = |a: P, b: P, from: f64, to: f64| {
+        let half = p((b.x - a.x) * 0.5, 0.0);
+        let out = p((b.x - a.x).signum() * 14.0, 0.0);
+        let (c, d) = (b + p(0.0, to), a + p(0.0, from));
+        let (mut near, far) = (a.to(d, 0.5) - out, b.to(c, 0.5) + out);
+        if from < to {
+            near = near + out;
+        }
+        Path(vec![
+            Seg::M(a),
+            Seg::C(a + half, b - half, b),
+            Seg::Q(far, c),
+            Seg::C(c - half, d + half, d),
+            Seg::Q(near, a),
+            Seg::Z,
+        ])
+    };
+    for i in [1, 3, 0, 2, 4] {
+        let from = if i == 0 { 5.0 } else { 24.0 };
+        let colour = if i % 2 == 0 { ink::SUN } else { ink::CORAL };
+        g.over(fold(turns[i], turns[i + 1], from, 24.0), colour);
+    }
+}
+
 fn ribbon() -> Scene {
     let mut s = Scene::default();
     s.group(5.0, |g| {
-        let tip = p(140.0, 52.0);
+        let tip = p(138.0, 50.0);
+        streamer(g, tip);
         g.bar(
-            Path::smooth(
-                &[
-                    tip,
-                    p(172.0, 34.0),
-                    p(206.0, 52.0),
-                    p(196.0, 82.0),
-                    p(166.0, 92.0),
-                    p(158.0, 116.0),
-                    p(184.0, 130.0),
-                    p(214.0, 138.0),
-                    p(212.0, 164.0),
-                    p(180.0, 172.0),
-                    p(166.0, 190.0),
-                    p(184.0, 208.0),
-                    p(214.0, 206.0),
-                ],
-                false,
-            ),
-            ink::SUN,
-            11.0,
+            Path::poly(&[p(104.0, 70.0), tip], false),
+            ink::HAIR_BROWN,
+            6.0,
         );
-        g.bar(Path::poly(&[p(104.0, 70.0), tip], false), ink::HAIR_BROWN, 6.0);
         let mut c = cast::main_girl(1.0, p(68.0, 138.0));
         c.turn = 40.0;
         c.look = [48.0, -10.0, 0.0];
@@ -112,7 +131,10 @@ fn ribbon() -> Scene {
 }
 
 fn speaker(g: &mut Group) {
-    g.fill(Path::block(p(66.0, 142.0), 100.0, 164.0, 12.0, 0.0), ink::CHARCOAL);
+    g.fill(
+        Path::block(p(66.0, 142.0), 100.0, 164.0, 12.0, 0.0),
+        ink::CHARCOAL,
+    );
     for (y, r) in [(94.0, 20.0), (168.0, 38.0)] {
         g.dot(Path::circle(p(66.0, y), r), ink::WHITE);
         g.dot(Path::circle(p(66.0, y), r - 5.0), ink::GREY);
@@ -161,7 +183,12 @@ fn shake_maraca() -> Scene {
         });
         s.group(5.2, |g| {
             let turn = if flip { 54.0 } else { -54.0 };
-            GRIP.draw(g, at(x(93.0), 150.0 + dy, 0.76, turn, !flip), SKIN, ink::CORAL);
+            GRIP.draw(
+                g,
+                at(x(93.0), 150.0 + dy, 0.76, turn, !flip),
+                SKIN,
+                ink::CORAL,
+            );
         });
     }
     s.group(0.0, |g| {

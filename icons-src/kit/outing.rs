@@ -1,81 +1,36 @@
-//! Outings: steering a boat, a rock pool, a den.
+//! Outings: a rock pool, a den.
 
 use super::body::{Bottom, Z, arm, leg};
 use super::cast;
-use super::clubs::vest;
 use super::geom::{P, Path, p};
 use super::hands::Hold;
 use super::paint::{Group, Scene, ink};
 use super::people_b::seated;
-use super::props;
 
 /// The drawings of this file.
 pub fn symbols() -> Vec<(&'static str, String)> {
     vec![
-        ("steer", steer().svg("steer", "Steer")),
         ("rock_pool", rock_pool().svg("rock_pool", "Rock pool")),
         ("build_den", build_den().svg("build_den", "Den")),
     ]
-}
-
-fn steer() -> Scene {
-    let mut s = Scene::default();
-    s.group(4.8, |g| {
-        let mut a = cast::helper(0.98, p(192.0, 200.0)).bust(94.0);
-        a.turn = -40.0;
-        a.look = [-44.0, 6.0, 0.0];
-        a.top.1 = 0.94;
-        a.arms[0].z = Z::Gone;
-        a.arms[1] = arm(200.0, 172.0, -1.0, Z::Front, Hold::Rest);
-        a.draw_back(g);
-        a.draw_mid(g);
-        vest(&a, g, ink::SUN, ink::CORAL);
-        a.draw_front(g);
-    });
-    let mut c = cast::main_child(1.1, p(130.0, 178.0)).bust(57.0);
-    c.turn = -50.0;
-    c.look = [-50.0, 4.0, 0.0];
-    c.top.1 = 0.94;
-    c.arms[1] = arm(104.0, 140.0, -1.0, Z::Over, Hold::Grip).aim(176.0);
-    c.arms[0] = arm(98.0, 140.0, -1.0, Z::Gone, Hold::Grip).aim(180.0);
-    s.group(4.8, |g| {
-        let mut far = c;
-        far.arms[1].z = Z::Gone;
-        far.draw_back(g);
-        far.draw_mid(g);
-        vest(&c, g, ink::SUN, ink::CORAL);
-        far.draw_front(g);
-    });
-    s.group(5.2, |g| {
-        g.fill(
-            Path::read("M58 158L228 158C228 182 214 200 196 204L72 204C64 204 62 196 60 188Z"),
-            ink::WHITE,
-        );
-        g.mark(Path::read("M62 172L224 172"), ink::TEAL, 6.0);
-    });
-    props::water(&mut s, 12.0, 228.0, 188.0, 38.0);
-    s.group(5.2, |g| {
-        g.fill(
-            Path::read("M34 138L54 138L58 176C58 196 50 210 32 214C24 206 22 190 24 176Z"),
-            ink::CORAL,
-        );
-        g.bar(Path::poly(&[p(42.0, 140.0), p(114.0, 138.0)], false), ink::SUN, 10.0);
-    });
-    s.group(4.8, |g| c.draw_arm(1, g));
-    s
 }
 
 fn crab(g: &mut Group, c: P) {
     let u = |x: f64, y: f64| c + p(x, y) * 0.88;
     for s in [-1.0, 1.0] {
         for (x, y) in [(34.0, 2.0), (34.0, 11.0), (29.0, 19.0)] {
-            let leg = [u(s * 16.0, 6.0), u(s * x * 0.85, y - 5.0), u(s * x, y + 3.0)];
+            let leg = [
+                u(s * 16.0, 6.0),
+                u(s * x * 0.85, y - 5.0),
+                u(s * x, y + 3.0),
+            ];
             g.bar(Path::smooth(&leg, false), ink::CORAL, 4.5);
         }
         let arm = [u(s * 17.0, -2.0), u(s * 31.0, -8.0), u(s * 28.0, -20.0)];
         g.bar(Path::smooth(&arm, false), ink::CORAL, 5.0);
         g.fill(
-            Path::read("M0 6C-10 2-11-10-4-17C-3-10 0-7 2-6C3-10 6-14 10-15C13-6 8 4 0 6Z").map(|q| u(s * (28.0 + q.x), q.y - 20.0)),
+            Path::read("M0 6C-10 2-11-10-4-17C-3-10 0-7 2-6C3-10 6-14 10-15C13-6 8 4 0 6Z")
+                .map(|q| u(s * (28.0 + q.x), q.y - 20.0)),
             ink::CORAL,
         );
     }
@@ -160,7 +115,11 @@ fn build_den() -> Scene {
         c.arms[0] = arm(84.0, 128.0, 1.0, Z::Over, Hold::Grip).aim(-20.0);
         c.draw_back(g);
         c.draw_mid(g);
-        g.bar(Path::poly(&[p(74.0, 160.0), p(142.0, 40.0)], false), ink::HAIR_BROWN, 9.0);
+        g.bar(
+            Path::poly(&[p(80.0, 150.0), p(142.0, 40.0)], false),
+            ink::HAIR_BROWN,
+            9.0,
+        );
         c.draw_front(g);
     });
     s

@@ -70,7 +70,10 @@ impl Pony {
     }
     fn draw(&self, g: &mut Group) {
         g.fill(
-            self.limb([(-52.0, -14.0), (-71.0, 8.0), (-66.0, 54.0)], [7.0, 12.0, 5.0]),
+            self.limb(
+                [(-52.0, -14.0), (-71.0, 8.0), (-66.0, 54.0)],
+                [7.0, 12.0, 5.0],
+            ),
             self.mane,
         );
         self.leg(g, [(22.0, 8.0), (24.0, 40.0), (20.0, 68.0)], true);
@@ -103,7 +106,10 @@ impl Pony {
             );
         }
         g.fill(
-            self.limb([(70.0, -60.0), (88.0, -42.0), (102.0, -26.0)], [19.0, 16.0, 13.0]),
+            self.limb(
+                [(70.0, -60.0), (88.0, -42.0), (102.0, -26.0)],
+                [19.0, 16.0, 13.0],
+            ),
             self.coat,
         );
         let n = g.depth();
@@ -115,11 +121,7 @@ impl Pony {
         g.part(mane, self.mane, edge, n);
         g.dot(Path::circle(self.u(84.0, -54.0), 4.6 * self.k), ink::INK);
         g.dot(Path::circle(self.u(107.0, -26.0), 3.2 * self.k), ink::INK);
-        g.mark(
-            self.read("M102-16C98-15 95-17 93-20"),
-            ink::INK,
-            3.0,
-        );
+        g.mark(self.read("M102-16C98-15 95-17 93-20"), ink::INK, 3.0);
         g.mark(self.read("M84-28L101-44"), ink::CORAL, 6.0);
         g.mark(self.read("M88-32C78-36 70-42 64-48"), ink::CORAL, 5.0);
     }
@@ -157,7 +159,11 @@ fn ride_pony() -> Scene {
             Path::read("M52 126C66 133 84 133 98 127L102 148C86 154 64 154 50 148Z"),
             ink::TEAL,
         );
-        g.mark(Path::read("M150 128C138 130 124 120 110 110"), ink::INK, 3.4);
+        g.mark(
+            Path::read("M150 128C138 130 124 120 110 110"),
+            ink::INK,
+            3.4,
+        );
         c.draw_mid(g);
         c.draw_front(g);
         helmet(g, &c.head(), ink::SUN);
@@ -166,7 +172,11 @@ fn ride_pony() -> Scene {
         let mut a = cast::helper(0.84, p(198.0, 124.0));
         a.turn = -40.0;
         a = a.stand();
-        g.mark(Path::read("M158 130C164 144 170 148 178 148"), ink::CORAL, 5.0);
+        g.mark(
+            Path::read("M158 130C164 144 170 148 178 148"),
+            ink::CORAL,
+            5.0,
+        );
         a.arms[0] = arm(182.0, 142.0, 1.0, Z::Over, Hold::Grip).aim(150.0);
         a.draw_arm(0, g);
     });
@@ -196,8 +206,14 @@ fn brush_pony() -> Scene {
         c.arms[1].z = Z::Gone;
         c.draw_back(g);
         c.draw_mid(g);
-        g.over(Path::block(p(134.0, 122.0), 12.0, 36.0, 3.0, 14.0), ink::CHARCOAL);
-        g.over(Path::block(p(124.0, 120.0), 16.0, 38.0, 7.0, 14.0), ink::SUN);
+        g.over(
+            Path::block(p(134.0, 122.0), 12.0, 36.0, 3.0, 14.0),
+            ink::CHARCOAL,
+        );
+        g.over(
+            Path::block(p(124.0, 120.0), 16.0, 38.0, 7.0, 14.0),
+            ink::SUN,
+        );
         c.draw_front(g);
     });
     s
