@@ -47,6 +47,17 @@ fn blade(g: &mut Group, tip: P, u: P) {
     );
 }
 
+fn wide_board(g: &mut Group) {
+    let board = "M14 162C30 158 130 160 150 157C160 155 166 150 170 150C176 152 172 168 160 176\
+                     C150 182 40 184 28 182C14 178 8 166 14 162Z";
+    g.fill(Path::read(board), ink::SUN);
+    g.mark(
+        Path::read("M24 172C60 174 120 174 156 168"),
+        ink::CORAL,
+        4.5,
+    );
+}
+
 fn stand_up_board() -> Scene {
     let mut s = Scene::default();
     s.group(4.8, |g| {
@@ -59,16 +70,7 @@ fn stand_up_board() -> Scene {
         a.arms[0] = arm(150.0, 150.0, -1.0, Z::Behind, Hold::Rest).aim(160.0);
         a.draw(g);
     });
-    s.group(5.2, |g| {
-        let board = "M14 162C30 158 130 160 150 157C160 155 166 150 170 150C176 152 172 168 160 176\
-                     C150 182 40 184 28 182C14 178 8 166 14 162Z";
-        g.fill(Path::read(board), ink::SUN);
-        g.mark(
-            Path::read("M24 172C60 174 120 174 156 168"),
-            ink::CORAL,
-            4.5,
-        );
-    });
+    s.group(5.2, wide_board);
     s.group(4.8, |g| {
         let mut a = cast::helper(0.86, p(197.0, 190.0)).bust(90.0);
         a.turn = -50.0;
@@ -99,6 +101,31 @@ fn stand_up_board() -> Scene {
     s
 }
 
+/// A paddle with a blade at both ends.
+fn double_paddle(g: &mut Group, up: P, low: P) {
+    let u = (low - up).unit();
+    let shaft = Path::poly(&[up + u * 24.0, low - u * 24.0], false);
+    g.bar(shaft, ink::HAIR_BROWN, 6.5);
+    blade(g, low, u);
+    blade(g, up, u * -1.0);
+}
+
+fn kayak_hull(g: &mut Group) {
+    let hull = "M54 164C86 152 108 148 126 148L178 148C198 149 216 154 230 166C216 184 198 194 176 196\
+                    L112 196C86 194 66 184 54 164Z";
+    g.fill(Path::read(hull), ink::SUN);
+    g.mark(
+        Path::read("M66 169C110 178 184 178 220 170"),
+        ink::CORAL,
+        6.0,
+    );
+    g.mark(
+        Path::read("M118 155C132 161 170 161 184 155"),
+        ink::INK,
+        7.0,
+    );
+}
+
 fn kayak() -> Scene {
     let mut s = Scene::default();
     s.group(4.8, |g| {
@@ -127,13 +154,7 @@ fn kayak() -> Scene {
         vest(&c, g, ink::SUN, ink::CORAL);
         far.draw_front(g);
     });
-    s.group(5.2, |g| {
-        let hull = "M54 164C86 152 108 148 126 148L178 148C198 149 216 154 230 166C216 184 198 194 176 196\
-                    L112 196C86 194 66 184 54 164Z";
-        g.fill(Path::read(hull), ink::SUN);
-        g.mark(Path::read("M66 169C110 178 184 178 220 170"), ink::CORAL, 6.0);
-        g.mark(Path::read("M118 155C132 161 170 161 184 155"), ink::INK, 7.0);
-    });
+    s.group(5.2, kayak_hull);
     s.group(4.8, |g| {
         let mut a = cast::helper_dark(0.98, p(42.0, 200.0)).bust(94.0);
         a.turn = 50.0;
@@ -142,15 +163,7 @@ fn kayak() -> Scene {
         a.draw_arm(0, g);
     });
     s.group(4.8, |g| {
-        let (up, low) = (p(222.0, 60.0), p(98.0, 198.0));
-        let u = (low - up).unit();
-        g.bar(
-            Path::poly(&[up + u * 24.0, low - u * 24.0], false),
-            ink::HAIR_BROWN,
-            6.5,
-        );
-        blade(g, low, u);
-        blade(g, up, u * -1.0);
+        double_paddle(g, p(222.0, 60.0), p(98.0, 198.0));
         for i in [1, 0] {
             c.draw_arm(i, g);
         }
@@ -201,6 +214,19 @@ fn get_in_boat() -> Scene {
     s
 }
 
+/// The rudder with its tiller.
+fn rudder(g: &mut Group) {
+    g.fill(
+        Path::read("M34 138L54 138L58 176C58 196 50 210 32 214C24 206 22 190 24 176Z"),
+        ink::CORAL,
+    );
+    g.bar(
+        Path::poly(&[p(42.0, 140.0), p(102.0, 138.0)], false),
+        ink::SUN,
+        10.0,
+    );
+}
+
 fn steer() -> Scene {
     let mut s = Scene::default();
     s.group(4.8, |g| {
@@ -237,17 +263,7 @@ fn steer() -> Scene {
         g.mark(Path::read("M60 172C120 174 176 172 222 162"), ink::TEAL, 6.0);
     });
     props::water(&mut s, 12.0, 228.0, 188.0, 38.0);
-    s.group(5.2, |g| {
-        g.fill(
-            Path::read("M34 138L54 138L58 176C58 196 50 210 32 214C24 206 22 190 24 176Z"),
-            ink::CORAL,
-        );
-        g.bar(
-            Path::poly(&[p(42.0, 140.0), p(102.0, 138.0)], false),
-            ink::SUN,
-            10.0,
-        );
-    });
+    s.group(5.2, rudder);
     s.group(4.8, |g| c.draw_arm(1, g));
     s
 }

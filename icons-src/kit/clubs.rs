@@ -187,9 +187,40 @@ fn wheel(g: &mut Group, c: P, r: f64) {
     g.dot(Path::circle(c, 6.0), ink::CHARCOAL);
 }
 
+/// Front wheel, frame and the near hind wheel.
+fn trike(g: &mut Group) {
+    let hub = p(152.0, 174.0);
+    wheel(g, hub, 35.0);
+    g.bar(
+        Path::poly(&[p(72.0, 180.0), p(88.0, 150.0), p(140.0, 132.0)], false),
+        ink::SUN,
+        9.0,
+    );
+    g.bar(
+        Path::poly(&[hub, p(140.0, 110.0), p(136.0, 98.0)], false),
+        ink::SUN,
+        8.0,
+    );
+    g.bar(
+        Path::poly(&[p(134.0, 98.0), p(146.0, 96.0)], false),
+        ink::CHARCOAL,
+        8.0,
+    );
+    g.bar(
+        Path::poly(&[p(132.0, 190.0), p(158.0, 190.0)], false),
+        ink::CHARCOAL,
+        6.0,
+    );
+    g.bar(
+        Path::poly(&[p(76.0, 144.0), p(106.0, 144.0)], false),
+        ink::CHARCOAL,
+        10.0,
+    );
+    wheel(g, p(70.0, 180.0), 30.0);
+}
+
 fn ride_trike() -> Scene {
     let mut s = Scene::default();
-    let hub = p(152.0, 174.0);
     s.group(5.0, |g| {
         wheel(g, p(42.0, 172.0), 28.0);
     });
@@ -206,33 +237,7 @@ fn ride_trike() -> Scene {
         c.arms[1].z = Z::Gone;
         c.arms[0] = arm(134.0, 102.0, 1.0, Z::Over, Hold::Grip).aim(-10.0);
         c.draw_back(g);
-        wheel(g, hub, 35.0);
-        g.bar(
-            Path::poly(&[p(72.0, 180.0), p(88.0, 150.0), p(140.0, 132.0)], false),
-            ink::SUN,
-            9.0,
-        );
-        g.bar(
-            Path::poly(&[hub, p(140.0, 110.0), p(136.0, 98.0)], false),
-            ink::SUN,
-            8.0,
-        );
-        g.bar(
-            Path::poly(&[p(134.0, 98.0), p(146.0, 96.0)], false),
-            ink::CHARCOAL,
-            8.0,
-        );
-        g.bar(
-            Path::poly(&[p(132.0, 190.0), p(158.0, 190.0)], false),
-            ink::CHARCOAL,
-            6.0,
-        );
-        g.bar(
-            Path::poly(&[p(76.0, 144.0), p(106.0, 144.0)], false),
-            ink::CHARCOAL,
-            10.0,
-        );
-        wheel(g, p(70.0, 180.0), 30.0);
+        trike(g);
         c.draw_mid(g);
         c.draw_front(g);
         helmet(g, &c.head(), ink::SUN);

@@ -104,6 +104,20 @@ fn can(g: &mut Group) {
     g.mark(Path::read("M106 130L150 130"), ink::WHITE, 4.0);
 }
 
+fn sprouts(g: &mut Group) {
+    for (x, h) in [(160.0, 30.0), (190.0, 40.0), (218.0, 28.0)] {
+        g.bar(
+            Path::poly(&[p(x, 212.0), p(x, 212.0 - h)], false),
+            ink::LEAF,
+            6.0,
+        );
+        let top = p(x, 214.0 - h);
+        for dx in [-15.0, 15.0] {
+            g.fill(leaf(top, top + p(dx, -13.0)), ink::LEAF);
+        }
+    }
+}
+
 fn water_plants() -> Scene {
     let mut s = Scene::default();
     s.group(0.0, |g| {
@@ -112,19 +126,7 @@ fn water_plants() -> Scene {
             ink::HAIR_BROWN,
         );
     });
-    s.group(4.8, |g| {
-        for (x, h) in [(160.0, 30.0), (190.0, 40.0), (218.0, 28.0)] {
-            g.bar(
-                Path::poly(&[p(x, 212.0), p(x, 212.0 - h)], false),
-                ink::LEAF,
-                6.0,
-            );
-            let top = p(x, 214.0 - h);
-            for dx in [-15.0, 15.0] {
-                g.fill(leaf(top, top + p(dx, -13.0)), ink::LEAF);
-            }
-        }
-    });
+    s.group(4.8, sprouts);
     s.group(4.8, |g| {
         let mut c = cast::main_girl(0.98, p(58.0, 140.0));
         c.turn = 50.0;
@@ -214,15 +216,16 @@ fn look_closely() -> Scene {
     s
 }
 
+fn limb(q: [(f64, f64); 3], w: [f64; 3]) -> Path {
+    Limb {
+        pts: q.map(|(x, y)| p(x, y)),
+        w,
+        flat: false,
+    }
+    .outline()
+}
+
 fn goat(g: &mut Group) {
-    let limb = |q: [(f64, f64); 3], w: [f64; 3]| {
-        Limb {
-            pts: q.map(|(x, y)| p(x, y)),
-            w,
-            flat: false,
-        }
-        .outline()
-    };
     g.fill(
         Path::read("M148 62C138 40 146 22 166 12C160 26 160 42 168 60Z"),
         ink::CHARCOAL,

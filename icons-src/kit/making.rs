@@ -1,11 +1,11 @@
 //! Making, cooking, eating and reading together.
 
 use super::big_hands::{PINCH, at};
-use super::body::{Bottom, Z, arm, leg};
+use super::body::{Bottom, Figure, Z, arm, leg};
 use super::cast;
 use super::geom::{P, Path, p};
 use super::hands::Hold;
-use super::head::{SKIN, SKIN_LIGHT};
+use super::head::SKIN;
 use super::paint::{Group, Scene, ink};
 use super::people_b::seated;
 
@@ -56,6 +56,50 @@ fn paint() -> Scene {
     s
 }
 
+fn scissors(g: &mut Group) {
+    g.fill(
+        Path::read("M60 76C90 76 136 88 168 106L160 118C128 110 90 96 60 76Z"),
+        ink::GREY_LIGHT,
+    );
+    g.fill(
+        Path::read("M60 126C90 126 136 114 168 96L160 84C128 92 90 106 60 126Z"),
+        ink::GREY_LIGHT,
+    );
+    for y in [74.0, 128.0] {
+        g.bar(
+            Path::ellipse(
+                p(190.0, y),
+                25.0,
+                17.0,
+                if y < 100.0 { -24.0 } else { 24.0 },
+            ),
+            ink::CORAL,
+            11.0,
+        );
+    }
+    g.dot(Path::circle(p(146.0, 101.0), 4.5), ink::INK);
+}
+
+fn glue_stick(g: &mut Group) {
+    g.fill(
+        Path::block(p(120.0, 196.0), 84.0, 38.0, 6.0, -12.0),
+        ink::TEAL,
+    );
+    g.fill(
+        Path::block(p(168.0, 186.0), 20.0, 30.0, 3.0, -12.0),
+        ink::GREY_LIGHT,
+    );
+    g.over(
+        Path::block(p(182.0, 183.0), 18.0, 24.0, 7.0, -12.0),
+        ink::WHITE,
+    );
+    g.band(
+        Path::poly(&[p(100.0, 181.0), p(107.0, 219.0)], false),
+        ink::WHITE,
+        5.0,
+    );
+}
+
 fn cut_and_stick() -> Scene {
     let mut s = Scene::default();
     s.group(5.2, |g| {
@@ -66,48 +110,8 @@ fn cut_and_stick() -> Scene {
         g.dot(Path::circle(p(50.0, 54.0), 20.0), ink::WHITE);
         g.dot(Path::read("M32 162L52 134L72 162Z"), ink::TEAL);
     });
-    s.group(5.2, |g| {
-        g.fill(
-            Path::read("M60 76C90 76 136 88 168 106L160 118C128 110 90 96 60 76Z"),
-            ink::GREY_LIGHT,
-        );
-        g.fill(
-            Path::read("M60 126C90 126 136 114 168 96L160 84C128 92 90 106 60 126Z"),
-            ink::GREY_LIGHT,
-        );
-        for y in [74.0, 128.0] {
-            g.bar(
-                Path::ellipse(
-                    p(190.0, y),
-                    25.0,
-                    17.0,
-                    if y < 100.0 { -24.0 } else { 24.0 },
-                ),
-                ink::CORAL,
-                11.0,
-            );
-        }
-        g.dot(Path::circle(p(146.0, 101.0), 4.5), ink::INK);
-    });
-    s.group(5.2, |g| {
-        g.fill(
-            Path::block(p(120.0, 196.0), 84.0, 38.0, 6.0, -12.0),
-            ink::TEAL,
-        );
-        g.fill(
-            Path::block(p(168.0, 186.0), 20.0, 30.0, 3.0, -12.0),
-            ink::GREY_LIGHT,
-        );
-        g.over(
-            Path::block(p(182.0, 183.0), 18.0, 24.0, 7.0, -12.0),
-            ink::WHITE,
-        );
-        g.band(
-            Path::poly(&[p(100.0, 181.0), p(107.0, 219.0)], false),
-            ink::WHITE,
-            5.0,
-        );
-    });
+    s.group(5.2, scissors);
+    s.group(5.2, glue_stick);
     s
 }
 
@@ -309,12 +313,48 @@ fn eat_together() -> Scene {
     s
 }
 
+fn picture_book(g: &mut Group) {
+    let book = "M84 130L88 86C100 78 112 80 120 88C128 78 142 76 154 84L152 130C140 124 128 126 119 134\
+                    C110 126 98 124 84 130Z";
+    let up = |d: &str| Path::read(d).map(|q| q - p(-4.0, 16.0));
+    g.over(up(book), ink::SUN);
+    g.mark(up("M120 90L119 130"), ink::WHITE, 3.4);
+    g.dot(Path::circle(p(107.0, 88.0), 9.0), ink::CORAL);
+    g.dot(up("M128 116L137 98L146 114Z"), ink::TEAL);
+}
+
+/// A child of the cast sitting on the floor and looking up.
+fn listener(s: &mut Scene, seat: P, yaw: f64, who: fn(f64, P) -> Figure) {
+    s.group(4.6, |g| {
+        let mut c = seated(0.8, seat, yaw);
+        let look = who(1.0, seat);
+        c.skin = look.skin;
+        c.hair = look.hair;
+        c.top.0 = look.top.0;
+        c.look[1] = -10.0;
+        c.bottom = Bottom::Legs(ink::NAVY, 0.9);
+        c.draw(g);
+    });
+}
+
 fn story_time() -> Scene {
     let mut s = Scene::default();
     s.group(4.8, |g| {
-        g.bar(Path::poly(&[p(24.0, 160.0), p(24.0, 222.0)], false), ink::HAIR_BROWN, 8.0);
-        g.bar(Path::poly(&[p(20.0, 162.0), p(78.0, 162.0)], false), ink::HAIR_BROWN, 10.0);
-        g.bar(Path::poly(&[p(72.0, 162.0), p(72.0, 222.0)], false), ink::HAIR_BROWN, 8.0);
+        g.bar(
+            Path::poly(&[p(24.0, 160.0), p(24.0, 222.0)], false),
+            ink::HAIR_BROWN,
+            8.0,
+        );
+        g.bar(
+            Path::poly(&[p(20.0, 162.0), p(78.0, 162.0)], false),
+            ink::HAIR_BROWN,
+            10.0,
+        );
+        g.bar(
+            Path::poly(&[p(72.0, 162.0), p(72.0, 222.0)], false),
+            ink::HAIR_BROWN,
+            8.0,
+        );
         let mut a = cast::parent(0.9, p(48.0, 140.0));
         a.turn = 50.0;
         a.look = [50.0, 10.0, 0.0];
@@ -327,39 +367,10 @@ fn story_time() -> Scene {
         a.arms[0] = arm(94.0, 112.0, 1.0, Z::Over, Hold::Grip).aim(10.0);
         a.draw_back(g);
         a.draw_mid(g);
-        let book = "M84 130L88 86C100 78 112 80 120 88C128 78 142 76 154 84L152 130C140 124 128 126 119 134\
-                    C110 126 98 124 84 130Z";
-        let up = |d: &str| Path::read(d).map(|q| q - p(-4.0, 16.0));
-        g.over(up(book), ink::SUN);
-        g.mark(up("M120 90L119 130"), ink::WHITE, 3.4);
-        g.dot(Path::circle(p(107.0, 88.0), 9.0), ink::CORAL);
-        g.dot(up("M128 116L137 98L146 114Z"), ink::TEAL);
+        picture_book(g);
         a.draw_front(g);
     });
-    for (x, k) in [(196.0, 0), (146.0, 1)] {
-        s.group(4.6, |g| {
-            let mut c = seated(
-                0.8,
-                p(x, if k == 0 { 204.0 } else { 214.0 }),
-                if k == 0 { -46.0 } else { -140.0 },
-            );
-            let style = if k == 0 {
-                cast::main_child(1.0, p(0.0, 0.0))
-            } else {
-                cast::curls(1.0, p(0.0, 0.0))
-            };
-            c.skin = style.skin;
-            c.hair = style.hair;
-            c.top.0 = style.top.0;
-            if k == 0 {
-                c.skin = SKIN;
-            } else {
-                c.skin = SKIN_LIGHT;
-            }
-            c.look[1] = -10.0;
-            c.bottom = Bottom::Legs(ink::NAVY, 0.9);
-            c.draw(g);
-        });
-    }
+    listener(&mut s, p(196.0, 204.0), -46.0, cast::main_child);
+    listener(&mut s, p(146.0, 214.0), -140.0, cast::curls);
     s
 }

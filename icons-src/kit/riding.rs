@@ -1,6 +1,6 @@
 //! Riding and grooming: a pony built of the same limbs as people.
 
-use super::body::{Bottom, Z, arm, leg};
+use super::body::{Bottom, Figure, Z, arm, leg};
 use super::cast;
 use super::clubs::helmet;
 use super::geom::{P, Path, p};
@@ -127,6 +127,20 @@ impl Pony {
     }
 }
 
+fn rider() -> Figure {
+    let mut c = cast::main_child(0.9, p(74.0, 119.0));
+    c.turn = 60.0;
+    c.look = [44.0, 0.0, 0.0];
+    c.shoes = Some(ink::CHARCOAL);
+    c.bottom = Bottom::Legs(ink::NAVY, 0.95);
+    c = c.stand();
+    c.legs[1].z = Z::Gone;
+    c.legs[0] = leg(84.0, 170.0, -1.0, 1.0).knee(94.0, 140.0);
+    c.arms[1].z = Z::Gone;
+    c.arms[0] = arm(106.0, 108.0, 1.0, Z::Front, Hold::Grip).aim(0.0);
+    c
+}
+
 fn ride_pony() -> Scene {
     let mut s = Scene::default();
     s.group(4.8, |g| {
@@ -143,16 +157,7 @@ fn ride_pony() -> Scene {
         coat: ink::HAIR_FAIR,
         mane: ink::HAIR_BROWN,
     };
-    let mut c = cast::main_child(0.9, p(74.0, 119.0));
-    c.turn = 60.0;
-    c.look = [44.0, 0.0, 0.0];
-    c.shoes = Some(ink::CHARCOAL);
-    c.bottom = Bottom::Legs(ink::NAVY, 0.95);
-    c = c.stand();
-    c.legs[1].z = Z::Gone;
-    c.legs[0] = leg(84.0, 170.0, -1.0, 1.0).knee(94.0, 140.0);
-    c.arms[1].z = Z::Gone;
-    c.arms[0] = arm(106.0, 108.0, 1.0, Z::Front, Hold::Grip).aim(0.0);
+    let c = rider();
     s.group(4.8, |g| {
         pony.draw(g);
         g.over(
