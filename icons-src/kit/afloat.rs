@@ -48,14 +48,10 @@ fn blade(g: &mut Group, tip: P, u: P) {
 }
 
 fn wide_board(g: &mut Group) {
-    let board = "M14 162C30 158 130 160 150 157C160 155 166 150 170 150C176 152 172 168 160 176\
-                     C150 182 40 184 28 182C14 178 8 166 14 162Z";
+    let board = "M12 167C22 160 60 160 140 160C156 160 168 158 178 154C180 164 168 178 150 180L36 180\
+                 C20 180 8 174 12 167Z";
     g.fill(Path::read(board), ink::SUN);
-    g.mark(
-        Path::read("M24 172C60 174 120 174 156 168"),
-        ink::CORAL,
-        4.5,
-    );
+    g.mark(Path::read("M26 171L150 171"), ink::CORAL, 4.5);
 }
 
 fn stand_up_board() -> Scene {

@@ -329,11 +329,12 @@ fn camp_fire_circle() -> Scene {
             let from = if i == 0 {
                 cast::main_child(1.0, p(0.0, 0.0))
             } else {
-                cast::puffs(1.0, p(0.0, 0.0))
+                cast::muffs(1.0, p(0.0, 0.0))
             };
             c.skin = from.skin;
             c.hair = from.hair;
             c.top.0 = from.top.0;
+            c.wear = from.wear;
             c.draw(g);
         });
     }

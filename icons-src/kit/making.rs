@@ -331,6 +331,7 @@ fn listener(s: &mut Scene, seat: P, yaw: f64, who: fn(f64, P) -> Figure) {
         c.skin = look.skin;
         c.hair = look.hair;
         c.top.0 = look.top.0;
+        c.wear = look.wear;
         c.look[1] = -10.0;
         c.bottom = Bottom::Legs(ink::NAVY, 0.9);
         c.draw(g);

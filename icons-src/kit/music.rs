@@ -76,15 +76,16 @@ fn dance() -> Scene {
 fn streamer(g: &mut Group, tip: P) {
     let turns = [
         tip,
-        p(212.0, 28.0),
-        p(158.0, 74.0),
-        p(218.0, 104.0),
-        p(156.0, 146.0),
-        p(216.0, 180.0),
+        p(206.0, 22.0),
+        p(166.0, 62.0),
+        p(222.0, 86.0),
+        p(158.0, 126.0),
+        p(222.0, 150.0),
+        p(152.0, 190.0),
     ];
     let fold = |a: P, b: P, from: f64, to: f64| {
         let half = p((b.x - a.x) * 0.5, 0.0);
-        let out = p((b.x - a.x).signum() * 14.0, 0.0);
+        let out = p((b.x - a.x).signum() * 9.0, 0.0);
         let (c, d) = (b + p(0.0, to), a + p(0.0, from));
         let (mut near, far) = (a.to(d, 0.5) - out, b.to(c, 0.5) + out);
         if from < to {
@@ -99,10 +100,10 @@ fn streamer(g: &mut Group, tip: P) {
             Seg::Z,
         ])
     };
-    for i in [1, 3, 0, 2, 4] {
-        let from = if i == 0 { 5.0 } else { 24.0 };
+    for i in [1, 3, 5, 0, 2, 4] {
+        let from = if i == 0 { 5.0 } else { 19.0 };
         let colour = if i % 2 == 0 { ink::SUN } else { ink::CORAL };
-        g.over(fold(turns[i], turns[i + 1], from, 24.0), colour);
+        g.over(fold(turns[i], turns[i + 1], from, 19.0), colour);
     }
 }
 
