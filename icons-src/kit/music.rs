@@ -13,7 +13,7 @@ use super::props::Wheelchair;
 pub fn symbols() -> Vec<(&'static str, String)> {
     vec![
         ("dance", dance().zoom(0.97).svg("dance", "Dance")),
-        ("ribbon", ribbon().svg("ribbon", "Ribbon")),
+        ("ribbon", ribbon().zoom(0.97).svg("ribbon", "Ribbon")),
         ("listen_music", listen_music().svg("listen_music", "Music")),
         (
             "shake_maraca",
