@@ -2,8 +2,10 @@
 //! program, same bytes. `main.rs` writes the files; a test may take this module
 //! in by its path and compare.
 
+pub mod afloat;
 pub mod age;
 pub mod arrival;
+pub mod big_hands;
 pub mod boats;
 pub mod body;
 pub mod cast;
@@ -22,7 +24,10 @@ pub mod hands;
 pub mod head;
 pub mod in_water;
 pub mod limb;
+pub mod making;
 pub mod moving;
+pub mod music;
+pub mod outing;
 pub mod paint;
 pub mod park;
 pub mod people_a;
@@ -30,6 +35,7 @@ pub mod people_b;
 pub mod people_c;
 pub mod places;
 pub mod props;
+pub mod riding;
 pub mod sand_games;
 pub mod signals;
 pub mod telling;
@@ -56,6 +62,7 @@ fn drawn() -> Vec<(&'static str, String)> {
         people_a::symbols(),
         people_b::symbols(),
         people_c::symbols(),
+        afloat::symbols(),
         arrival::symbols(),
         boats::symbols(),
         caution::symbols(),
@@ -66,9 +73,13 @@ fn drawn() -> Vec<(&'static str, String)> {
         garden::symbols(),
         hall::symbols(),
         in_water::symbols(),
+        making::symbols(),
         moving::symbols(),
+        music::symbols(),
+        outing::symbols(),
         park::symbols(),
         places::symbols(),
+        riding::symbols(),
         sand_games::symbols(),
         signals::symbols(),
         telling::symbols(),
