@@ -3,6 +3,7 @@
 //! in by its path and compare.
 
 pub mod arrival;
+pub mod ball_play;
 pub mod boats;
 pub mod body;
 pub mod cast;
@@ -29,6 +30,7 @@ pub mod people_c;
 pub mod places;
 pub mod props;
 pub mod together;
+pub mod track;
 
 /// Every symbol that the kit draws as its id and its SVG text.
 pub fn symbols() -> Vec<(&'static str, String)> {
@@ -46,6 +48,8 @@ pub fn symbols() -> Vec<(&'static str, String)> {
         caution::symbols(),
         hall::symbols(),
         park::symbols(),
+        track::symbols(),
+        ball_play::symbols(),
         clubs::symbols(),
         garden::symbols(),
         close_ups::symbols(),
