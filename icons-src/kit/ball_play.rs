@@ -5,6 +5,7 @@ use super::cast;
 use super::geom::{P, Path, p, polar};
 use super::hall::{rail, shadow};
 use super::hands::Hold;
+use super::head::Wear;
 use super::paint::{Group, Scene, ink};
 use super::props::Wheelchair;
 
@@ -53,6 +54,7 @@ fn throw_far() -> Scene {
         c.turn = 62.0;
         c.lean = 12.0;
         c.look = [56.0, -12.0, 0.0];
+        c.wear = Wear::Glasses;
         c = c.stand();
         c.arms[0] = arm(124.0, 78.0, 1.0, Z::Over, Hold::Open).aim(-30.0);
         c.arms[1] = arm(28.0, 124.0, 1.0, Z::Behind, Hold::Rest);
@@ -79,16 +81,16 @@ fn in_chair(mut c: Figure, chair: &Wheelchair, lean: f64) -> Figure {
 fn roll_ball() -> Scene {
     let mut s = Scene::default();
     let chair = Wheelchair {
-        at: p(38.0, 146.0),
+        at: p(36.0, 144.0),
         dir: 1.0,
-        k: 1.0,
+        k: 1.1,
     };
-    s.group(0.0, |g| flight(g, p(170.0, 186.0), 17.0, 0.0, 18.0));
+    s.group(0.0, |g| flight(g, p(171.0, 186.0), 18.0, 0.0, 10.0));
     s.group(5.0, |g| {
-        let mut c = in_chair(cast::main_child(1.0, p(0.0, 0.0)), &chair, 26.0);
+        let mut c = in_chair(cast::main_child(1.1, p(0.0, 0.0)), &chair, 26.0);
         c.look = [60.0, 16.0, 0.0];
         let sh = c.shoulder(0);
-        c.arms[0] = arm(sh.x + 44.0, sh.y + 34.0, 1.0, Z::Front, Hold::Open).aim(40.0);
+        c.arms[0] = arm(sh.x + 46.0, sh.y + 38.0, 1.0, Z::Front, Hold::Open).aim(40.0);
         c.arms[1].z = Z::Gone;
         chair.frame(g);
         c.draw_back(g);
@@ -96,8 +98,8 @@ fn roll_ball() -> Scene {
         chair.wheel(g);
         c.draw_front(g);
     });
-    s.group(5.0, |g| ball(g, p(170.0, 186.0), 16.0));
-    s.group(5.0, |g| g.fill(Path::circle(p(216.0, 190.0), 12.0), ink::WHITE));
+    s.group(5.0, |g| ball(g, p(171.0, 186.0), 18.0));
+    s.group(5.0, |g| g.fill(Path::circle(p(217.0, 190.0), 14.0), ink::WHITE));
     s
 }
 
@@ -210,7 +212,7 @@ fn basket() -> Scene {
         k: 1.0,
     };
     s.group(5.0, |g| {
-        let mut c = in_chair(cast::puffs(1.0, p(0.0, 0.0)), &chair, -4.0);
+        let mut c = in_chair(cast::main_girl(1.0, p(0.0, 0.0)), &chair, -4.0);
         c.look = [56.0, -16.0, 0.0];
         c.arms[0] = arm(102.0, 70.0, 1.0, Z::Over, Hold::Open).aim(-60.0);
         c.arms[1] = arm(114.0, 62.0, 1.0, Z::Behind, Hold::Open).aim(-50.0);

@@ -4,7 +4,7 @@ use super::body::{Figure, Z, arm, leg};
 use super::cast;
 use super::geom::{P, Path, p, polar};
 use super::hands::{Hold, foot};
-use super::head::{Head, SKIN};
+use super::head::{Head, SKIN, Wear};
 use super::limb::Limb;
 use super::paint::{Group, Scene, ink};
 
@@ -64,17 +64,17 @@ fn thick_mat(g: &mut Group, x0: f64, x1: f64, y: f64, deep: f64, thick: f64) {
 
 fn gym_mat() -> Scene {
     let mut s = Scene::default();
-    s.group(5.2, |g| thick_mat(g, 14.0, 226.0, 140.0, 62.0, 22.0));
+    s.group(5.2, |g| thick_mat(g, 14.0, 226.0, 118.0, 84.0, 24.0));
     s.group(5.2, |g| {
-        let mut c = cast::main_child(1.06, p(142.0, 164.0));
+        let mut c = cast::main_child(1.08, p(140.0, 158.0));
         c.turn = 90.0;
         c.lean = -90.0;
         c.look = [62.0, 0.0, -88.0];
         c = c.stand();
-        c.arms[0] = arm(142.0, 178.0, 1.0, Z::Front, Hold::Rest).aim(4.0);
+        c.arms[0] = arm(140.0, 174.0, 1.0, Z::Front, Hold::Rest).aim(4.0);
         c.arms[1].z = Z::Gone;
-        c.legs[0] = leg(182.0, 182.0, -1.0, 1.0);
-        c.legs[1] = leg(200.0, 174.0, -1.0, 1.0).z(Z::Behind);
+        c.legs[0] = leg(180.0, 178.0, -1.0, 1.0);
+        c.legs[1] = leg(198.0, 168.0, -1.0, 1.0).z(Z::Behind);
         c.draw(g);
     });
     s
@@ -116,6 +116,7 @@ fn bounce() -> Scene {
     s.group(5.0, |g| {
         let mut c = cast::main_child(0.82, p(120.0, 98.0));
         c.look = [0.0, -6.0, 0.0];
+        c.wear = Wear::Muffs(ink::SUN);
         c = c.stand();
         c.arms[0] = arm(68.0, 38.0, 1.0, Z::Front, Hold::Open).aim(-128.0).flip();
         c.arms[1] = arm(172.0, 38.0, -1.0, Z::Front, Hold::Open).aim(-52.0);
@@ -208,8 +209,8 @@ fn roll_over() -> Scene {
             ..cast::main_child(1.1, hip).head()
         };
         head.draw_behind(g);
-        let far = thigh(p(48.0, 150.0), p(76.0, 112.0));
-        g.fill(far.outline().then(foot(far.pts[2], 25.0, 50.0, -1.0), false).wound(), skin.0);
+        let far = thigh(p(40.0, 136.0), p(74.0, 103.0));
+        g.fill(far.outline().then(foot(far.pts[2], 25.0, 40.0, -1.0), false).wound(), skin.0);
         g.fill(far.cut(0.5, 1.0).outline(), ink::NAVY);
         g.band(far.cut(0.5, 1.0).across(), ink::WHITE, 2.6);
         let back = Limb {
@@ -219,10 +220,10 @@ fn roll_over() -> Scene {
         };
         g.fill(back.outline(), ink::CORAL);
         g.over(Path::ellipse(hip, 23.0, 21.0, 40.0), ink::NAVY);
-        let near = thigh(p(62.0, 140.0), p(80.0, 98.0));
+        let near = thigh(p(70.0, 150.0), p(86.0, 108.0));
         let n = g.depth();
         g.part(
-            near.outline().then(foot(near.pts[2], 25.0, 46.0, -1.0), false).wound(),
+            near.outline().then(foot(near.pts[2], 25.0, 20.0, -1.0), false).wound(),
             skin.0,
             near.edge(0.4),
             n,

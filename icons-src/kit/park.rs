@@ -33,26 +33,27 @@ fn grass(s: &mut Scene, x0: f64, x1: f64, y: f64, half: f64) {
 
 fn swing() -> Scene {
     let mut s = Scene::default();
-    let top = p(84.0, 20.0);
-    let seat = top + polar(56.0, 150.0);
-    s.group(5.0, |g| {
-        rail(g, top, p(20.0, 222.0), ink::CHARCOAL, 10.0);
-        rail(g, top, p(148.0, 222.0), ink::CHARCOAL, 10.0);
-        g.over(Path::circle(top, 11.0), ink::CHARCOAL);
+    let top = p(94.0, 24.0);
+    let seat = top + polar(66.0, 152.0);
+    s.group(0.0, |g| {
+        for x in [22.0, 166.0] {
+            g.mark(Path::poly(&[top, p(x, 222.0)], false), ink::GREY, 11.0);
+        }
+        g.dot(Path::circle(top, 12.0), ink::GREY);
     });
     let along = (seat - top).unit();
-    let grip = top + along * 82.0;
+    let grip = top + along * 92.0;
     s.group(4.6, |g| {
-        let mut c = cast::main_girl(0.94, seat + p(-2.0, -13.0));
+        let mut c = cast::main_girl(0.94, seat + p(-10.0, -12.0));
         c.turn = 80.0;
-        c.lean = -42.0;
-        c.look = [74.0, -6.0, -22.0];
+        c.lean = -44.0;
+        c.look = [74.0, -4.0, -24.0];
         c = c.stand();
-        c.arms[0] = arm(grip.x - 7.0, grip.y + 6.0, 1.0, Z::Over, Hold::Grip).aim(-30.0);
+        c.arms[0] = arm(grip.x - 8.0, grip.y + 4.0, 1.0, Z::Over, Hold::Grip).aim(-20.0);
         c.arms[1].z = Z::Gone;
         let h = c.hip;
-        c.legs[0] = leg(h.x + 62.0, h.y - 4.0, -1.0, 1.0).tilt(-60.0);
-        c.legs[1] = leg(h.x + 58.0, h.y + 12.0, -1.0, 1.0).tilt(-50.0).z(Z::Behind);
+        c.legs[0] = leg(h.x + 64.0, h.y - 6.0, -1.0, 1.0).tilt(-60.0);
+        c.legs[1] = leg(h.x + 60.0, h.y + 8.0, -1.0, 1.0).tilt(-50.0).z(Z::Behind);
         c.draw_back(g);
         c.draw_mid(g);
         let n = along.left();
@@ -238,7 +239,7 @@ fn climbing_frame() -> Scene {
         g.bar(ring(100.0), ink::SUN, 8.0);
     });
     s.group(5.0, |g| {
-        let mut c = cast::bob(0.86, p(120.0, 102.0));
+        let mut c = cast::main_girl(0.86, p(120.0, 102.0));
         c = c.stand();
         for i in 0..2 {
             let d = if i == 0 { -1.0 } else { 1.0 };

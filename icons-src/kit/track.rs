@@ -34,7 +34,7 @@ fn start_line() -> Scene {
             let d = Path::poly(&[p(a, 14.0), p(b, 226.0)], false);
             g.band(d, ink::WHITE, 6.0);
         }
-        g.dot(Path::read("M12 74L228 74L228 97L12 97Z"), ink::WHITE);
+        g.dot(Path::read("M10 74L230 74L230 97L10 97Z"), ink::WHITE);
     });
     for x in [80.0, 160.0] {
         s.group(5.4, |g| shoe(g, p(x, 156.0)));
@@ -57,7 +57,7 @@ fn shoe(g: &mut Group, at: P) {
 fn long_jump() -> Scene {
     let mut s = Scene::default();
     s.group(0.0, |g| {
-        g.dot(Path::read("M14 190L78 190L72 220L14 220Z"), ink::CORAL);
+        g.dot(Path::read("M24 190L78 190L72 220L14 220Z"), ink::CORAL);
         g.dot(Path::read("M60 190L70 190L64 220L54 220Z"), ink::WHITE);
         g.dot(Path::read("M82 190L216 190L228 220L76 220Z"), ink::SAND);
         for (x, y) in [(98.0, 210.0), (120.0, 198.0), (176.0, 213.0), (204.0, 198.0)] {
@@ -76,10 +76,10 @@ fn long_jump() -> Scene {
         c.lean = 16.0;
         c.look = [66.0, 2.0, 0.0];
         c = c.stand();
-        c.arms[0] = arm(178.0, 86.0, 1.0, Z::Front, Hold::Flat).aim(6.0);
-        c.arms[1] = arm(182.0, 66.0, 1.0, Z::Behind, Hold::Flat).aim(-14.0);
-        c.legs[0] = leg(182.0, 146.0, -1.0, 1.0).tilt(-40.0);
-        c.legs[1] = leg(188.0, 130.0, -1.0, 1.0).tilt(-40.0).z(Z::Behind);
+        c.arms[0] = arm(178.0, 70.0, 1.0, Z::Front, Hold::Flat).aim(-20.0);
+        c.arms[1] = arm(172.0, 48.0, 1.0, Z::Behind, Hold::Flat).aim(-44.0);
+        c.legs[0] = leg(184.0, 150.0, -1.0, 1.0).tilt(-50.0);
+        c.legs[1] = leg(190.0, 136.0, -1.0, 1.0).tilt(-50.0).z(Z::Behind);
         c.draw(g);
     });
     s
@@ -275,7 +275,7 @@ fn sit_down() -> Scene {
     s.add(pale.ghost(false));
     low_bench(&mut s);
     s.group(5.2, |g| on_bench().draw(g));
-    s.group(0.0, |g| bow(g, p(136.0, 110.0), 84.0, -106.0, -154.0));
+    s.group(0.0, |g| bow(g, p(136.0, 98.0), 82.0, -104.0, -149.0));
     s
 }
 
@@ -286,6 +286,6 @@ fn stand_up() -> Scene {
     on_bench().draw(&mut pale);
     s.add(pale.ghost(false));
     s.group(5.2, |g| upright().draw(g));
-    s.group(0.0, |g| bow(g, p(136.0, 110.0), 84.0, -154.0, -108.0));
+    s.group(0.0, |g| bow(g, p(136.0, 102.0), 82.0, -152.0, -108.0));
     s
 }
