@@ -28,8 +28,12 @@ pub fn symbols() -> Vec<(&'static str, String)> {
 /// A yellow ball with one coral stripe.
 fn ball(g: &mut Group, at: P, r: f64) {
     g.fill(Path::circle(at, r), ink::SUN);
-    let stripe = "M-.92-.3C-.4-.02.4-.02.92-.3C.98-.1.98.1.92.3C.4.56-.4.56-.92.3C-.98.1-.98-.1-.92-.3Z";
-    g.dot(Path::read(stripe).put(at, r * 0.99, -24.0, false), ink::CORAL);
+    let stripe =
+        "M-.92-.3C-.4-.02.4-.02.92-.3C.98-.1.98.1.92.3C.4.56-.4.56-.92.3C-.98.1-.98-.1-.92-.3Z";
+    g.dot(
+        Path::read(stripe).put(at, r * 0.99, -24.0, false),
+        ink::CORAL,
+    );
 }
 
 /// Lines behind something that flies in direction `deg`.
@@ -38,7 +42,11 @@ fn flight(g: &mut Group, at: P, r: f64, deg: f64, len: f64) {
         let n = polar(deg + 90.0, r * d / 45.0);
         let from = at + n + polar(deg + 180.0, r + 10.0 + f64::abs(d) * -0.1);
         let l = if d == 0.0 { len } else { len * 0.7 };
-        g.mark(Path::poly(&[from, from + polar(deg + 180.0, l)], false), ink::CHARCOAL, 5.0);
+        g.mark(
+            Path::poly(&[from, from + polar(deg + 180.0, l)], false),
+            ink::CHARCOAL,
+            5.0,
+        );
     }
 }
 
@@ -99,7 +107,9 @@ fn roll_ball() -> Scene {
         c.draw_front(g);
     });
     s.group(5.0, |g| ball(g, p(171.0, 186.0), 18.0));
-    s.group(5.0, |g| g.fill(Path::circle(p(217.0, 190.0), 14.0), ink::WHITE));
+    s.group(5.0, |g| {
+        g.fill(Path::circle(p(217.0, 190.0), 14.0), ink::WHITE)
+    });
     s
 }
 
@@ -107,15 +117,27 @@ fn roll_ball() -> Scene {
 fn football(g: &mut Group, at: P, r: f64) {
     g.fill(Path::circle(at, r), ink::WHITE);
     let star = |c: P, k: f64, turn: f64| {
-        let pts: Vec<P> = (0..5).map(|i| c + polar(turn + f64::from(i) * 72.0, k)).collect();
+        let pts: Vec<P> = (0..5)
+            .map(|i| c + polar(turn + f64::from(i) * 72.0, k))
+            .collect();
         Path::poly(&pts, true)
     };
     g.dot(star(at, r * 0.4, -90.0), ink::CHARCOAL);
     for i in 0..5 {
         let d = -90.0 + f64::from(i) * 72.0;
-        g.mark(Path::poly(&[at + polar(d, r * 0.4), at + polar(d, r * 0.74)], false), ink::CHARCOAL, 2.8);
-        let (a, b) = (at + polar(d - 19.0, r * 0.97), at + polar(d + 19.0, r * 0.97));
-        g.dot(Path::poly(&[a, at + polar(d, r * 0.66), b], true), ink::CHARCOAL);
+        g.mark(
+            Path::poly(&[at + polar(d, r * 0.4), at + polar(d, r * 0.74)], false),
+            ink::CHARCOAL,
+            2.8,
+        );
+        let (a, b) = (
+            at + polar(d - 19.0, r * 0.97),
+            at + polar(d + 19.0, r * 0.97),
+        );
+        g.dot(
+            Path::poly(&[a, at + polar(d, r * 0.66), b], true),
+            ink::CHARCOAL,
+        );
     }
 }
 
@@ -158,15 +180,23 @@ fn racket(g: &mut Group, grip: P, top: P) {
     let u = (top - grip).unit();
     rail(g, grip - u * 10.0, top + u * 4.0, ink::CHARCOAL, 9.0);
     let c = top + u * 32.0;
-    g.fill(Path::ellipse(c, 33.0, 27.0, u.deg()), ink::WHITE);
+    g.fill(Path::ellipse(c, 37.0, 31.0, u.deg()), ink::SUN);
+    g.dot(Path::ellipse(c, 29.0, 23.0, u.deg()), ink::WHITE);
     let at = |x: f64, y: f64| c + p(x, y).rot(u.deg());
-    for x in [-14.0, 0.0, 14.0] {
-        g.mark(Path::poly(&[at(x, -24.0), at(x, 24.0)], false), ink::CHARCOAL, 2.6);
+    for (x, half) in [(-14.0, 20.0), (0.0, 23.0), (14.0, 20.0)] {
+        g.band(
+            Path::poly(&[at(x, -half), at(x, half)], false),
+            ink::CHARCOAL,
+            2.8,
+        );
     }
-    for y in [-11.0, 0.0, 11.0] {
-        g.mark(Path::poly(&[at(-29.0, y), at(29.0, y)], false), ink::CHARCOAL, 2.6);
+    for (y, half) in [(-11.0, 25.5), (0.0, 29.0), (11.0, 25.5)] {
+        g.band(
+            Path::poly(&[at(-half, y), at(half, y)], false),
+            ink::CHARCOAL,
+            2.8,
+        );
     }
-    g.bar(Path::ellipse(c, 33.0, 27.0, u.deg()), ink::SUN, 8.0);
 }
 
 fn hit_ball() -> Scene {
@@ -196,12 +226,20 @@ fn basket() -> Scene {
     s.group(5.0, |g| {
         rail(g, p(214.0, 60.0), p(214.0, 218.0), ink::CHARCOAL, 9.0);
         rail(g, p(196.0, 220.0), p(226.0, 220.0), ink::CHARCOAL, 8.0);
-        g.over(Path::block(p(210.0, 64.0), 14.0, 60.0, 4.0, 0.0), ink::WHITE);
+        g.over(
+            Path::block(p(210.0, 64.0), 14.0, 60.0, 4.0, 0.0),
+            ink::WHITE,
+        );
     });
     s.group(5.0, |g| ball(g, p(172.0, 44.0), 20.0));
     s.group(5.0, |g| {
         g.fill(Path::read("M148 90L196 90L188 126L158 126Z"), ink::WHITE);
-        for d in ["M156 92L176 126", "M172 92L186 118", "M188 92L168 126", "M172 92L158 118"] {
+        for d in [
+            "M156 92L176 126",
+            "M172 92L186 118",
+            "M188 92L168 126",
+            "M172 92L158 118",
+        ] {
             g.mark(Path::read(d), ink::CHARCOAL, 2.8);
         }
         rail(g, p(144.0, 88.0), p(202.0, 88.0), ink::CORAL, 8.0);

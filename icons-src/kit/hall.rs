@@ -3,7 +3,7 @@
 use super::body::{Figure, Z, arm, leg};
 use super::cast;
 use super::geom::{P, Path, p, polar};
-use super::hands::{Hold, foot};
+use super::hands::{Hand, Hold, arm_and_hand, foot};
 use super::head::{Head, SKIN, Wear};
 use super::limb::Limb;
 use super::paint::{Group, Scene, ink};
@@ -12,7 +12,10 @@ use super::paint::{Group, Scene, ink};
 pub fn symbols() -> Vec<(&'static str, String)> {
     vec![
         ("gym_mat", gym_mat().svg("gym_mat", "Mat")),
-        ("balance_beam", balance_beam().svg("balance_beam", "Balance")),
+        (
+            "balance_beam",
+            balance_beam().svg("balance_beam", "Balance"),
+        ),
         ("bounce", bounce().svg("bounce", "Bounce")),
         ("climb", climb().svg("climb", "Climb")),
         ("hang", hang().svg("hang", "Hang")),
@@ -50,7 +53,11 @@ fn thick_mat(g: &mut Group, x0: f64, x1: f64, y: f64, deep: f64, thick: f64) {
     g.over(Path::poly(&top, true), ink::SUN);
     for t in [0.25, 0.5, 0.75] {
         let (a, b) = (x0 + c + (x1 - x0 - 2.0 * c) * t, x0 + (x1 - x0) * t);
-        g.band(Path::poly(&[p(a, y), p(b, y + deep)], false), ink::WHITE, 2.6);
+        g.band(
+            Path::poly(&[p(a, y), p(b, y + deep)], false),
+            ink::WHITE,
+            2.6,
+        );
     }
     for t in [0.25, 0.5, 0.75] {
         let x = x0 + (x1 - x0) * t;
@@ -84,10 +91,18 @@ fn balance_beam() -> Scene {
     let mut s = Scene::default();
     s.group(5.2, |g| {
         for x in [46.0, 194.0] {
-            let legs = [p(x - 8.0, 196.0), p(x + 8.0, 196.0), p(x + 18.0, 226.0), p(x - 18.0, 226.0)];
+            let legs = [
+                p(x - 8.0, 196.0),
+                p(x + 8.0, 196.0),
+                p(x + 18.0, 226.0),
+                p(x - 18.0, 226.0),
+            ];
             g.fill(Path::poly(&legs, true), ink::HAIR_FAIR);
         }
-        g.over(Path::block(p(120.0, 192.0), 212.0, 13.0, 2.0, 0.0), ink::SUN);
+        g.over(
+            Path::block(p(120.0, 192.0), 212.0, 13.0, 2.0, 0.0),
+            ink::SUN,
+        );
     });
     s.group(5.2, |g| {
         let mut c = cast::main_girl(0.94, p(112.0, 114.0));
@@ -118,7 +133,9 @@ fn bounce() -> Scene {
         c.look = [0.0, -6.0, 0.0];
         c.wear = Wear::Muffs(ink::SUN);
         c = c.stand();
-        c.arms[0] = arm(68.0, 38.0, 1.0, Z::Front, Hold::Open).aim(-128.0).flip();
+        c.arms[0] = arm(68.0, 38.0, 1.0, Z::Front, Hold::Open)
+            .aim(-128.0)
+            .flip();
         c.arms[1] = arm(172.0, 38.0, -1.0, Z::Front, Hold::Open).aim(-52.0);
         c.legs[0] = leg(82.0, 142.0, 1.0, -0.8).tilt(20.0);
         c.legs[1] = leg(158.0, 142.0, -1.0, 0.8).tilt(-20.0);
@@ -135,7 +152,10 @@ fn climb() -> Scene {
             rail(g, p(40.0, y), p(200.0, y), ink::SUN, 7.0);
         }
         for x in [36.0, 204.0] {
-            g.over(Path::block(p(x, 120.0), 17.0, 212.0, 4.0, 0.0), ink::HAIR_FAIR);
+            g.over(
+                Path::block(p(x, 120.0), 17.0, 212.0, 4.0, 0.0),
+                ink::HAIR_FAIR,
+            );
         }
     });
     s.group(5.0, |g| {
@@ -169,7 +189,9 @@ fn hang() -> Scene {
         c.lean = 3.0;
         c.look = [8.0, -4.0, 0.0];
         c = c.stand();
-        c.arms[0] = arm(92.0, 37.0, -1.0, Z::Front, Hold::Grip).aim(-90.0).flip();
+        c.arms[0] = arm(92.0, 37.0, -1.0, Z::Front, Hold::Grip)
+            .aim(-90.0)
+            .flip();
         c.arms[1] = arm(150.0, 37.0, 1.0, Z::Front, Hold::Grip).aim(-90.0);
         c.legs[0] = leg(98.0, 184.0, 1.0, -0.7).tilt(-46.0);
         c.legs[1] = leg(120.0, 182.0, 1.0, -0.7).tilt(-46.0);
@@ -189,18 +211,57 @@ pub fn bow(g: &mut Group, c: P, r: f64, from: f64, to: f64) {
     g.mark(Path::poly(&tips, false), ink::CORAL, 7.5);
 }
 
+/// A bent leg of the rolled-up child: skin with foot, then the shorts over it.
+fn tucked_leg(g: &mut Group, hip: P, knee: P, ankle: P, turn: f64, near: bool) {
+    let leg = Limb {
+        pts: [hip + p(0.0, 4.0), knee, ankle],
+        w: [14.0, 11.5, 8.6],
+        flat: false,
+    };
+    let bare = leg.outline().then(foot(ankle, 25.0, turn, -1.0), false);
+    let cloth = leg.cut(0.5, 1.0);
+    let n = g.depth();
+    if near {
+        g.part(bare.wound(), SKIN.0, leg.edge(0.4), n);
+        // Closes the fork between the two thighs.
+        let fork = [
+            hip + p(-6.0, 8.0),
+            knee + p(0.0, -2.0),
+            knee + p(18.0, 4.0),
+            hip + p(6.0, 18.0),
+        ];
+        g.dot(Path::poly(&fork, true), ink::NAVY);
+        g.part(cloth.outline(), ink::NAVY, cloth.edge(0.4), n);
+    } else {
+        g.fill(bare.wound(), SKIN.0);
+        g.fill(cloth.outline(), ink::NAVY);
+    }
+    g.band(cloth.across(), ink::WHITE, 2.6);
+}
+
+/// The arm that leans on the mat.
+fn leaning_arm(g: &mut Group, from: P, to: P) {
+    let a = Limb::reach(from, to, [30.0, 28.0], [9.0, 8.0, 7.0], -1.0);
+    let h = Hand {
+        wrist: a.pts[2],
+        deg: 10.0,
+        len: 20.0,
+        flip: false,
+        hold: Hold::Rest,
+    };
+    let n = g.depth();
+    arm_and_hand(g, &a, h, SKIN, n);
+    let sleeve = a.cut(0.36, 1.2);
+    g.part(sleeve.outline(), ink::CORAL, sleeve.edge(0.34), n);
+    g.band(sleeve.across(), ink::WHITE, 2.6);
+}
+
 /// The rolled-up child is built by hand: the kit's trunk is straight.
 fn roll_over() -> Scene {
     let mut s = Scene::default();
     s.group(5.2, |g| thick_mat(g, 14.0, 226.0, 178.0, 26.0, 20.0));
-    let skin = SKIN;
     s.group(5.2, |g| {
         let (hip, mid, neck) = (p(122.0, 88.0), p(158.0, 112.0), p(146.0, 150.0));
-        let thigh = |to: P, knee: P| Limb {
-            pts: [hip + p(0.0, 4.0), knee, to],
-            w: [14.0, 11.5, 8.6],
-            flat: false,
-        };
         let head = Head {
             at: p(118.0, 164.0),
             size: 56.0,
@@ -209,10 +270,7 @@ fn roll_over() -> Scene {
             ..cast::main_child(1.1, hip).head()
         };
         head.draw_behind(g);
-        let far = thigh(p(40.0, 136.0), p(74.0, 103.0));
-        g.fill(far.outline().then(foot(far.pts[2], 25.0, 40.0, -1.0), false).wound(), skin.0);
-        g.fill(far.cut(0.5, 1.0).outline(), ink::NAVY);
-        g.band(far.cut(0.5, 1.0).across(), ink::WHITE, 2.6);
+        tucked_leg(g, hip, p(74.0, 103.0), p(40.0, 136.0), 40.0, false);
         let back = Limb {
             pts: [hip, mid, neck],
             w: [21.0, 25.0, 19.0],
@@ -220,31 +278,9 @@ fn roll_over() -> Scene {
         };
         g.fill(back.outline(), ink::CORAL);
         g.over(Path::ellipse(hip, 23.0, 21.0, 40.0), ink::NAVY);
-        let near = thigh(p(70.0, 150.0), p(86.0, 108.0));
-        let n = g.depth();
-        g.part(
-            near.outline().then(foot(near.pts[2], 25.0, 20.0, -1.0), false).wound(),
-            skin.0,
-            near.edge(0.4),
-            n,
-        );
-        let cloth = near.cut(0.5, 1.0);
-        g.part(cloth.outline(), ink::NAVY, cloth.edge(0.4), n);
-        g.band(cloth.across(), ink::WHITE, 2.6);
+        tucked_leg(g, hip, p(86.0, 108.0), p(70.0, 150.0), 20.0, true);
         head.draw(g);
-        let a = Limb::reach(p(148.0, 142.0), p(166.0, 188.0), [30.0, 28.0], [9.0, 8.0, 7.0], -1.0);
-        let h = super::hands::Hand {
-            wrist: a.pts[2],
-            deg: 10.0,
-            len: 20.0,
-            flip: false,
-            hold: Hold::Rest,
-        };
-        let n = g.depth();
-        super::hands::arm_and_hand(g, &a, h, skin, n);
-        let sleeve = a.cut(0.36, 1.2);
-        g.part(sleeve.outline(), ink::CORAL, sleeve.edge(0.34), n);
-        g.band(sleeve.across(), ink::WHITE, 2.6);
+        leaning_arm(g, p(148.0, 142.0), p(166.0, 188.0));
     });
     s.group(0.0, |g| bow(g, p(124.0, 130.0), 94.0, -160.0, -22.0));
     s
@@ -268,7 +304,10 @@ fn scooter_board() -> Scene {
             g.over(Path::circle(p(x, 180.0), 10.0), ink::CHARCOAL);
             g.dot(Path::circle(p(x, 180.0), 3.6), ink::WHITE);
         }
-        g.over(Path::block(p(114.0, 160.0), 104.0, 15.0, 6.0, 0.0), ink::SUN);
+        g.over(
+            Path::block(p(114.0, 160.0), 104.0, 15.0, 6.0, 0.0),
+            ink::SUN,
+        );
         c.draw_mid(g);
         c.draw_front(g);
     });

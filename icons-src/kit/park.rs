@@ -53,7 +53,9 @@ fn swing() -> Scene {
         c.arms[1].z = Z::Gone;
         let h = c.hip;
         c.legs[0] = leg(h.x + 64.0, h.y - 6.0, -1.0, 1.0).tilt(-60.0);
-        c.legs[1] = leg(h.x + 60.0, h.y + 8.0, -1.0, 1.0).tilt(-50.0).z(Z::Behind);
+        c.legs[1] = leg(h.x + 60.0, h.y + 8.0, -1.0, 1.0)
+            .tilt(-50.0)
+            .z(Z::Behind);
         c.draw_back(g);
         c.draw_mid(g);
         let n = along.left();
@@ -142,28 +144,37 @@ fn bench() -> Scene {
             rail(g, p(x, 90.0), p(x, 222.0), ink::CHARCOAL, 10.0);
         }
         for y in [98.0, 122.0] {
-            g.over(Path::block(p(120.0, y), 212.0, 16.0, 5.0, 0.0), ink::HAIR_FAIR);
+            g.over(
+                Path::block(p(120.0, y), 212.0, 16.0, 5.0, 0.0),
+                ink::HAIR_FAIR,
+            );
         }
-        g.over(Path::block(p(120.0, 164.0), 212.0, 20.0, 5.0, 0.0), ink::HAIR_FAIR);
+        g.over(
+            Path::block(p(120.0, 164.0), 212.0, 20.0, 5.0, 0.0),
+            ink::HAIR_FAIR,
+        );
     });
     s.group(5.2, |g| {
-        let mut c = cast::main_girl(1.0, p(86.0, 142.0));
-        c.look = [14.0, 0.0, 0.0];
+        let mut c = cast::main_girl(1.02, p(68.0, 142.0));
+        c.turn = 52.0;
+        c.look = [34.0, 2.0, 0.0];
         c = c.stand();
-        for i in 0..2 {
-            let d = if i == 0 { -1.0 } else { 1.0 };
-            c.arms[i] = arm(86.0 + d * 32.0, 148.0, -d, Z::Front, Hold::Rest).aim(90.0);
-            c.legs[i] = leg(86.0 + d * 13.0, 210.0, 1.0, d * 0.7).knee(86.0 + d * 16.0, 168.0);
-        }
+        c.arms[0] = arm(96.0, 138.0, 1.0, Z::Front, Hold::Rest).aim(30.0);
+        c.arms[1] = arm(110.0, 134.0, 1.0, Z::Behind, Hold::Rest).aim(30.0);
+        c.legs[0] = leg(100.0, 206.0, -1.0, 0.8).knee(101.0, 158.0);
+        c.legs[1] = leg(124.0, 203.0, -1.0, 0.8).knee(121.0, 154.0);
         c.draw(g);
     });
     s.group(5.2, |g| {
-        g.bar(Path::read("M150 108C150 86 182 86 182 108"), ink::TEAL, 6.0);
+        g.bar(Path::read("M162 108C162 86 194 86 194 108"), ink::TEAL, 6.0);
         g.over(
-            Path::read("M138 116C138 100 194 100 194 116L198 158C198 164 134 164 134 158Z"),
+            Path::read("M152 116C152 100 204 100 204 116L208 158C208 164 148 164 148 158Z"),
             ink::SUN,
         );
-        g.dot(Path::block(p(166.0, 142.0), 38.0, 24.0, 6.0, 0.0), ink::CORAL);
+        g.dot(
+            Path::block(p(178.0, 142.0), 36.0, 24.0, 6.0, 0.0),
+            ink::CORAL,
+        );
     });
     s
 }
@@ -176,7 +187,13 @@ fn rider(mut c: Figure, seat: P, dir: f64, deg: f64, up: bool) -> Figure {
     c.look = [dir * 60.0, 0.0, 0.0];
     c = c.stand();
     let (near, far) = if dir > 0.0 { (0, 1) } else { (1, 0) };
-    c.arms[near] = arm(seat.x + dir * 38.0, seat.y - 18.0, dir, Z::Front, Hold::Grip);
+    c.arms[near] = arm(
+        seat.x + dir * 38.0,
+        seat.y - 18.0,
+        dir,
+        Z::Front,
+        Hold::Grip,
+    );
     c.arms[far].z = Z::Gone;
     let x = seat.x + dir * if up { 16.0 } else { 26.0 };
     let y = seat.y + if up { 46.0 } else { 28.0 };

@@ -17,7 +17,9 @@ pub fn symbols() -> Vec<(&'static str, String)> {
         ("tunnel", tunnel().svg("tunnel", "Tunnel")),
         (
             "obstacle_course",
-            obstacle_course().zoom(0.91).svg("obstacle_course", "Course"),
+            obstacle_course()
+                .zoom(0.91)
+                .svg("obstacle_course", "Course"),
         ),
         ("parachute", parachute().svg("parachute", "Parachute")),
         ("sit_down", sit_down().svg("sit_down", "Sit down")),
@@ -37,7 +39,7 @@ fn start_line() -> Scene {
         g.dot(Path::read("M10 74L230 74L230 97L10 97Z"), ink::WHITE);
     });
     for x in [80.0, 160.0] {
-        s.group(5.4, |g| shoe(g, p(x, 156.0)));
+        s.group(5.4, |g| shoe(g, p(x, 152.0)));
     }
     s
 }
@@ -45,12 +47,25 @@ fn start_line() -> Scene {
 /// A shoe seen from above with the leg that stands in it.
 fn shoe(g: &mut Group, at: P) {
     let put = |d: &str| Path::read(d).put(at, 1.0, 0.0, false);
-    g.fill(put("M-28 28C-34-4-30-34-18-48C-8-56 8-56 18-48C30-34 34-4 28 28C26 42-26 42-28 28Z"), ink::SUN);
-    g.dot(put("M-27-32C-24-54 24-54 27-32C16-40-16-40-27-32Z"), ink::WHITE);
+    g.fill(
+        put("M-28 28C-34-4-30-34-18-48C-8-56 8-56 18-48C30-34 34-4 28 28C26 42-26 42-28 28Z"),
+        ink::SUN,
+    );
+    g.dot(
+        put("M-27-32C-24-54 24-54 27-32C16-40-16-40-27-32Z"),
+        ink::WHITE,
+    );
     for y in [-22.0, -10.0] {
-        g.mark(Path::poly(&[at + p(-13.0, y), at + p(13.0, y)], false), ink::INK, 4.6);
+        g.mark(
+            Path::poly(&[at + p(-13.0, y), at + p(13.0, y)], false),
+            ink::INK,
+            4.6,
+        );
     }
-    g.over(put("M-19 16C-18 2 18 2 19 16L25 70L-25 70Z"), super::head::SKIN.0);
+    g.over(
+        put("M-19 16C-18 2 18 2 19 16L25 70L-25 70Z"),
+        super::head::SKIN.0,
+    );
     g.over(put("M-19 16C-18 2 18 2 19 16L21 34L-21 34Z"), ink::WHITE);
 }
 
@@ -60,7 +75,12 @@ fn long_jump() -> Scene {
         g.dot(Path::read("M24 190L78 190L72 220L14 220Z"), ink::CORAL);
         g.dot(Path::read("M60 190L70 190L64 220L54 220Z"), ink::WHITE);
         g.dot(Path::read("M82 190L216 190L228 220L76 220Z"), ink::SAND);
-        for (x, y) in [(98.0, 210.0), (120.0, 198.0), (176.0, 213.0), (204.0, 198.0)] {
+        for (x, y) in [
+            (98.0, 210.0),
+            (120.0, 198.0),
+            (176.0, 213.0),
+            (204.0, 198.0),
+        ] {
             props::grain(g, p(x, y));
         }
     });
@@ -68,7 +88,10 @@ fn long_jump() -> Scene {
         for (x, y) in [(60.0, 176.0), (62.0, 158.0), (67.0, 141.0)] {
             g.dot(Path::circle(p(x, y), 4.2), ink::CHARCOAL);
         }
-        g.dot(Path::ellipse(p(148.0, 204.0), 34.0, 5.0, 0.0), ink::HAIR_FAIR);
+        g.dot(
+            Path::ellipse(p(148.0, 204.0), 34.0, 5.0, 0.0),
+            ink::HAIR_FAIR,
+        );
     });
     s.group(5.2, |g| {
         let mut c = cast::main_child(1.04, p(112.0, 122.0));
@@ -98,11 +121,7 @@ fn tube(g: &mut Group, c: P, rx: f64, ry: f64, len: f64, front: bool) {
             let m = p(x - rx, c.y);
             let (a, b) = (p(x, c.y - ry), p(x, c.y + ry));
             let (h, t) = (p(0.0, ry * k), p(rx * k, 0.0));
-            let d = vec![
-                Seg::M(a),
-                Seg::C(a - t, m - h, m),
-                Seg::C(m + h, b - t, b),
-            ];
+            let d = vec![Seg::M(a), Seg::C(a - t, m - h, m), Seg::C(m + h, b - t, b)];
             if up { Path(d).reversed() } else { Path(d) }
         };
         half(x1, false).then(half(x0, true), true).close()
@@ -127,7 +146,9 @@ fn crawler(k: f64, hip: P) -> Figure {
     c.arms[1] = arm(b.x, b.y, -1.0, Z::Behind, Hold::Rest).aim(20.0);
     let (knee, ankle) = (at(14.0, 40.0), at(-14.0, 26.0));
     for l in &mut c.legs {
-        *l = leg(ankle.x, ankle.y, -1.0, 1.0).tilt(90.0).knee(knee.x, knee.y);
+        *l = leg(ankle.x, ankle.y, -1.0, 1.0)
+            .tilt(90.0)
+            .knee(knee.x, knee.y);
     }
     c.legs[1].z = Z::Behind;
     c
@@ -145,8 +166,25 @@ fn tunnel() -> Scene {
 /// A cone for the ground.
 fn cone(g: &mut Group, foot: P, h: f64) {
     let at = |x: f64, y: f64| foot + p(x, y) * h;
-    g.fill(Path::poly(&[at(-0.1, -1.0), at(0.1, -1.0), at(0.32, 0.0), at(-0.32, 0.0)], true), ink::CORAL);
-    g.dot(Path::poly(&[at(-0.17, -0.66), at(0.17, -0.66), at(0.23, -0.38), at(-0.23, -0.38)], true), ink::WHITE);
+    g.fill(
+        Path::poly(
+            &[at(-0.1, -1.0), at(0.1, -1.0), at(0.32, 0.0), at(-0.32, 0.0)],
+            true,
+        ),
+        ink::CORAL,
+    );
+    g.dot(
+        Path::poly(
+            &[
+                at(-0.17, -0.66),
+                at(0.17, -0.66),
+                at(0.23, -0.38),
+                at(-0.23, -0.38),
+            ],
+            true,
+        ),
+        ink::WHITE,
+    );
     g.over(Path::block(foot, h * 0.86, h * 0.16, 3.0, 0.0), ink::CORAL);
 }
 
@@ -154,22 +192,29 @@ fn obstacle_course() -> Scene {
     let mut s = Scene::default();
     s.group(4.6, |g| {
         for x in [28.0, 98.0] {
-            rail(g, p(x, 60.0), p(x, 84.0), ink::CHARCOAL, 8.0);
+            rail(g, p(x, 48.0), p(x, 70.0), ink::CHARCOAL, 8.0);
         }
-        g.over(Path::block(p(63.0, 56.0), 98.0, 14.0, 4.0, 0.0), ink::HAIR_FAIR);
+        g.over(
+            Path::block(p(63.0, 44.0), 98.0, 14.0, 4.0, 0.0),
+            ink::HAIR_FAIR,
+        );
     });
     s.group(4.6, |g| {
-        g.bar(Path::ellipse(p(176.0, 70.0), 42.0, 17.0, 0.0), ink::SUN, 7.0);
+        g.bar(
+            Path::ellipse(p(178.0, 56.0), 42.0, 17.0, 0.0),
+            ink::SUN,
+            7.0,
+        );
     });
-    s.group(4.6, |g| cone(g, p(44.0, 216.0), 64.0));
+    s.group(4.6, |g| cone(g, p(36.0, 214.0), 60.0));
     let flip = |g: Group| g.map(|q| p(240.0 - q.x, q.y));
-    let mouth = p(72.0, 166.0);
+    let mouth = p(76.0, 160.0);
     let mut back = Group::new(4.6);
-    tube(&mut back, mouth, 22.0, 54.0, 58.0, false);
+    tube(&mut back, mouth, 24.0, 58.0, 60.0, false);
     let mut child = Group::new(4.6);
-    crawler(0.72, p(66.0, 178.0)).draw(&mut child);
+    crawler(0.86, p(70.0, 170.0)).draw(&mut child);
     let mut front = Group::new(4.6);
-    tube(&mut front, mouth, 22.0, 54.0, 58.0, true);
+    tube(&mut front, mouth, 24.0, 58.0, 60.0, true);
     for g in [back, child, front] {
         s.add(flip(g));
     }
@@ -178,7 +223,15 @@ fn obstacle_course() -> Scene {
 
 /// The striped dome of the cloth: top at `top`, rim `half` to each side.
 fn dome(g: &mut Group, top: P, half: f64, rim: f64) {
-    let colours = [ink::CORAL, ink::SUN, ink::TEAL, ink::WHITE, ink::TEAL, ink::SUN, ink::CORAL];
+    let colours = [
+        ink::CORAL,
+        ink::SUN,
+        ink::TEAL,
+        ink::WHITE,
+        ink::TEAL,
+        ink::SUN,
+        ink::CORAL,
+    ];
     let n = colours.len();
     let edge = |i: usize| {
         let u = (180.0 - 180.0 * i as f64 / n as f64).to_radians().cos();
@@ -194,7 +247,14 @@ fn dome(g: &mut Group, top: P, half: f64, rim: f64) {
             Seg::Q(bulge(b).to(p(top.x, bulge(b).y), 0.06), top),
             Seg::Z,
         ];
-        g.over(Path(wedge), c);
+        g.fill(Path(wedge), c);
+        if i > 0 {
+            let seam = vec![
+                Seg::M(top),
+                Seg::Q(bulge(a).to(p(top.x, bulge(a).y), 0.06), a),
+            ];
+            g.mark(Path(seam), ink::WHITE, 2.6);
+        }
     }
 }
 
