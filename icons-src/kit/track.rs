@@ -21,7 +21,10 @@ pub fn symbols() -> Vec<(&'static str, String)> {
                 .zoom(0.91)
                 .svg("obstacle_course", "Course"),
         ),
-        ("parachute", parachute().svg("parachute", "Parachute")),
+        (
+            "parachute",
+            parachute().zoom(0.97).svg("parachute", "Parachute"),
+        ),
         ("sit_down", sit_down().svg("sit_down", "Sit down")),
         ("stand_up", stand_up().svg("stand_up", "Stand up")),
     ]
