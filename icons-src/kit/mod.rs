@@ -5,6 +5,7 @@
 pub mod afloat;
 pub mod age;
 pub mod arrival;
+pub mod ball_play;
 pub mod big_hands;
 pub mod boats;
 pub mod body;
@@ -40,6 +41,7 @@ pub mod sand_games;
 pub mod signals;
 pub mod telling;
 pub mod together;
+pub mod track;
 
 /// Every symbol that the kit draws as its path below the folder of drawings, and
 /// its SVG text: `<id>` for children, `teen/<id>` and `adult/<id>` where the age
@@ -64,6 +66,7 @@ fn drawn() -> Vec<(&'static str, String)> {
         people_c::symbols(),
         afloat::symbols(),
         arrival::symbols(),
+        ball_play::symbols(),
         boats::symbols(),
         caution::symbols(),
         close_ups::symbols(),
@@ -84,6 +87,7 @@ fn drawn() -> Vec<(&'static str, String)> {
         signals::symbols(),
         telling::symbols(),
         together::symbols(),
+        track::symbols(),
     ]
     .concat()
 }
