@@ -1,6 +1,334 @@
-//! In and at the water.
+//! In the water: water time, up to the knees, the wave, bubbles, kicking, the
+//! board. Swimwear is a long-sleeved top; a grown-up is always there.
+
+use super::body::{Bottom, Figure, Z, arm, leg};
+use super::cast;
+use super::geom::{P, Path, p};
+use super::hair::{Hair, Style};
+use super::hands::{Hand, Hold, arm_and_hand, foot};
+use super::head::{Eyes, Mouth, SKIN, SKIN_DARK, SKIN_LIGHT, Skin};
+use super::limb::Limb;
+use super::paint::{Group, SEAM, Scene, ink};
+use super::props;
 
 /// The drawings of this file.
 pub fn symbols() -> Vec<(&'static str, String)> {
-    vec![]
+    vec![
+        ("water_time", water_time().svg("water_time", "Water time")),
+        ("to_knees", to_knees().svg("to_knees", "Up to my knees")),
+        ("jump_wave", jump_wave().svg("jump_wave", "Jump the wave")),
+        ("bubbles", bubbles().svg("bubbles", "Bubbles")),
+        ("kick", kick().svg("kick", "Kick")),
+        (
+            "ride_board",
+            ride_board().svg("ride_board", "Ride the board"),
+        ),
+    ]
+}
+
+/// Dressed for the water: a top with long sleeves, shorts, bare feet.
+pub fn swim(mut f: Figure) -> Figure {
+    f.top.1 = 0.92;
+    f.shoes = None;
+    if let Bottom::Legs(c, _) = f.bottom {
+        f.bottom = Bottom::Legs(c, 0.46);
+    }
+    f
+}
+
+/// A drop of water, its tip away from where it came from.
+pub fn drop(g: &mut Group, at: P, r: f64, deg: f64) {
+    let d = "M0-1.8C.5-.8 1-.3 1 .25C1 .8.55 1.2 0 1.2C-.55 1.2-1 .8-1 .25C-1-.3-.5-.8 0-1.8Z";
+    g.fill(Path::read(d).put(at, r, deg, false), ink::WATER);
+}
+
+/// A forearm of a close-up that comes in from `from` in a sleeve.
+#[derive(Clone, Copy, Debug)]
+pub struct Forearm {
+    /// Where it is cut off.
+    pub from: P,
+    /// The wrist.
+    pub to: P,
+    /// Half width at the wrist.
+    pub w: f64,
+    /// Colour of the sleeve and how far it goes.
+    pub sleeve: (&'static str, f64),
+    /// The skin.
+    pub skin: Skin,
+}
+
+impl Forearm {
+    /// Draws it with a hand of length `len` pointing to `deg`.
+    pub fn draw(&self, g: &mut Group, hold: Hold, len: f64, deg: f64, flip: bool) {
+        let limb = Limb {
+            pts: [self.from, self.from.to(self.to, 0.5), self.to],
+            w: [self.w * 1.3, self.w * 1.14, self.w],
+            flat: false,
+        };
+        let h = Hand {
+            wrist: self.to,
+            deg,
+            len,
+            flip,
+            hold,
+        };
+        let n = g.depth();
+        arm_and_hand(g, &limb, h, self.skin, n);
+        let cuff = limb.cut(self.sleeve.1, 2.0);
+        g.over(cuff.outline(), self.sleeve.0);
+    }
+}
+
+fn water_time() -> Scene {
+    let mut s = Scene::default();
+    s.group(4.8, |g| {
+        let mut a = swim(cast::helper(0.84, p(164.0, 115.0)));
+        a.top.1 = 0.4;
+        a.look = [-22.0, 6.0, -4.0];
+        a = a.stand();
+        a.arms[0] = arm(122.0, 125.0, 1.0, Z::Front, Hold::Grip);
+        let mut c = swim(cast::main_child(0.9, p(76.0, 134.0)));
+        c.look = [14.0, -4.0, 4.0];
+        c.eyes = Eyes::Glad;
+        c = c.stand();
+        c.arms[1] = arm(112.0, 124.0, -1.0, Z::Front, Hold::Grip);
+        c.arms[0] = arm(28.0, 62.0, 1.0, Z::Front, Hold::Open).aim(-112.0).flip();
+        a.draw(g);
+        c.draw(g);
+    });
+    props::water(&mut s, 14.0, 226.0, 168.0, 50.0);
+    s
+}
+
+fn to_knees() -> Scene {
+    let mut s = Scene::default();
+    let line = 132.0;
+    s.group(5.4, |g| {
+        let mut c = cast::main_child(2.0, p(92.0, 54.0));
+        c.bottom = Bottom::Legs(ink::NAVY, 0.3);
+        c = c.stand();
+        for (i, x) in [(0, 62.0), (1, 122.0)] {
+            c.legs[i] = leg(x, 204.0, 1.0, 0.7).knee(x + if i == 0 { 3.0 } else { -3.0 }, line);
+        }
+        for a in &mut c.arms {
+            a.z = Z::Gone;
+        }
+        let hand = Forearm {
+            from: p(158.0, 10.0),
+            to: p(170.0, 66.0),
+            w: 11.5,
+            sleeve: (ink::CORAL, 0.72),
+            skin: SKIN,
+        };
+        let big = Forearm {
+            from: p(222.0, 8.0),
+            to: p(200.0, 62.0),
+            w: 14.0,
+            sleeve: (ink::TEAL, 0.5),
+            skin: SKIN_DARK,
+        };
+        for i in 0..2 {
+            c.draw_leg(i, g);
+        }
+        g.over(
+            Path::read("M46 18L138 18L142 62C128 74 108 74 94 66L90 66C76 74 56 74 42 62Z"),
+            ink::NAVY,
+        );
+        g.mark(Path::read("M45 30L139 30"), ink::WHITE, SEAM);
+        hand.draw(g, Hold::Grip, 36.0, 66.0, false);
+        big.draw(g, Hold::Grip, 44.0, 122.0, true);
+    });
+    props::far_water(&mut s, 14.0, 226.0, line, 90.0);
+    s.group(0.0, |g| {
+        for (x, toe) in [(62.0, -0.7), (122.0, 0.7)] {
+            let shin = Limb {
+                pts: [p(x, line + 22.0), p(x, 170.0), p(x, 192.0)],
+                w: [15.0, 14.0, 12.0],
+                flat: false,
+            };
+            g.dot(
+                shin.outline()
+                    .then(foot(p(x, 194.0), 40.0, 0.0, toe), false)
+                    .wound(),
+                ink::WATER_LIGHT,
+            );
+            g.mark(
+                Path::ellipse(p(x, line + 6.0), 30.0, 9.0, 0.0),
+                ink::WHITE,
+                4.4,
+            );
+        }
+        g.mark(props::wave(156.0, 214.0, 178.0, 6.0), ink::WHITE, 4.4);
+    });
+    s
+}
+
+fn jump_wave() -> Scene {
+    let mut s = Scene::default();
+    s.group(4.8, |g| {
+        let mut a = swim(cast::helper_dark(0.84, p(60.0, 118.0)));
+        a.top.1 = 0.4;
+        a.turn = 35.0;
+        a.look = [44.0, 0.0, 0.0];
+        a = a.stand();
+        a.arms[1] = arm(108.0, 68.0, 1.0, Z::Front, Hold::Grip);
+        a.draw(g);
+    });
+    s.group(4.8, |g| {
+        let mut c = swim(cast::main_child(0.86, p(158.0, 100.0)));
+        c.turn = 40.0;
+        c.lean = 4.0;
+        c.look = [30.0, -4.0, 4.0];
+        c.mouth = Mouth::Sing;
+        c = c.stand();
+        c.arms[0] = arm(114.0, 62.0, 1.0, Z::Front, Hold::Grip);
+        c.arms[1] = arm(212.0, 40.0, 1.0, Z::Behind, Hold::Open).aim(-58.0);
+        c.legs[0] = leg(142.0, 142.0, -1.0, 0.9).tilt(26.0).knee(176.0, 122.0);
+        c.legs[1] = leg(168.0, 146.0, -1.0, 0.9)
+            .tilt(26.0)
+            .knee(196.0, 118.0)
+            .z(Z::Behind);
+        c.draw(g);
+    });
+    props::water(&mut s, 14.0, 226.0, 182.0, 40.0);
+    s.group(4.8, |g| {
+        let d = "M226 210L92 210C112 206 120 196 116 184C114 176 106 174 100 178\
+                 C104 162 124 156 142 162C164 170 190 180 226 184Z";
+        g.fill(Path::read(d), ink::WATER);
+        g.mark(
+            Path::read("M132 176C140 190 156 198 176 198"),
+            ink::WHITE,
+            5.0,
+        );
+    });
+    s
+}
+
+fn bubbles() -> Scene {
+    let mut s = Scene::default();
+    s.group(5.2, |g| {
+        let mut c = swim(cast::main_child(1.9, p(82.0, 236.0))).bust(57.0);
+        c.turn = 60.0;
+        c.look = [54.0, 6.0, 4.0];
+        c.mouth = Mouth::Blow;
+        c.arms[1].z = Z::Gone;
+        c.arms[0].z = Z::Gone;
+        c.draw(g);
+        let child = Forearm {
+            from: p(118.0, 160.0),
+            to: p(160.0, 128.0),
+            w: 11.0,
+            sleeve: (ink::CORAL, 0.8),
+            skin: SKIN,
+        };
+        let grown = Forearm {
+            from: p(226.0, 66.0),
+            to: p(194.0, 112.0),
+            w: 15.0,
+            sleeve: (ink::TEAL, 0.5),
+            skin: SKIN_LIGHT,
+        };
+        child.draw(g, Hold::Grip, 34.0, -14.0, false);
+        grown.draw(g, Hold::Grip, 46.0, 142.0, true);
+    });
+    props::far_water(&mut s, 14.0, 226.0, 142.0, 78.0);
+    s.group(4.6, |g| {
+        for (x, y, r) in [
+            (126.0, 154.0, 8.0),
+            (145.0, 170.0, 11.0),
+            (172.0, 164.0, 8.0),
+            (166.0, 192.0, 13.0),
+            (198.0, 182.0, 12.0),
+        ] {
+            g.fill(Path::circle(p(x, y), r), ink::WHITE);
+        }
+    });
+    s.group(0.0, |g| {
+        g.mark(props::wave(30.0, 120.0, 192.0, 6.0), ink::WHITE, 4.4);
+    });
+    s
+}
+
+/// A grown-up in water to the waist.
+fn wader(mut a: Figure, turn: f64) -> Figure {
+    a = swim(a).bust(76.0);
+    a.top.1 = 0.4;
+    a.turn = turn;
+    a.look = [turn * 0.9, 12.0, 0.0];
+    a.bust(76.0)
+}
+
+/// A child stretched out on the belly, the head to the right and up.
+fn prone(mut c: Figure) -> Figure {
+    c = swim(c);
+    c.turn = 90.0;
+    c.lean = 84.0;
+    c.look = [64.0, 0.0, 8.0];
+    c.stand()
+}
+
+fn kick() -> Scene {
+    let mut s = Scene::default();
+    props::far_water(&mut s, 14.0, 226.0, 148.0, 50.0);
+    s.group(4.8, |g| {
+        let mut a = wader(cast::helper(0.9, p(198.0, 178.0)), -55.0);
+        a.lean = -6.0;
+        a.arms[0] = arm(170.0, 158.0, -1.0, Z::Behind, Hold::None);
+        a.arms[1] = arm(170.0, 160.0, -1.0, Z::Gone, Hold::Grip);
+        a.draw(g);
+        let mut c = prone(cast::main_girl(0.82, p(90.0, 154.0)));
+        c.eyes = Eyes::Glad;
+        c.arms[0] = arm(164.0, 166.0, 1.0, Z::Front, Hold::Grip);
+        c.arms[1].z = Z::Gone;
+        c.legs[0] = leg(34.0, 166.0, 1.0, -1.0).tilt(40.0);
+        c.legs[1] = leg(40.0, 134.0, 1.0, -1.0).tilt(60.0).z(Z::Behind);
+        c.draw(g);
+        a.arms[1].z = Z::Over;
+        a.draw_arm(1, g);
+    });
+    props::water(&mut s, 14.0, 226.0, 172.0, 48.0);
+    s.group(4.6, |g| {
+        for (x, y, r, d) in [
+            (28.0, 104.0, 9.0, -30.0),
+            (52.0, 80.0, 12.0, -10.0),
+            (78.0, 104.0, 9.0, 18.0),
+            (92.0, 74.0, 8.0, 28.0),
+            (24.0, 66.0, 8.0, -30.0),
+        ] {
+            drop(g, p(x, y), r, d);
+        }
+    });
+    s
+}
+
+fn ride_board() -> Scene {
+    let mut s = Scene::default();
+    props::far_water(&mut s, 14.0, 226.0, 150.0, 50.0);
+    s.group(4.8, |g| {
+        let mut a = wader(cast::helper_dark(0.92, p(34.0, 178.0)), 55.0);
+        a.lean = 6.0;
+        a.arms[1].z = Z::Gone;
+        a.arms[0].z = Z::Gone;
+        a.draw(g);
+        let mut c = prone(cast::main_child(0.82, p(126.0, 132.0)));
+        c.eyes = Eyes::Glad;
+        c.arms[0] = arm(196.0, 148.0, 1.0, Z::Front, Hold::Grip);
+        c.arms[1].z = Z::Gone;
+        c.legs[0] = leg(70.0, 140.0, 1.0, -1.0).tilt(60.0);
+        c.legs[1] = leg(74.0, 128.0, 1.0, -1.0).tilt(60.0).z(Z::Behind);
+        c.draw(g);
+        let d = "M60 150C100 152 160 150 196 142C212 138 222 132 227 128C230 142 216 160 190 166\
+                 C150 174 96 174 62 168C54 166 54 150 60 150Z";
+        g.over(Path::read(d), ink::SUN);
+        g.mark(
+            Path::read("M64 160C110 164 160 162 206 148"),
+            ink::CORAL,
+            6.0,
+        );
+        c.arms[0].z = Z::Over;
+        a.arms[0] = arm(66.0, 148.0, 1.0, Z::Over, Hold::Grip).aim(30.0);
+        a.draw_arm(0, g);
+    });
+    props::water(&mut s, 14.0, 226.0, 176.0, 46.0);
+    s
 }

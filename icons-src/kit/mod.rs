@@ -27,7 +27,9 @@ pub mod people_a;
 pub mod people_b;
 pub mod people_c;
 pub mod places;
+pub mod pool;
 pub mod props;
+pub mod shore;
 pub mod together;
 
 /// Every symbol that the kit draws as its id and its SVG text.
@@ -39,6 +41,8 @@ pub fn symbols() -> Vec<(&'static str, String)> {
         arrival::symbols(),
         moving::symbols(),
         in_water::symbols(),
+        shore::symbols(),
+        pool::symbols(),
         boats::symbols(),
         feelings::symbols(),
         comfort::symbols(),
