@@ -30,27 +30,34 @@ fn seat(mut f: Figure, look: f64) -> Figure {
 fn sail_boat() -> Scene {
     let mut s = Scene::default();
     s.group(5.2, |g| {
-        g.bar(Path::read("M136 20L136 170"), ink::HAIR_BROWN, 7.0);
-        g.bar(Path::read("M136 134L40 134"), ink::HAIR_BROWN, 6.0);
-        g.over(Path::read("M128 20L128 126L30 126C70 100 104 66 128 20Z"), ink::SUN);
-        g.dot(Path::read("M108 54C100 66 92 76 84 84L128 84L128 66L128 54Z"), ink::CORAL);
+        g.bar(Path::read("M64 20L64 176"), ink::HAIR_BROWN, 8.0);
+        g.over(
+            Path::read("M74 16C120 40 176 78 216 116L74 116Z"),
+            ink::SUN,
+        );
+        g.dot(Path::read("M74 58L147 58C158 66 168 74 178 82L74 82Z"), ink::CORAL);
+        g.bar(Path::read("M64 118L218 118"), ink::HAIR_BROWN, 6.0);
     });
     s.group(4.8, |g| {
-        let mut a = seat(cast::helper(0.7, p(74.0, 184.0)), 50.0);
-        a.arms[0] = arm(52.0, 160.0, 1.0, Z::Front, Hold::Grip);
-        a.arms[1].z = Z::Gone;
+        let mut a = seat(cast::helper(0.74, p(174.0, 216.0)), -48.0);
+        a.arms[1] = arm(190.0, 174.0, -1.0, Z::Front, Hold::Grip);
+        a.arms[0].z = Z::Gone;
         a.draw(g);
-        let mut c = seat(cast::main_child(0.74, p(176.0, 176.0)), 50.0);
-        c.arms[0] = arm(196.0, 154.0, 1.0, Z::Front, Hold::Grip);
-        c.arms[1].z = Z::Gone;
+        let mut c = seat(cast::main_child(0.76, p(110.0, 206.0)), -48.0);
+        c.arms[1] = arm(94.0, 176.0, -1.0, Z::Front, Hold::Grip);
+        c.arms[0].z = Z::Gone;
         c.draw(g);
     });
     s.group(5.2, |g| {
-        let hull = "M18 160L228 160C222 184 206 202 180 206L62 206C36 204 22 186 18 160Z";
+        let hull = "M14 166C60 176 150 178 224 172C222 192 212 206 196 210L66 210C40 206 22 190 14 166Z";
         g.fill(Path::read(hull), ink::WHITE);
-        g.mark(Path::read("M24 174L220 174"), ink::CORAL, 7.0);
+        g.mark(
+            Path::read("M24 180C70 188 150 190 220 185"),
+            ink::CORAL,
+            7.0,
+        );
     });
-    props::water(&mut s, 14.0, 226.0, 190.0, 34.0);
+    props::water(&mut s, 14.0, 226.0, 198.0, 30.0);
     s
 }
 
@@ -96,36 +103,41 @@ fn pull_rope() -> Scene {
 fn heads_down() -> Scene {
     let mut s = Scene::default();
     s.group(5.2, |g| {
-        g.bar(Path::read("M212 16L212 190"), ink::HAIR_BROWN, 9.0);
-        g.over(Path::read("M202 16L202 68L20 68C90 58 150 40 202 16Z"), ink::WHITE);
-        g.bar(Path::read("M212 80L18 80"), ink::SUN, 11.0);
+        g.bar(Path::read("M208 16L208 190"), ink::HAIR_BROWN, 10.0);
+        g.over(
+            Path::read("M198 14L198 52L18 52C40 40 60 26 74 14Z"),
+            ink::WHITE,
+        );
+        g.mark(Path::read("M60 33L198 33"), ink::CORAL, 9.0);
+        g.bar(Path::read("M208 64L18 64"), ink::SUN, 13.0);
     });
     s.group(4.8, |g| {
-        let mut a = cast::helper(0.84, p(184.0, 192.0)).bust(76.0);
+        let mut a = cast::helper(0.92, p(212.0, 204.0)).bust(76.0);
         a.turn = -60.0;
-        a.lean = -48.0;
-        a.look = [-50.0, 20.0, -24.0];
+        a.lean = -50.0;
+        a.look = [-52.0, 14.0, -14.0];
         a = a.bust(76.0);
         a.arms[0].z = Z::Gone;
-        a.arms[1] = arm(112.0, 160.0, -1.0, Z::Front, Hold::Rest);
+        a.arms[1] = arm(150.0, 186.0, 1.0, Z::Front, Hold::None);
         a.draw(g);
     });
     s.group(4.8, |g| {
-        let mut c = cast::main_child(1.0, p(104.0, 196.0)).bust(57.0);
+        let mut c = cast::main_child(1.12, p(104.0, 208.0)).bust(57.0);
         c.turn = -60.0;
-        c.lean = -42.0;
-        c.look = [-40.0, 24.0, -26.0];
+        c.lean = -34.0;
+        c.look = [-50.0, 22.0, -20.0];
         c = c.bust(57.0);
         let h = c.head();
-        let (l, r) = (h.place(p(-0.55, -0.9)), h.place(p(0.8, -0.7)));
-        c.arms[0] = arm(l.x - 6.0, l.y + 4.0, -1.0, Z::Over, Hold::Rest).aim(-20.0);
-        c.arms[1] = arm(r.x + 6.0, r.y + 4.0, -1.0, Z::Over, Hold::Rest).aim(-150.0);
+        let to = h.place(p(0.5, -0.8));
+        c.arms[0].z = Z::Gone;
+        c.arms[1] = arm(to.x + 13.0, to.y - 1.0, 1.0, Z::Over, Hold::Rest)
+            .aim(196.0);
         c.draw(g);
     });
     s.group(5.2, |g| {
-        let hull = "M12 172L228 172C226 192 216 208 204 212L36 212C24 208 14 192 12 172Z";
+        let hull = "M12 176L228 176C226 194 216 208 204 212L36 212C24 208 14 194 12 176Z";
         g.fill(Path::read(hull), ink::NAVY);
-        g.mark(Path::read("M18 186L222 186"), ink::WHITE, 5.0);
+        g.mark(Path::read("M18 188L222 188"), ink::WHITE, 5.0);
     });
     props::water(&mut s, 14.0, 226.0, 202.0, 24.0);
     s
@@ -133,18 +145,29 @@ fn heads_down() -> Scene {
 
 fn paddle() -> Scene {
     let mut s = Scene::default();
-    let (a, b) = (p(34.0, 172.0), p(206.0, 60.0));
+    let (a, b) = (p(46.0, 162.0), p(194.0, 54.0));
     let u = (b - a).unit();
     s.group(5.4, |g| {
         g.bar(Path::poly(&[a, b], false), ink::WHITE, 12.0);
-        let blade = "M-18-9C-6-12 4-26 22-28C44-30 58-20 58 0C58 20 44 30 22 28C4 26-6 12-18 9Z";
-        g.over(Path::read(blade).put(b - u * 22.0, 1.0, u.deg(), false), ink::SUN);
-        g.over(Path::read(blade).put(a + u * 22.0, 1.0, u.deg() + 180.0, false), ink::SUN);
+        // Square at the end, or the paddle is taken for a spoon.
+        let blade = "M-24-8C-14-10-8-24 6-26L36-29C44-29 48-25 48-18L48 18C48 25 44 29 36 29L6 26\
+                     C-8 24-14 10-24 8Z";
+        for (at, deg) in [(b, u.deg()), (a, u.deg() + 180.0)] {
+            let v = polar(deg, 1.0);
+            g.over(Path::read(blade).put(at - v * 18.0, 1.0, deg, false), ink::SUN);
+            g.mark(Path::poly(&[at - v * 30.0, at + v * 16.0], false), ink::WHITE, 6.0);
+        }
         let n = u.left() * -1.0;
-        for t in [0.36, 0.64] {
+        for t in [0.34, 0.66] {
             let at = a.to(b, t);
-            fist(g, at + n * 108.0 + u * -6.0, at + n * 26.0, 48.0);
+            fist(g, at + n * 96.0, at + n * 25.0, 46.0);
         }
     });
+    s.group(4.6, |g| {
+        for (x, y, r) in [(206.0, 112.0, 7.0), (186.0, 128.0, 6.0)] {
+            super::in_water::drop(g, p(x, y), r, 0.0);
+        }
+    });
+    props::water(&mut s, 14.0, 118.0, 182.0, 40.0);
     s
 }

@@ -60,9 +60,13 @@ pub struct Forearm {
 impl Forearm {
     /// Draws it with a hand of length `len` pointing to `deg`.
     pub fn draw(&self, g: &mut Group, hold: Hold, len: f64, deg: f64, flip: bool) {
+        let way = self.to - self.from;
+        let (u, n) = (way.unit(), way.unit().left());
+        // The round start of the limb stays inside the sleeve, cut straight.
+        let start = self.from + u * (self.w * 1.4);
         let limb = Limb {
-            pts: [self.from, self.from.to(self.to, 0.5), self.to],
-            w: [self.w * 1.3, self.w * 1.14, self.w],
+            pts: [start, start.to(self.to, 0.5), self.to],
+            w: [self.w * 1.2, self.w * 1.1, self.w],
             flat: false,
         };
         let h = Hand {
@@ -72,10 +76,12 @@ impl Forearm {
             flip,
             hold,
         };
-        let n = g.depth();
-        arm_and_hand(g, &limb, h, self.skin, n);
-        let cuff = limb.cut(self.sleeve.1, 2.0);
-        g.over(cuff.outline(), self.sleeve.0);
+        let below = g.depth();
+        arm_and_hand(g, &limb, h, self.skin, below);
+        let end = self.from + way * self.sleeve.1;
+        let (a, b) = (n * (self.w * 1.5), n * (self.w * 1.36));
+        let cuff = [self.from + a, end + b, end - b, self.from - a];
+        g.over(Path::poly(&cuff, true), self.sleeve.0);
     }
 }
 
@@ -102,63 +108,53 @@ fn water_time() -> Scene {
 
 fn to_knees() -> Scene {
     let mut s = Scene::default();
-    let line = 132.0;
+    let line = 130.0;
     s.group(5.4, |g| {
-        let mut c = cast::main_child(2.0, p(92.0, 54.0));
-        c.bottom = Bottom::Legs(ink::NAVY, 0.3);
-        c = c.stand();
-        for (i, x) in [(0, 62.0), (1, 122.0)] {
-            c.legs[i] = leg(x, 204.0, 1.0, 0.7).knee(x + if i == 0 { 3.0 } else { -3.0 }, line);
+        let mut c = cast::main_child(1.9, p(84.0, 50.0));
+        c.bottom = Bottom::Legs(ink::NAVY, 0.0);
+        for (i, x) in [(0, 56.0), (1, 112.0)] {
+            c.legs[i] = leg(x, line + 20.0, 1.0, 0.7).knee(x, line);
+            c.draw_leg(i, g);
         }
-        for a in &mut c.arms {
-            a.z = Z::Gone;
+        let shorts = "M42 18L126 18L138 84L90 88L84 66L78 88L30 84Z";
+        g.over(Path::read(shorts), ink::NAVY);
+        g.mark(Path::read("M40 31L128 31"), ink::WHITE, SEAM);
+        for x in [56.0, 112.0] {
+            let cap = Path::poly(&[p(x - 9.0, 110.0), p(x, 105.0), p(x + 9.0, 110.0)], false);
+            g.mark(Path::smooth(&cap.sample(), false), SKIN.1, 3.4);
         }
-        let hand = Forearm {
-            from: p(158.0, 10.0),
-            to: p(170.0, 66.0),
-            w: 11.5,
-            sleeve: (ink::CORAL, 0.72),
+    });
+    s.group(5.4, |g| {
+        let child = Forearm {
+            from: p(146.0, 16.0),
+            to: p(168.0, 66.0),
+            w: 10.5,
+            sleeve: (ink::CORAL, 0.6),
             skin: SKIN,
         };
-        let big = Forearm {
-            from: p(222.0, 8.0),
-            to: p(200.0, 62.0),
-            w: 14.0,
+        let grown = Forearm {
+            from: p(214.0, 14.0),
+            to: p(198.0, 64.0),
+            w: 13.0,
             sleeve: (ink::TEAL, 0.5),
             skin: SKIN_DARK,
         };
-        for i in 0..2 {
-            c.draw_leg(i, g);
-        }
-        g.over(
-            Path::read("M46 18L138 18L142 62C128 74 108 74 94 66L90 66C76 74 56 74 42 62Z"),
-            ink::NAVY,
-        );
-        g.mark(Path::read("M45 30L139 30"), ink::WHITE, SEAM);
-        hand.draw(g, Hold::Grip, 36.0, 66.0, false);
-        big.draw(g, Hold::Grip, 44.0, 122.0, true);
+        child.draw(g, Hold::Grip, 36.0, 54.0, false);
+        grown.draw(g, Hold::Grip, 46.0, 128.0, true);
     });
-    props::far_water(&mut s, 14.0, 226.0, line, 90.0);
+    props::far_water(&mut s, 18.0, 222.0, line, 88.0);
     s.group(0.0, |g| {
-        for (x, toe) in [(62.0, -0.7), (122.0, 0.7)] {
+        for (x, toe) in [(56.0, -0.8), (112.0, 0.8)] {
             let shin = Limb {
-                pts: [p(x, line + 22.0), p(x, 170.0), p(x, 192.0)],
-                w: [15.0, 14.0, 12.0],
+                pts: [p(x, line + 24.0), p(x, 168.0), p(x, 188.0)],
+                w: [14.0, 13.0, 11.0],
                 flat: false,
             };
-            g.dot(
-                shin.outline()
-                    .then(foot(p(x, 194.0), 40.0, 0.0, toe), false)
-                    .wound(),
-                ink::WATER_LIGHT,
-            );
-            g.mark(
-                Path::ellipse(p(x, line + 6.0), 30.0, 9.0, 0.0),
-                ink::WHITE,
-                4.4,
-            );
+            let under = shin.outline().then(foot(p(x, 190.0), 38.0, 0.0, toe), false);
+            g.dot(under.wound(), ink::WATER_LIGHT);
+            g.mark(Path::ellipse(p(x, line + 7.0), 27.0, 8.0, 0.0), ink::WHITE, 4.4);
         }
-        g.mark(props::wave(156.0, 214.0, 178.0, 6.0), ink::WHITE, 4.4);
+        g.mark(props::wave(156.0, 208.0, 176.0, 6.0), ink::WHITE, 4.4);
     });
     s
 }
@@ -175,76 +171,81 @@ fn jump_wave() -> Scene {
         a.draw(g);
     });
     s.group(4.8, |g| {
-        let mut c = swim(cast::main_child(0.86, p(158.0, 100.0)));
+        let mut c = swim(cast::main_child(0.86, p(158.0, 94.0)));
         c.turn = 40.0;
         c.lean = 4.0;
         c.look = [30.0, -4.0, 4.0];
         c.mouth = Mouth::Sing;
         c = c.stand();
-        c.arms[0] = arm(114.0, 62.0, 1.0, Z::Front, Hold::Grip);
-        c.arms[1] = arm(212.0, 40.0, 1.0, Z::Behind, Hold::Open).aim(-58.0);
-        c.legs[0] = leg(142.0, 142.0, -1.0, 0.9).tilt(26.0).knee(176.0, 122.0);
-        c.legs[1] = leg(168.0, 146.0, -1.0, 0.9)
+        c.arms[0] = arm(114.0, 60.0, 1.0, Z::Front, Hold::Grip);
+        c.arms[1] = arm(212.0, 34.0, 1.0, Z::Behind, Hold::Open).aim(-58.0);
+        c.legs[0] = leg(144.0, 130.0, -1.0, 0.9).tilt(26.0).knee(178.0, 112.0);
+        c.legs[1] = leg(172.0, 132.0, -1.0, 0.9)
             .tilt(26.0)
-            .knee(196.0, 118.0)
+            .knee(198.0, 110.0)
             .z(Z::Behind);
         c.draw(g);
     });
-    props::water(&mut s, 14.0, 226.0, 182.0, 40.0);
     s.group(4.8, |g| {
-        let d = "M226 210L92 210C112 206 120 196 116 184C114 176 106 174 100 178\
-                 C104 162 124 156 142 162C164 170 190 180 226 184Z";
+        let d = "M224 214L100 214C120 206 126 196 122 186C118 178 108 176 102 182\
+                 C102 164 122 154 144 158C170 163 196 176 224 188Z";
         g.fill(Path::read(d), ink::WATER);
         g.mark(
-            Path::read("M132 176C140 190 156 198 176 198"),
+            Path::read("M134 174C142 188 158 194 180 194"),
             ink::WHITE,
             5.0,
         );
     });
+    props::water(&mut s, 14.0, 228.0, 194.0, 32.0);
     s
 }
 
 fn bubbles() -> Scene {
     let mut s = Scene::default();
     s.group(5.2, |g| {
-        let mut c = swim(cast::main_child(1.9, p(82.0, 236.0))).bust(57.0);
+        let mut c = swim(cast::main_child(2.0, p(80.0, 222.0))).bust(40.0);
         c.turn = 60.0;
-        c.look = [54.0, 6.0, 4.0];
+        c.look = [50.0, 4.0, 4.0];
         c.mouth = Mouth::Blow;
-        c.arms[1].z = Z::Gone;
+        c = c.bust(30.0);
         c.arms[0].z = Z::Gone;
-        c.draw(g);
+        c.arms[1].z = Z::Gone;
+        let mut h = c.head();
+        h.at = p(80.0, 88.0);
+        g.fill(Path::block(p(74.0, 140.0), 40.0, 40.0, 8.0, 0.0), h.skin.0);
+        h.draw(g);
         let child = Forearm {
-            from: p(118.0, 160.0),
-            to: p(160.0, 128.0),
-            w: 11.0,
-            sleeve: (ink::CORAL, 0.8),
+            from: p(128.0, 172.0),
+            to: p(158.0, 116.0),
+            w: 10.5,
+            sleeve: (ink::CORAL, 0.7),
             skin: SKIN,
         };
         let grown = Forearm {
-            from: p(226.0, 66.0),
-            to: p(194.0, 112.0),
-            w: 15.0,
+            from: p(216.0, 46.0),
+            to: p(190.0, 92.0),
+            w: 14.0,
             sleeve: (ink::TEAL, 0.5),
             skin: SKIN_LIGHT,
         };
-        child.draw(g, Hold::Grip, 34.0, -14.0, false);
-        grown.draw(g, Hold::Grip, 46.0, 142.0, true);
+        child.draw(g, Hold::Grip, 34.0, -44.0, false);
+        grown.draw(g, Hold::Grip, 46.0, 134.0, true);
     });
-    props::far_water(&mut s, 14.0, 226.0, 142.0, 78.0);
-    s.group(4.6, |g| {
+    props::far_water(&mut s, 18.0, 222.0, 128.0, 92.0);
+    s.group(4.8, |g| {
         for (x, y, r) in [
-            (126.0, 154.0, 8.0),
-            (145.0, 170.0, 11.0),
-            (172.0, 164.0, 8.0),
-            (166.0, 192.0, 13.0),
-            (198.0, 182.0, 12.0),
+            (112.0, 138.0, 7.0),
+            (128.0, 152.0, 10.0),
+            (152.0, 164.0, 12.0),
+            (181.0, 158.0, 9.0),
+            (182.0, 187.0, 13.0),
+            (150.0, 194.0, 8.0),
         ] {
             g.fill(Path::circle(p(x, y), r), ink::WHITE);
         }
     });
     s.group(0.0, |g| {
-        g.mark(props::wave(30.0, 120.0, 192.0, 6.0), ink::WHITE, 4.4);
+        g.mark(props::wave(34.0, 104.0, 186.0, 6.0), ink::WHITE, 4.4);
     });
     s
 }
@@ -280,8 +281,8 @@ fn kick() -> Scene {
         c.eyes = Eyes::Glad;
         c.arms[0] = arm(164.0, 166.0, 1.0, Z::Front, Hold::Grip);
         c.arms[1].z = Z::Gone;
-        c.legs[0] = leg(34.0, 166.0, 1.0, -1.0).tilt(40.0);
-        c.legs[1] = leg(40.0, 134.0, 1.0, -1.0).tilt(60.0).z(Z::Behind);
+        c.legs[0] = leg(36.0, 168.0, 1.0, -1.0).tilt(40.0);
+        c.legs[1] = leg(40.0, 130.0, 1.0, -1.0).tilt(60.0).z(Z::Behind);
         c.draw(g);
         a.arms[1].z = Z::Over;
         a.draw_arm(1, g);
@@ -289,11 +290,11 @@ fn kick() -> Scene {
     props::water(&mut s, 14.0, 226.0, 172.0, 48.0);
     s.group(4.6, |g| {
         for (x, y, r, d) in [
-            (28.0, 104.0, 9.0, -30.0),
-            (52.0, 80.0, 12.0, -10.0),
-            (78.0, 104.0, 9.0, 18.0),
-            (92.0, 74.0, 8.0, 28.0),
-            (24.0, 66.0, 8.0, -30.0),
+            (22.0, 102.0, 8.0, -34.0),
+            (44.0, 82.0, 12.0, -12.0),
+            (70.0, 104.0, 9.0, 10.0),
+            (84.0, 74.0, 9.0, 20.0),
+            (106.0, 98.0, 9.0, 36.0),
         ] {
             drop(g, p(x, y), r, d);
         }

@@ -2,7 +2,7 @@
 
 use super::body::{Z, arm, leg};
 use super::cast;
-use super::geom::{P, Path, p};
+use super::geom::{Path, p};
 use super::hands::Hold;
 use super::head::{Eyes, SKIN_DARK};
 use super::in_water::{Forearm, swim};
@@ -67,13 +67,11 @@ fn pool() -> Scene {
 /// Three wide steps of stone that go down to the right.
 fn steps(s: &mut Scene) {
     s.group(0.0, |g| {
-        let d = "M14 138L64 138L64 164L106 164L106 190L148 190L148 222L22 222C17 222 14 219 14 214Z";
-        g.dot(Path::read(d), ink::GREY_LIGHT);
-        g.mark(
-            Path::read("M14 138L64 138M64 164L106 164M106 190L148 190"),
-            ink::GREY,
-            6.0,
-        );
+        for (x, y) in [(14.0, 134.0), (62.0, 162.0), (110.0, 190.0)] {
+            g.dot(Path::block(p((x + 160.0) / 2.0, (y + 222.0) / 2.0), 160.0 - x, 222.0 - y, 3.0, 0.0), ink::GREY);
+            g.dot(Path::block(p(x + 27.0, y + 5.0), 54.0, 10.0, 3.0, 0.0), ink::GREY_LIGHT);
+            g.mark(Path::poly(&[p(x, y + 11.0), p(x + 50.0, y + 11.0)], false), ink::WHITE, SEAM);
+        }
     });
 }
 
@@ -81,33 +79,33 @@ fn pool_steps() -> Scene {
     let mut s = Scene::default();
     steps(&mut s);
     s.group(4.8, |g| {
-        let mut a = swim(cast::helper_dark(0.86, p(194.0, 178.0))).bust(76.0);
+        let mut a = swim(cast::helper_dark(0.88, p(196.0, 188.0))).bust(76.0);
         a.turn = -50.0;
-        a.look = [-48.0, -4.0, 0.0];
+        a.look = [-48.0, -6.0, 0.0];
         a = a.bust(76.0);
         a.top.1 = 0.4;
-        a.arms[0] = arm(146.0, 130.0, -1.0, Z::Behind, Hold::Open).aim(-150.0);
-        a.arms[1] = arm(176.0, 166.0, -1.0, Z::Front, Hold::Rest);
+        a.arms[0].z = Z::Gone;
+        a.arms[1] = arm(164.0, 158.0, -1.0, Z::Front, Hold::Flat).aim(186.0);
         a.draw(g);
     });
     s.group(4.8, |g| {
-        let mut c = swim(cast::main_child(0.84, p(76.0, 98.0)));
+        let mut c = swim(cast::main_child(0.9, p(70.0, 92.0)));
         c.turn = 55.0;
         c.lean = 4.0;
-        c.look = [52.0, 12.0, 0.0];
+        c.look = [52.0, 14.0, 0.0];
         c = c.stand();
-        c.legs[0] = leg(76.0, 154.0, -1.0, 0.9);
-        c.legs[1] = leg(116.0, 168.0, -1.0, 0.9).tilt(14.0).z(Z::Behind);
-        c.arms[0] = arm(104.0, 98.0, 1.0, Z::Front, Hold::Grip);
+        c.legs[0] = leg(78.0, 152.0, -1.0, 0.9);
+        c.legs[1] = leg(112.0, 150.0, -1.0, 0.9).tilt(20.0).z(Z::Behind);
+        c.arms[0] = arm(104.0, 84.0, 1.0, Z::Front, Hold::Grip);
         c.arms[1].z = Z::Gone;
         c.draw_back(g);
         c.draw_mid(g);
         c.head().draw(g);
-        rail(g, "M32 130L32 62C32 54 38 54 44 58L138 122L138 172");
-        rail(g, "M86 140L86 88");
+        rail(g, "M128 196L128 108");
+        rail(g, "M104 112C98 104 102 90 112 94L150 126L150 190");
         c.draw_arm(0, g);
     });
-    props::water(&mut s, 108.0, 226.0, 172.0, 50.0);
+    props::water(&mut s, 116.0, 226.0, 174.0, 50.0);
     s
 }
 
@@ -115,89 +113,80 @@ fn pool_hoist() -> Scene {
     let mut s = Scene::default();
     s.group(0.0, |g| {
         g.dot(
-            Path::read("M14 190L78 190L78 222L22 222C17 222 14 219 14 214Z"),
-            ink::GREY_LIGHT,
+            Path::read("M14 190L74 190L74 222L22 222C17 222 14 219 14 214Z"),
+            ink::GREY,
         );
-        g.mark(Path::read("M14 190L78 190"), ink::GREY, 6.0);
+        g.mark(Path::read("M14 190L74 190"), ink::GREY_LIGHT, 7.0);
     });
     s.group(4.8, |g| {
-        let mut a = swim(cast::helper(0.82, p(200.0, 184.0))).bust(76.0);
+        let mut a = swim(cast::helper(0.84, p(202.0, 190.0))).bust(76.0);
         a.turn = -50.0;
         a.look = [-48.0, -6.0, 0.0];
         a = a.bust(76.0);
         a.top.1 = 0.4;
-        a.arms[0] = arm(166.0, 140.0, -1.0, Z::Behind, Hold::Grip);
-        a.arms[1] = arm(170.0, 168.0, -1.0, Z::Front, Hold::Rest);
+        a.arms[0].z = Z::Gone;
+        a.arms[1] = arm(170.0, 160.0, -1.0, Z::Front, Hold::Rest);
         a.draw(g);
     });
     s.group(4.8, |g| {
         g.bar(Path::read("M42 186L42 36"), ink::GREY, 12.0);
         g.bar(Path::read("M30 188L56 188"), ink::CHARCOAL, 8.0);
-        g.bar(Path::read("M42 62L42 30C42 20 50 18 58 18L104 18C112 18 114 22 114 30L114 40"), ink::GREY, 9.0);
-        rail(g, "M114 38C92 60 90 90 94 136");
-        let mut c = swim(cast::puffs(0.84, p(114.0, 120.0)));
-        c.skin = super::head::SKIN;
-        c.top.0 = ink::CORAL;
+        g.bar(
+            Path::read("M42 62L42 30C42 20 50 18 58 18L78 18C86 18 90 22 90 30L90 134"),
+            ink::GREY,
+            9.0,
+        );
+        let mut c = swim(cast::main_child(0.9, p(116.0, 124.0)));
         c.turn = 60.0;
-        c.look = [50.0, 4.0, 0.0];
+        c.look = [50.0, 6.0, 0.0];
         c = c.stand();
-        c.legs[0] = leg(150.0, 158.0, -1.0, 1.0).knee(146.0, 126.0);
+        c.legs[0] = leg(152.0, 162.0, -1.0, 1.0).knee(150.0, 130.0);
         c.legs[1].z = Z::Gone;
-        c.arms[0] = arm(140.0, 116.0, 1.0, Z::Front, Hold::Rest);
-        c.arms[1] = arm(156.0, 108.0, 1.0, Z::Behind, Hold::Grip);
+        c.arms[0] = arm(136.0, 122.0, 1.0, Z::Front, Hold::Grip);
+        c.arms[1].z = Z::Gone;
         c.draw_back(g);
         c.draw_mid(g);
-        g.over(Path::read("M88 82C96 78 100 84 100 92L104 128L140 130C150 131 150 144 140 144L100 144C92 144 88 138 88 130Z"), ink::SUN);
+        let seat = "M86 84C86 76 100 76 101 84L105 130L140 134C150 135 150 148 140 148L100 148\
+                    C90 148 86 142 86 134Z";
+        g.over(Path::read(seat), ink::SUN);
         c.draw_front(g);
     });
-    props::water(&mut s, 84.0, 226.0, 174.0, 48.0);
+    props::water(&mut s, 80.0, 226.0, 176.0, 46.0);
     s
 }
 
 fn kickboard() -> Scene {
     let mut s = Scene::default();
-    props::far_water(&mut s, 14.0, 226.0, 112.0, 108.0);
+    props::far_water(&mut s, 14.0, 226.0, 134.0, 60.0);
     s.group(5.2, |g| {
-        let mut c = swim(cast::main_child(1.5, p(112.0, 186.0))).bust(57.0);
-        c.look = [0.0, 6.0, 0.0];
+        let mut c = swim(cast::main_child(1.4, p(52.0, 174.0)));
+        c.turn = 80.0;
+        c.lean = 62.0;
+        c.look = [58.0, 0.0, 4.0];
         c.eyes = Eyes::Glad;
-        c = c.bust(57.0);
-        c.arms[0].z = Z::Gone;
-        c.arms[1].z = Z::Gone;
-        c.draw(g);
-        board(g);
-        c.arms[0] = arm(58.0, 152.0, 1.0, Z::Over, Hold::Grip).aim(62.0);
-        c.arms[1] = arm(166.0, 152.0, -1.0, Z::Over, Hold::Grip).aim(118.0).flip();
-        for i in 0..2 {
-            c.draw_arm(i, g);
+        c = c.stand();
+        for l in &mut c.legs {
+            l.z = Z::Gone;
         }
+        c.arms[1].z = Z::Gone;
+        c.arms[0] = arm(168.0, 148.0, 1.0, Z::Over, Hold::Flat).aim(2.0);
+        let mut body = c;
+        body.arms[0].z = Z::Gone;
+        body.draw(g);
+        let d = "M112 152L200 144C216 142 226 148 226 156C226 164 216 168 204 169L114 172\
+                 C102 172 102 154 112 152Z";
+        g.over(Path::read(d), ink::SUN);
+        g.mark(Path::read("M112 163L216 157"), ink::CORAL, 6.0);
+        c.draw_arm(0, g);
         let grown = Forearm {
-            from: p(226.0, 96.0),
-            to: p(204.0, 152.0),
+            from: p(210.0, 62.0),
+            to: p(208.0, 116.0),
             w: 14.0,
-            sleeve: (ink::TEAL, 0.55),
+            sleeve: (ink::TEAL, 0.5),
             skin: SKIN_DARK,
         };
-        grown.draw(g, Hold::Grip, 44.0, 122.0, true);
+        grown.draw(g, Hold::Grip, 46.0, 94.0, false);
     });
+    props::water(&mut s, 14.0, 226.0, 172.0, 50.0);
     s
-}
-
-/// The flat board, its round end toward the viewer.
-fn board(g: &mut Group) {
-    let at = |x: f64, y: f64| -> P { p(112.0 + x, y) };
-    let edge = Path(vec![
-        super::geom::Seg::M(at(-50.0, 122.0)),
-        super::geom::Seg::L(at(50.0, 122.0)),
-        super::geom::Seg::C(at(62.0, 150.0), at(72.0, 176.0), at(72.0, 186.0)),
-        super::geom::Seg::C(at(72.0, 208.0), at(-72.0, 208.0), at(-72.0, 186.0)),
-        super::geom::Seg::C(at(-72.0, 176.0), at(-62.0, 150.0), at(-50.0, 122.0)),
-        super::geom::Seg::Z,
-    ]);
-    g.over(edge, ink::SUN);
-    g.mark(
-        Path::read("M50 182C70 196 154 196 174 182"),
-        ink::CORAL,
-        7.0,
-    );
 }

@@ -71,16 +71,16 @@ fn watch_waves() -> Scene {
 
 fn little_waves() -> Scene {
     let mut s = Scene::default();
-    props::sand(&mut s, 14.0, 140.0, 212.0, 13.0);
+    props::sand(&mut s, 14.0, 130.0, 212.0, 13.0);
     s.group(5.2, |g| {
-        let mut c = swim(cast::main_child(1.04, p(70.0, 124.0)));
+        let mut c = swim(cast::main_child(1.04, p(64.0, 124.0)));
         c.turn = 30.0;
         c.look = [36.0, 8.0, 2.0];
         c = c.stand();
         c.draw(g);
     });
     s.group(4.8, |g| {
-        let put = |q: P| p(112.0 + q.x * 0.84, 222.0 + q.y * 0.5);
+        let put = |q: P| p(100.0 + q.x * 0.92, 224.0 + q.y * 0.52);
         g.fill(curls().map(put), ink::WATER);
     });
     s
@@ -142,7 +142,7 @@ fn shower() -> Scene {
         let h = c.head();
         for (i, d) in [(0, -1.0), (1, 1.0)] {
             let at = h.place(p(d * 1.06, -0.5));
-            c.arms[i] = arm(at.x + d * 12.0, at.y + 8.0, -d, Z::Over, Hold::Rest)
+            c.arms[i] = arm(at.x + d * 12.0, at.y + 8.0, d, Z::Over, Hold::Rest)
                 .aim(-90.0 - d * 55.0);
             c.arms[i].flip = d < 0.0;
         }
