@@ -145,29 +145,32 @@ fn heads_down() -> Scene {
 
 fn paddle() -> Scene {
     let mut s = Scene::default();
-    let (a, b) = (p(46.0, 162.0), p(194.0, 54.0));
+    let (a, b) = (p(40.0, 196.0), p(200.0, 132.0));
     let u = (b - a).unit();
-    s.group(5.4, |g| {
-        g.bar(Path::poly(&[a, b], false), ink::WHITE, 12.0);
+    s.group(5.2, |g| {
+        let mut c = cast::main_child(1.5, p(120.0, 232.0)).bust(57.0);
+        c.look = [10.0, 4.0, 0.0];
+        let mut body = c;
+        body.arms[0].z = Z::Gone;
+        body.arms[1].z = Z::Gone;
+        body.draw(g);
+        g.bar(Path::poly(&[a, b], false), ink::WHITE, 11.0);
         // Square at the end, or the paddle is taken for a spoon.
-        let blade = "M-24-8C-14-10-8-24 6-26L36-29C44-29 48-25 48-18L48 18C48 25 44 29 36 29L6 26\
-                     C-8 24-14 10-24 8Z";
+        let blade = "M-24-8C-14-10-10-26 4-28L34-31C42-31 46-27 46-20L46 20C46 27 42 31 34 31L4 28\
+                     C-10 26-14 10-24 8Z";
         for (at, deg) in [(b, u.deg()), (a, u.deg() + 180.0)] {
             let v = polar(deg, 1.0);
             g.over(Path::read(blade).put(at - v * 18.0, 1.0, deg, false), ink::SUN);
-            g.mark(Path::poly(&[at - v * 30.0, at + v * 16.0], false), ink::WHITE, 6.0);
+            g.mark(Path::poly(&[at - v * 26.0, at + v * 12.0], false), ink::CORAL, 7.0);
         }
-        let n = u.left() * -1.0;
-        for t in [0.34, 0.66] {
+        for (i, t) in [(0, 0.34), (1, 0.66)] {
             let at = a.to(b, t);
-            fist(g, at + n * 96.0, at + n * 25.0, 46.0);
+            let d = if i == 0 { 1.0 } else { -1.0 };
+            c.arms[i] = arm(at.x - d * 6.0, at.y + 12.0, d, Z::Over, Hold::Grip)
+                .aim(-90.0 + d * 10.0);
+            c.arms[i].flip = i == 1;
+            c.draw_arm(i, g);
         }
     });
-    s.group(4.6, |g| {
-        for (x, y, r) in [(206.0, 112.0, 7.0), (186.0, 128.0, 6.0)] {
-            super::in_water::drop(g, p(x, y), r, 0.0);
-        }
-    });
-    props::water(&mut s, 14.0, 118.0, 182.0, 40.0);
     s
 }

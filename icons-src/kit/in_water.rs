@@ -3,7 +3,7 @@
 
 use super::body::{Bottom, Figure, Z, arm, leg};
 use super::cast;
-use super::geom::{P, Path, p};
+use super::geom::{P, Path, p, polar};
 use super::hair::{Hair, Style};
 use super::hands::{Hand, Hold, arm_and_hand, foot};
 use super::head::{Eyes, Mouth, SKIN, SKIN_DARK, SKIN_LIGHT, Skin};
@@ -187,8 +187,8 @@ fn jump_wave() -> Scene {
         c.draw(g);
     });
     s.group(4.8, |g| {
-        let d = "M224 214L100 214C120 206 126 196 122 186C118 178 108 176 102 182\
-                 C102 164 122 154 144 158C170 163 196 176 224 188Z";
+        let d = "M210 214L100 214C120 206 126 196 122 186C118 178 108 176 102 182\
+                 C102 164 122 154 144 158C172 164 202 178 216 206Z";
         g.fill(Path::read(d), ink::WATER);
         g.mark(
             Path::read("M134 174C142 188 158 194 180 194"),
@@ -289,14 +289,15 @@ fn kick() -> Scene {
     });
     props::water(&mut s, 14.0, 226.0, 172.0, 48.0);
     s.group(4.6, |g| {
-        for (x, y, r, d) in [
-            (22.0, 102.0, 8.0, -34.0),
-            (44.0, 82.0, 12.0, -12.0),
-            (70.0, 104.0, 9.0, 10.0),
-            (84.0, 74.0, 9.0, 20.0),
-            (106.0, 98.0, 9.0, 36.0),
+        // They fly off from where the feet hit the water.
+        for (deg, far, r) in [
+            (-148.0, 32.0, 8.0),
+            (-118.0, 44.0, 10.0),
+            (-90.0, 58.0, 12.0),
+            (-62.0, 46.0, 10.0),
+            (-38.0, 52.0, 8.0),
         ] {
-            drop(g, p(x, y), r, d);
+            drop(g, p(50.0, 128.0) + polar(deg, far), r, deg + 90.0);
         }
     });
     s

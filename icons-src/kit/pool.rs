@@ -85,25 +85,24 @@ fn pool_steps() -> Scene {
         a = a.bust(76.0);
         a.top.1 = 0.4;
         a.arms[0].z = Z::Gone;
-        a.arms[1] = arm(164.0, 158.0, -1.0, Z::Front, Hold::Flat).aim(186.0);
+        a.arms[1] = arm(168.0, 168.0, -1.0, Z::Front, Hold::Rest);
         a.draw(g);
     });
     s.group(4.8, |g| {
-        let mut c = swim(cast::main_child(0.9, p(70.0, 92.0)));
+        let mut c = swim(cast::main_child(0.9, p(78.0, 92.0)));
         c.turn = 55.0;
         c.lean = 4.0;
         c.look = [52.0, 14.0, 0.0];
         c = c.stand();
-        c.legs[0] = leg(78.0, 152.0, -1.0, 0.9);
-        c.legs[1] = leg(112.0, 150.0, -1.0, 0.9).tilt(20.0).z(Z::Behind);
-        c.arms[0] = arm(104.0, 84.0, 1.0, Z::Front, Hold::Grip);
-        c.arms[1].z = Z::Gone;
-        c.draw_back(g);
+        c.legs[0] = leg(84.0, 152.0, -1.0, 0.9);
+        c.legs[1] = leg(124.0, 156.0, -1.0, 0.9).tilt(20.0).z(Z::Behind);
+        c.arms[1] = arm(120.0, 90.0, 1.0, Z::Gone, Hold::Grip).aim(40.0);
+        c.arms[0] = arm(56.0, 98.0, 1.0, Z::Front, Hold::Rest);
+        rail(g, "M28 128L28 58C28 46 40 46 46 50L148 118C154 122 156 128 156 134L156 190");
+        c.draw(g);
+        c.draw_arm(1, g);
         c.draw_mid(g);
-        c.head().draw(g);
-        rail(g, "M128 196L128 108");
-        rail(g, "M104 112C98 104 102 90 112 94L150 126L150 190");
-        c.draw_arm(0, g);
+        c.draw_front(g);
     });
     props::water(&mut s, 116.0, 226.0, 174.0, 50.0);
     s
@@ -157,36 +156,36 @@ fn pool_hoist() -> Scene {
 
 fn kickboard() -> Scene {
     let mut s = Scene::default();
-    props::far_water(&mut s, 14.0, 226.0, 134.0, 60.0);
-    s.group(5.2, |g| {
-        let mut c = swim(cast::main_child(1.4, p(52.0, 174.0)));
-        c.turn = 80.0;
-        c.lean = 62.0;
-        c.look = [58.0, 0.0, 4.0];
+    props::far_water(&mut s, 14.0, 226.0, 150.0, 50.0);
+    s.group(4.8, |g| {
+        let mut a = swim(cast::helper_dark(0.92, p(206.0, 184.0))).bust(76.0);
+        a.turn = -55.0;
+        a.look = [-50.0, 10.0, 0.0];
+        a = a.bust(76.0);
+        a.top.1 = 0.4;
+        a.arms[0].z = Z::Gone;
+        let mut c = swim(cast::main_child(1.22, p(48.0, 184.0)));
+        c.turn = 75.0;
+        c.lean = 48.0;
+        c.look = [58.0, 0.0, 0.0];
         c.eyes = Eyes::Glad;
         c = c.stand();
-        for l in &mut c.legs {
-            l.z = Z::Gone;
-        }
+        c.legs[0].z = Z::Gone;
+        c.legs[1].z = Z::Gone;
         c.arms[1].z = Z::Gone;
-        c.arms[0] = arm(168.0, 148.0, 1.0, Z::Over, Hold::Flat).aim(2.0);
-        let mut body = c;
-        body.arms[0].z = Z::Gone;
-        body.draw(g);
-        let d = "M112 152L200 144C216 142 226 148 226 156C226 164 216 168 204 169L114 172\
-                 C102 172 102 154 112 152Z";
+        c.arms[0].z = Z::Gone;
+        a.arms[1].z = Z::Gone;
+        a.draw(g);
+        c.draw(g);
+        let d = "M112 156L184 148C196 147 202 152 202 160C202 168 196 172 186 172L112 176\
+                 C100 176 100 157 112 156Z";
         g.over(Path::read(d), ink::SUN);
-        g.mark(Path::read("M112 163L216 157"), ink::CORAL, 6.0);
+        g.mark(Path::read("M112 167L194 162"), ink::CORAL, 6.0);
+        c.arms[0] = arm(140.0, 156.0, 1.0, Z::Over, Hold::Flat).aim(-4.0);
+        a.arms[1] = arm(192.0, 150.0, -1.0, Z::Over, Hold::Grip).aim(150.0);
         c.draw_arm(0, g);
-        let grown = Forearm {
-            from: p(210.0, 62.0),
-            to: p(208.0, 116.0),
-            w: 14.0,
-            sleeve: (ink::TEAL, 0.5),
-            skin: SKIN_DARK,
-        };
-        grown.draw(g, Hold::Grip, 46.0, 94.0, false);
+        a.draw_arm(1, g);
     });
-    props::water(&mut s, 14.0, 226.0, 172.0, 50.0);
+    props::water(&mut s, 14.0, 226.0, 174.0, 48.0);
     s
 }
