@@ -39,11 +39,11 @@ fn sail_boat() -> Scene {
         g.bar(Path::read("M64 118L218 118"), ink::HAIR_BROWN, 6.0);
     });
     s.group(4.8, |g| {
-        let mut a = seat(cast::helper(0.74, p(174.0, 216.0)), -48.0);
+        let mut a = seat(cast::helper(0.74, p(174.0, 216.0)), -42.0);
         a.arms[1] = arm(190.0, 174.0, -1.0, Z::Front, Hold::Grip);
         a.arms[0].z = Z::Gone;
         a.draw(g);
-        let mut c = seat(cast::main_child(0.76, p(110.0, 206.0)), -48.0);
+        let mut c = seat(cast::main_child(0.76, p(110.0, 206.0)), -42.0);
         c.arms[1] = arm(94.0, 176.0, -1.0, Z::Front, Hold::Grip);
         c.arms[0].z = Z::Gone;
         c.draw(g);
@@ -115,7 +115,7 @@ fn heads_down() -> Scene {
         let mut a = cast::helper(0.92, p(212.0, 204.0)).bust(76.0);
         a.turn = -60.0;
         a.lean = -50.0;
-        a.look = [-52.0, 14.0, -14.0];
+        a.look = [-44.0, 14.0, -14.0];
         a = a.bust(76.0);
         a.arms[0].z = Z::Gone;
         a.arms[1] = arm(150.0, 186.0, 1.0, Z::Front, Hold::None);
@@ -125,7 +125,7 @@ fn heads_down() -> Scene {
         let mut c = cast::main_child(1.12, p(104.0, 208.0)).bust(57.0);
         c.turn = -60.0;
         c.lean = -34.0;
-        c.look = [-50.0, 22.0, -20.0];
+        c.look = [-58.0, 20.0, -20.0];
         c = c.bust(57.0);
         let h = c.head();
         let to = h.place(p(0.5, -0.8));
@@ -145,28 +145,27 @@ fn heads_down() -> Scene {
 
 fn paddle() -> Scene {
     let mut s = Scene::default();
-    let (a, b) = (p(40.0, 196.0), p(200.0, 132.0));
+    let (a, b) = (p(40.0, 212.0), p(208.0, 116.0));
     let u = (b - a).unit();
     s.group(5.2, |g| {
-        let mut c = cast::main_child(1.5, p(120.0, 232.0)).bust(57.0);
-        c.look = [10.0, 4.0, 0.0];
+        let mut c = cast::main_child(1.36, p(106.0, 222.0)).bust(57.0);
+        c.look = [22.0, 4.0, 0.0];
         let mut body = c;
         body.arms[0].z = Z::Gone;
         body.arms[1].z = Z::Gone;
         body.draw(g);
-        g.bar(Path::poly(&[a, b], false), ink::WHITE, 11.0);
-        // Square at the end, or the paddle is taken for a spoon.
-        let blade = "M-24-8C-14-10-10-26 4-28L34-31C42-31 46-27 46-20L46 20C46 27 42 31 34 31L4 28\
-                     C-10 26-14 10-24 8Z";
+        g.bar(Path::poly(&[a, b], false), ink::CHARCOAL, 10.0);
+        let blade = "M-26-7C-18-10-12-22 4-26C20-29 36-26 42-18C48-8 48 10 42 20C36 27 20 28 4 25\
+                     C-12 22-18 10-26 7Z";
         for (at, deg) in [(b, u.deg()), (a, u.deg() + 180.0)] {
             let v = polar(deg, 1.0);
             g.over(Path::read(blade).put(at - v * 18.0, 1.0, deg, false), ink::SUN);
-            g.mark(Path::poly(&[at - v * 26.0, at + v * 12.0], false), ink::CORAL, 7.0);
+            g.mark(Path::poly(&[at - v * 34.0, at + v * 8.0], false), ink::WHITE, 5.0);
         }
-        for (i, t) in [(0, 0.34), (1, 0.66)] {
+        for (i, t) in [(0, 0.36), (1, 0.66)] {
             let at = a.to(b, t);
             let d = if i == 0 { 1.0 } else { -1.0 };
-            c.arms[i] = arm(at.x - d * 6.0, at.y + 12.0, d, Z::Over, Hold::Grip)
+            c.arms[i] = arm(at.x - d * 4.0, at.y + 14.0, 1.0, Z::Over, Hold::Grip)
                 .aim(-90.0 + d * 10.0);
             c.arms[i].flip = i == 1;
             c.draw_arm(i, g);

@@ -3,7 +3,7 @@
 
 use super::body::{Bottom, Figure, Z, arm, leg};
 use super::cast;
-use super::geom::{P, Path, p, polar};
+use super::geom::{P, Path, p};
 use super::hair::{Hair, Style};
 use super::hands::{Hand, Hold, arm_and_hand, foot};
 use super::head::{Eyes, Mouth, SKIN, SKIN_DARK, SKIN_LIGHT, Skin};
@@ -205,14 +205,14 @@ fn bubbles() -> Scene {
     s.group(5.2, |g| {
         let mut c = swim(cast::main_child(2.0, p(80.0, 222.0))).bust(40.0);
         c.turn = 60.0;
-        c.look = [50.0, 4.0, 4.0];
+        c.look = [60.0, 4.0, 4.0];
         c.mouth = Mouth::Blow;
         c = c.bust(30.0);
         c.arms[0].z = Z::Gone;
         c.arms[1].z = Z::Gone;
         let mut h = c.head();
-        h.at = p(80.0, 88.0);
-        g.fill(Path::block(p(74.0, 140.0), 40.0, 40.0, 8.0, 0.0), h.skin.0);
+        h.at = p(80.0, 78.0);
+        g.fill(Path::block(p(74.0, 134.0), 40.0, 40.0, 8.0, 0.0), h.skin.0);
         h.draw(g);
         let child = Forearm {
             from: p(128.0, 172.0),
@@ -234,12 +234,12 @@ fn bubbles() -> Scene {
     props::far_water(&mut s, 18.0, 222.0, 128.0, 92.0);
     s.group(4.8, |g| {
         for (x, y, r) in [
-            (112.0, 138.0, 7.0),
-            (128.0, 152.0, 10.0),
-            (152.0, 164.0, 12.0),
-            (181.0, 158.0, 9.0),
-            (182.0, 187.0, 13.0),
-            (150.0, 194.0, 8.0),
+            (114.0, 137.0, 6.0),
+            (130.0, 152.0, 10.0),
+            (156.0, 166.0, 12.0),
+            (184.0, 154.0, 9.0),
+            (188.0, 188.0, 13.0),
+            (152.0, 198.0, 8.0),
         ] {
             g.fill(Path::circle(p(x, y), r), ink::WHITE);
         }
@@ -255,7 +255,7 @@ fn wader(mut a: Figure, turn: f64) -> Figure {
     a = swim(a).bust(76.0);
     a.top.1 = 0.4;
     a.turn = turn;
-    a.look = [turn * 0.9, 12.0, 0.0];
+    a.look = [turn * 0.8, 12.0, 0.0];
     a.bust(76.0)
 }
 
@@ -263,7 +263,7 @@ fn wader(mut a: Figure, turn: f64) -> Figure {
 fn prone(mut c: Figure) -> Figure {
     c = swim(c);
     c.turn = 90.0;
-    c.lean = 84.0;
+    c.lean = 80.0;
     c.look = [64.0, 0.0, 8.0];
     c.stand()
 }
@@ -275,11 +275,11 @@ fn kick() -> Scene {
         let mut a = wader(cast::helper(0.9, p(198.0, 178.0)), -55.0);
         a.lean = -6.0;
         a.arms[0] = arm(170.0, 158.0, -1.0, Z::Behind, Hold::None);
-        a.arms[1] = arm(170.0, 160.0, -1.0, Z::Gone, Hold::Grip);
+        a.arms[1] = arm(178.0, 164.0, -1.0, Z::Gone, Hold::Grip);
         a.draw(g);
         let mut c = prone(cast::main_girl(0.82, p(90.0, 154.0)));
         c.eyes = Eyes::Glad;
-        c.arms[0] = arm(164.0, 166.0, 1.0, Z::Front, Hold::Grip);
+        c.arms[0] = arm(168.0, 166.0, 1.0, Z::Front, Hold::Grip);
         c.arms[1].z = Z::Gone;
         c.legs[0] = leg(36.0, 168.0, 1.0, -1.0).tilt(40.0);
         c.legs[1] = leg(40.0, 130.0, 1.0, -1.0).tilt(60.0).z(Z::Behind);
@@ -289,15 +289,15 @@ fn kick() -> Scene {
     });
     props::water(&mut s, 14.0, 226.0, 172.0, 48.0);
     s.group(4.6, |g| {
-        // They fly off from where the feet hit the water.
-        for (deg, far, r) in [
-            (-148.0, 32.0, 8.0),
-            (-118.0, 44.0, 10.0),
-            (-90.0, 58.0, 12.0),
-            (-62.0, 46.0, 10.0),
-            (-38.0, 52.0, 8.0),
+        for (x, y, r, deg) in [
+            (22.0, 100.0, 7.0, -42.0),
+            (45.0, 86.0, 10.0, -16.0),
+            (24.0, 66.0, 6.5, -30.0),
+            (74.0, 98.0, 8.0, 20.0),
+            (72.0, 64.0, 8.0, 10.0),
+            (100.0, 82.0, 7.0, 36.0),
         ] {
-            drop(g, p(50.0, 128.0) + polar(deg, far), r, deg + 90.0);
+            drop(g, p(x, y), r, deg);
         }
     });
     s

@@ -68,9 +68,14 @@ fn pool() -> Scene {
 fn steps(s: &mut Scene) {
     s.group(0.0, |g| {
         for (x, y) in [(14.0, 134.0), (62.0, 162.0), (110.0, 190.0)] {
-            g.dot(Path::block(p((x + 160.0) / 2.0, (y + 222.0) / 2.0), 160.0 - x, 222.0 - y, 3.0, 0.0), ink::GREY);
-            g.dot(Path::block(p(x + 27.0, y + 5.0), 54.0, 10.0, 3.0, 0.0), ink::GREY_LIGHT);
-            g.mark(Path::poly(&[p(x, y + 11.0), p(x + 50.0, y + 11.0)], false), ink::WHITE, SEAM);
+            let deep = 222.0 - y;
+            g.dot(
+                Path::block(p(x + 26.0, y + deep / 2.0), 52.0, deep, 3.0, 0.0),
+                ink::GREY,
+            );
+            g.dot(Path::block(p(x + 26.0, y + 5.0), 54.0, 10.0, 3.0, 0.0), ink::GREY_LIGHT);
+            let joint = [p(x, y + 11.0), p(x + 52.0, y + 11.0)];
+            g.mark(Path::poly(&joint, false), ink::WHITE, SEAM);
         }
     });
 }
@@ -81,7 +86,7 @@ fn pool_steps() -> Scene {
     s.group(4.8, |g| {
         let mut a = swim(cast::helper_dark(0.88, p(196.0, 188.0))).bust(76.0);
         a.turn = -50.0;
-        a.look = [-48.0, -6.0, 0.0];
+        a.look = [-44.0, -6.0, 0.0];
         a = a.bust(76.0);
         a.top.1 = 0.4;
         a.arms[0].z = Z::Gone;
@@ -89,14 +94,14 @@ fn pool_steps() -> Scene {
         a.draw(g);
     });
     s.group(4.8, |g| {
-        let mut c = swim(cast::main_child(0.9, p(78.0, 92.0)));
+        let mut c = swim(cast::main_child(0.9, p(80.0, 96.0)));
         c.turn = 55.0;
         c.lean = 4.0;
-        c.look = [52.0, 14.0, 0.0];
+        c.look = [58.0, 12.0, 0.0];
         c = c.stand();
         c.legs[0] = leg(84.0, 152.0, -1.0, 0.9);
-        c.legs[1] = leg(124.0, 156.0, -1.0, 0.9).tilt(20.0).z(Z::Behind);
-        c.arms[1] = arm(120.0, 90.0, 1.0, Z::Gone, Hold::Grip).aim(40.0);
+        c.legs[1] = leg(122.0, 158.0, -1.0, 0.9).tilt(16.0).z(Z::Behind);
+        c.arms[1] = arm(122.0, 94.0, 1.0, Z::Gone, Hold::Grip).aim(40.0);
         c.arms[0] = arm(56.0, 98.0, 1.0, Z::Front, Hold::Rest);
         rail(g, "M28 128L28 58C28 46 40 46 46 50L148 118C154 122 156 128 156 134L156 190");
         c.draw(g);
@@ -120,7 +125,7 @@ fn pool_hoist() -> Scene {
     s.group(4.8, |g| {
         let mut a = swim(cast::helper(0.84, p(202.0, 190.0))).bust(76.0);
         a.turn = -50.0;
-        a.look = [-48.0, -6.0, 0.0];
+        a.look = [-44.0, -6.0, 0.0];
         a = a.bust(76.0);
         a.top.1 = 0.4;
         a.arms[0].z = Z::Gone;
@@ -137,7 +142,7 @@ fn pool_hoist() -> Scene {
         );
         let mut c = swim(cast::main_child(0.9, p(116.0, 124.0)));
         c.turn = 60.0;
-        c.look = [50.0, 6.0, 0.0];
+        c.look = [58.0, 6.0, 0.0];
         c = c.stand();
         c.legs[0] = leg(152.0, 162.0, -1.0, 1.0).knee(150.0, 130.0);
         c.legs[1].z = Z::Gone;
@@ -158,34 +163,34 @@ fn kickboard() -> Scene {
     let mut s = Scene::default();
     props::far_water(&mut s, 14.0, 226.0, 150.0, 50.0);
     s.group(4.8, |g| {
-        let mut a = swim(cast::helper_dark(0.92, p(206.0, 184.0))).bust(76.0);
-        a.turn = -55.0;
-        a.look = [-50.0, 10.0, 0.0];
+        let mut a = swim(cast::helper_dark(0.96, p(44.0, 184.0))).bust(76.0);
+        a.turn = 45.0;
+        a.look = [42.0, 12.0, 0.0];
         a = a.bust(76.0);
         a.top.1 = 0.4;
         a.arms[0].z = Z::Gone;
-        let mut c = swim(cast::main_child(1.22, p(48.0, 184.0)));
+        a.arms[1].z = Z::Gone;
+        a.draw(g);
+        let mut c = swim(cast::main_child(1.22, p(60.0, 188.0)));
         c.turn = 75.0;
-        c.lean = 48.0;
-        c.look = [58.0, 0.0, 0.0];
+        c.lean = 46.0;
+        c.look = [58.0, -4.0, 0.0];
         c.eyes = Eyes::Glad;
         c = c.stand();
         c.legs[0].z = Z::Gone;
         c.legs[1].z = Z::Gone;
-        c.arms[1].z = Z::Gone;
         c.arms[0].z = Z::Gone;
-        a.arms[1].z = Z::Gone;
-        a.draw(g);
+        c.arms[1].z = Z::Gone;
         c.draw(g);
-        let d = "M112 156L184 148C196 147 202 152 202 160C202 168 196 172 186 172L112 176\
-                 C100 176 100 157 112 156Z";
+        let d = "M118 160L196 138C210 134 222 136 225 144C228 154 222 162 210 166L128 190\
+                 C112 194 104 164 118 160Z";
         g.over(Path::read(d), ink::SUN);
-        g.mark(Path::read("M112 167L194 162"), ink::CORAL, 6.0);
-        c.arms[0] = arm(140.0, 156.0, 1.0, Z::Over, Hold::Flat).aim(-4.0);
-        a.arms[1] = arm(192.0, 150.0, -1.0, Z::Over, Hold::Grip).aim(150.0);
+        g.mark(Path::read("M120 176L216 149"), ink::CORAL, 7.0);
+        c.arms[0] = arm(148.0, 160.0, 1.0, Z::Over, Hold::Grip).aim(-16.0);
+        a.arms[0] = arm(82.0, 146.0, 1.0, Z::Over, Hold::Flat).aim(24.0);
         c.draw_arm(0, g);
-        a.draw_arm(1, g);
+        a.draw_arm(0, g);
     });
-    props::water(&mut s, 14.0, 226.0, 174.0, 48.0);
+    props::water(&mut s, 14.0, 226.0, 178.0, 46.0);
     s
 }
