@@ -4,7 +4,7 @@ use super::body::{Figure, Z, arm};
 use super::cast;
 use super::geom::{P, Path, p, polar};
 use super::hands::Hold;
-use super::head::SKIN;
+use super::head::{SKIN, Wear};
 use super::in_water::Forearm;
 use super::paint::{Group, Scene, ink};
 use super::people_b::arrow;
@@ -31,11 +31,11 @@ fn sail_boat() -> Scene {
     let mut s = Scene::default();
     s.group(5.2, |g| {
         g.bar(Path::read("M64 20L64 176"), ink::HAIR_BROWN, 8.0);
-        g.over(
-            Path::read("M74 16C120 40 176 78 216 116L74 116Z"),
-            ink::SUN,
+        g.over(Path::read("M74 16C120 40 176 78 216 116L74 116Z"), ink::SUN);
+        g.dot(
+            Path::read("M74 58L147 58C158 66 168 74 178 82L74 82Z"),
+            ink::CORAL,
         );
-        g.dot(Path::read("M74 58L147 58C158 66 168 74 178 82L74 82Z"), ink::CORAL);
         g.bar(Path::read("M64 118L218 118"), ink::HAIR_BROWN, 6.0);
     });
     s.group(4.8, |g| {
@@ -49,7 +49,8 @@ fn sail_boat() -> Scene {
         c.draw(g);
     });
     s.group(5.2, |g| {
-        let hull = "M14 166C60 176 150 178 224 172C222 192 212 206 196 210L66 210C40 206 22 190 14 166Z";
+        let hull =
+            "M14 166C60 176 150 178 224 172C222 192 212 206 196 210L66 210C40 206 22 190 14 166Z";
         g.fill(Path::read(hull), ink::WHITE);
         g.mark(
             Path::read("M24 180C70 188 150 190 220 185"),
@@ -89,9 +90,24 @@ fn fist(g: &mut Group, from: P, wrist: P, len: f64) {
 fn pull_rope() -> Scene {
     let mut s = Scene::default();
     s.group(5.2, |g| {
-        g.over(Path::block(p(206.0, 92.0), 32.0, 120.0, 8.0, 0.0), ink::NAVY);
-        rope(g, &[p(180.0, 92.0), p(186.0, 110.0), p(176.0, 150.0), p(182.0, 196.0)]);
-        g.bar(Path::ellipse(p(178.0, 92.0), 18.0, 24.0, 0.0), ink::GREY, 9.0);
+        g.over(
+            Path::block(p(206.0, 92.0), 32.0, 120.0, 8.0, 0.0),
+            ink::NAVY,
+        );
+        rope(
+            g,
+            &[
+                p(180.0, 92.0),
+                p(186.0, 110.0),
+                p(176.0, 150.0),
+                p(182.0, 196.0),
+            ],
+        );
+        g.bar(
+            Path::ellipse(p(178.0, 92.0), 18.0, 24.0, 0.0),
+            ink::GREY,
+            9.0,
+        );
         rope(g, &[p(16.0, 92.0), p(80.0, 92.0), p(178.0, 92.0)]);
         fist(g, p(34.0, 200.0), p(50.0, 122.0), 52.0);
         fist(g, p(94.0, 200.0), p(110.0, 122.0), 52.0);
@@ -116,6 +132,7 @@ fn heads_down() -> Scene {
         a.turn = -60.0;
         a.lean = -50.0;
         a.look = [-44.0, 14.0, -14.0];
+        a.wear = Wear::Glasses;
         a = a.bust(76.0);
         a.arms[0].z = Z::Gone;
         a.arms[1] = arm(150.0, 186.0, 1.0, Z::Front, Hold::None);
@@ -130,8 +147,7 @@ fn heads_down() -> Scene {
         let h = c.head();
         let to = h.place(p(0.5, -0.8));
         c.arms[0].z = Z::Gone;
-        c.arms[1] = arm(to.x + 13.0, to.y - 1.0, 1.0, Z::Over, Hold::Rest)
-            .aim(196.0);
+        c.arms[1] = arm(to.x + 13.0, to.y - 1.0, 1.0, Z::Over, Hold::Rest).aim(196.0);
         c.draw(g);
     });
     s.group(5.2, |g| {
@@ -145,10 +161,10 @@ fn heads_down() -> Scene {
 
 fn paddle() -> Scene {
     let mut s = Scene::default();
-    let (a, b) = (p(40.0, 212.0), p(208.0, 116.0));
+    let (a, b) = (p(44.0, 212.0), p(202.0, 118.0));
     let u = (b - a).unit();
     s.group(5.2, |g| {
-        let mut c = cast::main_child(1.36, p(106.0, 222.0)).bust(57.0);
+        let mut c = cast::main_child(1.32, p(108.0, 224.0)).bust(57.0);
         c.look = [22.0, 4.0, 0.0];
         let mut body = c;
         body.arms[0].z = Z::Gone;
@@ -159,15 +175,23 @@ fn paddle() -> Scene {
                      C-12 22-18 10-26 7Z";
         for (at, deg) in [(b, u.deg()), (a, u.deg() + 180.0)] {
             let v = polar(deg, 1.0);
-            g.over(Path::read(blade).put(at - v * 18.0, 1.0, deg, false), ink::SUN);
-            g.mark(Path::poly(&[at - v * 34.0, at + v * 8.0], false), ink::WHITE, 5.0);
+            g.over(
+                Path::read(blade).put(at - v * 18.0, 1.0, deg, false),
+                ink::SUN,
+            );
+            g.mark(
+                Path::poly(&[at - v * 34.0, at + v * 8.0], false),
+                ink::WHITE,
+                5.0,
+            );
         }
-        for (i, t) in [(0, 0.36), (1, 0.66)] {
-            let at = a.to(b, t);
-            let d = if i == 0 { 1.0 } else { -1.0 };
-            c.arms[i] = arm(at.x - d * 4.0, at.y + 14.0, 1.0, Z::Over, Hold::Grip)
-                .aim(-90.0 + d * 10.0);
-            c.arms[i].flip = i == 1;
+        // One hand from above, one from below, so that the shaft stays in view.
+        let (l, r) = (a.to(b, 0.33), a.to(b, 0.7));
+        c.arms[0] = arm(l.x - 3.0, l.y - 13.0, 1.0, Z::Over, Hold::Grip).aim(72.0);
+        c.arms[1] = arm(r.x + 2.0, r.y + 13.0, 1.0, Z::Over, Hold::Grip).aim(-96.0);
+        c.arms[0].flip = true;
+        c.arms[1].flip = true;
+        for i in 0..2 {
             c.draw_arm(i, g);
         }
     });

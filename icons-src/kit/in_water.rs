@@ -15,7 +15,7 @@ use super::props;
 pub fn symbols() -> Vec<(&'static str, String)> {
     vec![
         ("water_time", water_time().svg("water_time", "Water time")),
-        ("to_knees", to_knees().svg("to_knees", "Up to my knees")),
+        ("to_knees", to_knees().svg("to_knees", "Up to knees")),
         ("jump_wave", jump_wave().svg("jump_wave", "Jump the wave")),
         ("bubbles", bubbles().svg("bubbles", "Bubbles")),
         ("kick", kick().svg("kick", "Kick")),
@@ -98,7 +98,9 @@ fn water_time() -> Scene {
         c.eyes = Eyes::Glad;
         c = c.stand();
         c.arms[1] = arm(112.0, 124.0, -1.0, Z::Front, Hold::Grip);
-        c.arms[0] = arm(28.0, 62.0, 1.0, Z::Front, Hold::Open).aim(-112.0).flip();
+        c.arms[0] = arm(28.0, 62.0, 1.0, Z::Front, Hold::Open)
+            .aim(-112.0)
+            .flip();
         a.draw(g);
         c.draw(g);
     });
@@ -150,9 +152,15 @@ fn to_knees() -> Scene {
                 w: [14.0, 13.0, 11.0],
                 flat: false,
             };
-            let under = shin.outline().then(foot(p(x, 190.0), 38.0, 0.0, toe), false);
+            let under = shin
+                .outline()
+                .then(foot(p(x, 190.0), 38.0, 0.0, toe), false);
             g.dot(under.wound(), ink::WATER_LIGHT);
-            g.mark(Path::ellipse(p(x, line + 7.0), 27.0, 8.0, 0.0), ink::WHITE, 4.4);
+            g.mark(
+                Path::ellipse(p(x, line + 7.0), 27.0, 8.0, 0.0),
+                ink::WHITE,
+                4.4,
+            );
         }
         g.mark(props::wave(156.0, 208.0, 176.0, 6.0), ink::WHITE, 4.4);
     });
@@ -176,6 +184,7 @@ fn jump_wave() -> Scene {
         c.lean = 4.0;
         c.look = [30.0, -4.0, 4.0];
         c.mouth = Mouth::Sing;
+        c.eyes = Eyes::Glad;
         c = c.stand();
         c.arms[0] = arm(114.0, 60.0, 1.0, Z::Front, Hold::Grip);
         c.arms[1] = arm(212.0, 34.0, 1.0, Z::Behind, Hold::Open).aim(-58.0);
@@ -191,7 +200,7 @@ fn jump_wave() -> Scene {
                  C102 164 122 154 144 158C172 164 202 178 216 206Z";
         g.fill(Path::read(d), ink::WATER);
         g.mark(
-            Path::read("M134 174C142 188 158 194 180 194"),
+            Path::read("M136 170C142 180 152 184 166 184"),
             ink::WHITE,
             5.0,
         );
@@ -271,6 +280,12 @@ fn prone(mut c: Figure) -> Figure {
 fn kick() -> Scene {
     let mut s = Scene::default();
     props::far_water(&mut s, 14.0, 226.0, 148.0, 50.0);
+    s.group(0.0, |g| {
+        // Water that the feet throw up; without a line, the drops have one.
+        let crown = "M22 172C17 152 14 136 16 120C24 126 28 132 32 142C32 124 36 110 44 94\
+                     C54 110 58 124 58 140C66 126 76 116 92 108C94 128 92 150 88 172Z";
+        g.dot(Path::read(crown), ink::WATER);
+    });
     s.group(4.8, |g| {
         let mut a = wader(cast::helper(0.9, p(198.0, 178.0)), -55.0);
         a.lean = -6.0;
@@ -290,12 +305,10 @@ fn kick() -> Scene {
     props::water(&mut s, 14.0, 226.0, 172.0, 48.0);
     s.group(4.6, |g| {
         for (x, y, r, deg) in [
-            (22.0, 100.0, 7.0, -42.0),
-            (45.0, 86.0, 10.0, -16.0),
-            (24.0, 66.0, 6.5, -30.0),
-            (74.0, 98.0, 8.0, 20.0),
-            (72.0, 64.0, 8.0, 10.0),
-            (100.0, 82.0, 7.0, 36.0),
+            (20.0, 90.0, 7.5, -24.0),
+            (42.0, 66.0, 8.5, -4.0),
+            (70.0, 86.0, 8.0, 14.0),
+            (98.0, 82.0, 7.5, 30.0),
         ] {
             drop(g, p(x, y), r, deg);
         }

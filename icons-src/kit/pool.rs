@@ -15,7 +15,7 @@ pub fn symbols() -> Vec<(&'static str, String)> {
         ("pool", pool().svg("pool", "Pool")),
         ("pool_steps", pool_steps().svg("pool_steps", "Steps in")),
         ("pool_hoist", pool_hoist().svg("pool_hoist", "Pool chair")),
-        ("kickboard", kickboard().svg("kickboard", "Float board")),
+        ("kickboard", kickboard().svg("kickboard", "Kickboard")),
     ]
 }
 
@@ -39,8 +39,7 @@ fn pool() -> Scene {
         g.over(Path::read("M70 66L170 66L204 194L36 194Z"), ink::WATER);
     });
     s.group(0.0, |g| {
-        g.mark(props::wave(112.0, 166.0, 100.0, 6.0), ink::WHITE, 4.4);
-        g.mark(props::wave(120.0, 180.0, 148.0, 6.0), ink::WHITE, 4.4);
+        g.mark(props::wave(114.0, 174.0, 116.0, 6.0), ink::WHITE, 4.4);
     });
     s.group(0.0, |g| {
         for i in 0..6 {
@@ -73,7 +72,10 @@ fn steps(s: &mut Scene) {
                 Path::block(p(x + 26.0, y + deep / 2.0), 52.0, deep, 3.0, 0.0),
                 ink::GREY,
             );
-            g.dot(Path::block(p(x + 26.0, y + 5.0), 54.0, 10.0, 3.0, 0.0), ink::GREY_LIGHT);
+            g.dot(
+                Path::block(p(x + 26.0, y + 5.0), 54.0, 10.0, 3.0, 0.0),
+                ink::GREY_LIGHT,
+            );
             let joint = [p(x, y + 11.0), p(x + 52.0, y + 11.0)];
             g.mark(Path::poly(&joint, false), ink::WHITE, SEAM);
         }
@@ -103,7 +105,10 @@ fn pool_steps() -> Scene {
         c.legs[1] = leg(122.0, 158.0, -1.0, 0.9).tilt(16.0).z(Z::Behind);
         c.arms[1] = arm(122.0, 94.0, 1.0, Z::Gone, Hold::Grip).aim(40.0);
         c.arms[0] = arm(56.0, 98.0, 1.0, Z::Front, Hold::Rest);
-        rail(g, "M28 128L28 58C28 46 40 46 46 50L148 118C154 122 156 128 156 134L156 190");
+        rail(
+            g,
+            "M28 128L28 58C28 46 40 46 46 50L148 118C154 122 156 128 156 134L156 190",
+        );
         c.draw(g);
         c.draw_arm(1, g);
         c.draw_mid(g);

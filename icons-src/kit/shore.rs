@@ -1,12 +1,12 @@
 //! At the edge of the sea: waves great and small, watching them, the shower.
 
-use super::body::{Figure, Z, arm, leg};
+use super::body::{Bottom, Figure, Z, arm, leg};
 use super::cast;
 use super::geom::{P, Path, p};
 use super::hands::Hold;
-use super::head::{Eyes, Mouth};
+use super::head::{Eyes, Mouth, Wear};
 use super::in_water::swim;
-use super::paint::{Scene, ink};
+use super::paint::{Group, Scene, ink};
 use super::props;
 
 /// The drawings of this file.
@@ -42,14 +42,32 @@ fn from_behind(mut f: Figure, seat: P) -> Figure {
     for i in 0..2 {
         let d = if i == 0 { 1.0 } else { -1.0 };
         let l = f.build.leg[0] * k;
-        f.legs[i] = leg(seat.x - d * 8.0 * k, seat.y - 6.0, 1.0, d * 0.8)
+        f.legs[i] = leg(seat.x - d * 6.0 * k, seat.y - 20.0 * k, 1.0, d * 0.8)
             .knee(seat.x + d * l, seat.y - 14.0 * k)
             .z(Z::Behind);
         let out = f.build.wide[0] + 12.0;
-        f.arms[i] = arm(seat.x + d * out * k, seat.y - 6.0 * k, -d, Z::Front, Hold::Rest)
-            .aim(90.0 - d * 30.0);
+        f.arms[i] = arm(
+            seat.x + d * out * k,
+            seat.y - 6.0 * k,
+            -d,
+            Z::Front,
+            Hold::Rest,
+        )
+        .aim(90.0 - d * 30.0);
     }
     f
+}
+
+/// The seat lies on the ground below the hem of the top.
+fn draw_seated(f: &Figure, g: &mut Group) {
+    f.draw_back(g);
+    if let Bottom::Legs(c, _) = f.bottom {
+        let (w, h) = (f.half(2) * 2.2, 30.0 * f.k);
+        let at = f.hip + p(0.0, -4.0 * f.k);
+        g.fill(Path::block(at, w, h, 10.0 * f.k, 0.0), c);
+    }
+    f.draw_mid(g);
+    f.draw_front(g);
 }
 
 fn watch_waves() -> Scene {
@@ -57,14 +75,21 @@ fn watch_waves() -> Scene {
     s.group(5.2, |g| {
         let put = |q: P| p(14.0 + q.x * 1.56, 118.0 + q.y * 2.2);
         g.fill(curls().map(put), ink::WATER);
-        g.mark(Path::read("M88 76C96 96 108 104 124 106M164 62C172 86 186 96 206 100"), ink::WHITE, 5.0);
+        g.mark(
+            Path::read("M88 76C96 96 108 104 124 106M164 62C172 86 186 96 206 100"),
+            ink::WHITE,
+            5.0,
+        );
     });
     props::sand(&mut s, 14.0, 226.0, 204.0, 20.0);
     s.group(4.8, |g| {
-        from_behind(cast::helper(0.92, p(0.0, 0.0)), p(160.0, 206.0)).draw(g);
+        let a = from_behind(cast::helper(0.92, p(0.0, 0.0)), p(160.0, 206.0));
+        draw_seated(&a, g);
     });
     s.group(4.8, |g| {
-        from_behind(cast::main_child(0.98, p(0.0, 0.0)), p(76.0, 208.0)).draw(g);
+        let mut c = from_behind(cast::main_child(0.98, p(0.0, 0.0)), p(76.0, 208.0));
+        c.wear = Wear::Muffs(ink::SUN);
+        draw_seated(&c, g);
     });
     s
 }
@@ -122,7 +147,10 @@ fn shower() -> Scene {
             ink::GREY,
             9.0,
         );
-        g.over(Path::read("M112 32L130 32C142 36 152 44 154 54L86 54C88 44 98 36 112 32Z"), ink::GREY);
+        g.over(
+            Path::read("M112 32L130 32C142 36 152 44 154 54L86 54C88 44 98 36 112 32Z"),
+            ink::GREY,
+        );
     });
     s.group(0.0, |g| {
         for (x, a, b) in [
@@ -132,7 +160,11 @@ fn shower() -> Scene {
             (146.0, 1.0, 104.0),
         ] {
             let from = p(x, 66.0);
-            g.mark(Path::poly(&[from, p(x + a * (b - 66.0) * 0.3, b)], false), ink::WATER, 6.0);
+            g.mark(
+                Path::poly(&[from, p(x + a * (b - 66.0) * 0.3, b)], false),
+                ink::WATER,
+                6.0,
+            );
         }
     });
     s.group(5.2, |g| {
@@ -142,8 +174,8 @@ fn shower() -> Scene {
         let h = c.head();
         for (i, d) in [(0, -1.0), (1, 1.0)] {
             let at = h.place(p(d * 1.06, -0.5));
-            c.arms[i] = arm(at.x + d * 12.0, at.y + 8.0, d, Z::Over, Hold::Rest)
-                .aim(-90.0 - d * 55.0);
+            c.arms[i] =
+                arm(at.x + d * 12.0, at.y + 8.0, d, Z::Over, Hold::Rest).aim(-90.0 - d * 55.0);
             c.arms[i].flip = d < 0.0;
         }
         c.draw(g);
