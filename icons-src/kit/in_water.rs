@@ -4,7 +4,6 @@
 use super::body::{Bottom, Figure, Z, arm, leg};
 use super::cast;
 use super::geom::{P, Path, p};
-use super::hair::{Hair, Style};
 use super::hands::{Hand, Hold, arm_and_hand, foot};
 use super::head::{Eyes, Mouth, SKIN, SKIN_DARK, SKIN_LIGHT, Skin};
 use super::limb::Limb;
@@ -148,7 +147,7 @@ fn to_knees() -> Scene {
     s.group(0.0, |g| {
         for (x, toe) in [(56.0, -0.8), (112.0, 0.8)] {
             let shin = Limb {
-                pts: [p(x, line + 24.0), p(x, 168.0), p(x, 188.0)],
+                pts: [p(x, line + 20.0), p(x, 168.0), p(x, 188.0)],
                 w: [14.0, 13.0, 11.0],
                 flat: false,
             };
@@ -156,11 +155,10 @@ fn to_knees() -> Scene {
                 .outline()
                 .then(foot(p(x, 190.0), 38.0, 0.0, toe), false);
             g.dot(under.wound(), ink::WATER_LIGHT);
-            g.mark(
-                Path::ellipse(p(x, line + 7.0), 27.0, 8.0, 0.0),
-                ink::WHITE,
-                4.4,
-            );
+            // Only the near half of the ripple, or it would cut the leg.
+            let c = p(x, line + 4.0);
+            let front = Path::ellipse(c, 27.0, 10.0, 0.0).0[..3].to_vec();
+            g.mark(Path(front), ink::WHITE, 4.4);
         }
         g.mark(props::wave(156.0, 208.0, 176.0, 6.0), ink::WHITE, 4.4);
     });
@@ -225,14 +223,14 @@ fn bubbles() -> Scene {
         h.draw(g);
         let child = Forearm {
             from: p(128.0, 172.0),
-            to: p(158.0, 116.0),
+            to: p(160.0, 106.0),
             w: 10.5,
             sleeve: (ink::CORAL, 0.7),
             skin: SKIN,
         };
         let grown = Forearm {
-            from: p(216.0, 46.0),
-            to: p(190.0, 92.0),
+            from: p(218.0, 40.0),
+            to: p(192.0, 84.0),
             w: 14.0,
             sleeve: (ink::TEAL, 0.5),
             skin: SKIN_LIGHT,
@@ -340,7 +338,6 @@ fn ride_board() -> Scene {
             ink::CORAL,
             6.0,
         );
-        c.arms[0].z = Z::Over;
         a.arms[0] = arm(66.0, 148.0, 1.0, Z::Over, Hold::Grip).aim(30.0);
         a.draw_arm(0, g);
     });

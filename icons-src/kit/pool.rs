@@ -4,8 +4,8 @@ use super::body::{Z, arm, leg};
 use super::cast;
 use super::geom::{Path, p};
 use super::hands::Hold;
-use super::head::{Eyes, SKIN_DARK};
-use super::in_water::{Forearm, swim};
+use super::head::Eyes;
+use super::in_water::swim;
 use super::paint::{Group, SEAM, Scene, ink};
 use super::props;
 
@@ -114,7 +114,7 @@ fn pool_steps() -> Scene {
         c.draw_mid(g);
         c.draw_front(g);
     });
-    props::water(&mut s, 116.0, 226.0, 174.0, 50.0);
+    props::water(&mut s, 138.0, 226.0, 174.0, 50.0);
     s
 }
 
