@@ -143,7 +143,7 @@ fn shower() -> Scene {
     let mut s = Scene::default();
     s.group(5.2, |g| {
         g.bar(
-            Path::read("M206 224L206 40C206 22 194 16 180 16L150 16C132 16 124 22 124 34"),
+            Path::read("M206 212L206 40C206 22 194 16 180 16L150 16C132 16 124 22 124 34"),
             ink::GREY,
             9.0,
         );
@@ -168,7 +168,7 @@ fn shower() -> Scene {
         }
     });
     s.group(5.2, |g| {
-        let mut c = swim(cast::main_child(1.36, p(118.0, 246.0))).bust(57.0);
+        let mut c = swim(cast::main_child(1.36, p(118.0, 238.0))).bust(57.0);
         c.eyes = Eyes::Shut;
         c = c.bust(57.0);
         let h = c.head();
