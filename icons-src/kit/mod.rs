@@ -35,9 +35,11 @@ pub mod people_a;
 pub mod people_b;
 pub mod people_c;
 pub mod places;
+pub mod pool;
 pub mod props;
 pub mod riding;
 pub mod sand_games;
+pub mod shore;
 pub mod signals;
 pub mod telling;
 pub mod together;
@@ -82,8 +84,10 @@ fn drawn() -> Vec<(&'static str, String)> {
         outing::symbols(),
         park::symbols(),
         places::symbols(),
+        pool::symbols(),
         riding::symbols(),
         sand_games::symbols(),
+        shore::symbols(),
         signals::symbols(),
         telling::symbols(),
         together::symbols(),
