@@ -14,7 +14,7 @@ pub fn symbols() -> Vec<(&'static str, String)> {
     vec![
         ("throw_far", throw_far().svg("throw_far", "Throw far")),
         ("roll_ball", roll_ball().svg("roll_ball", "Roll the ball")),
-        ("kick_ball", kick_ball().svg("kick_ball", "Kick")),
+        ("kick_ball", kick_ball().svg("kick_ball", "Kick the ball")),
         ("catch_ball", catch_ball().svg("catch_ball", "Catch")),
         ("hit_ball", hit_ball().svg("hit_ball", "Hit")),
         ("basket", basket().svg("basket", "Shoot")),

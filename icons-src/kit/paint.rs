@@ -41,8 +41,6 @@ pub mod ink {
     pub const BLUSH: &str = "#E58A6B";
     /// Red of a warning flag and of a burning cheek; nothing else.
     pub const FLAG_RED: &str = "#C62828";
-    /// Green of the first-aid sign; nothing else.
-    pub const AID_GREEN: &str = "#237F52";
 }
 use ink::{INK, WHITE};
 

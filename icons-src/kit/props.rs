@@ -254,15 +254,3 @@ pub fn walker(g: &mut Group, grip: P, ground: f64, dir: f64) {
         7.0,
     );
 }
-
-/// A wide-brimmed hat; `at` is the middle of the brim, `w` its full width.
-pub fn hat(g: &mut Group, at: P, w: f64, deg: f64, colour: &'static str, band: &'static str) {
-    let put = |d: &str| Path::read(d).put(at, w, deg, false);
-    let crown = "M-.27 0C-.27-.16-.24-.33-.12-.36C-.05-.38.05-.38.12-.36C.24-.33.27-.16.27 0Z";
-    g.over(
-        put("M-.5.04C-.52-.04-.3-.1 0-.1C.3-.1.52-.04.5.04C.46.12.2.13 0 .13C-.2.13-.46.12-.5.04Z"),
-        colour,
-    );
-    g.over(put(crown), colour);
-    g.dot(put("M-.27 0C-.27-.05-.268-.08-.262-.13C-.1-.09.1-.09.262-.13C.268-.08.27-.05.27 0C.1.04-.1.04-.27 0Z"), band);
-}
