@@ -8,6 +8,9 @@ use super::hair::{Hair, Style};
 use super::head::{SKIN, SKIN_DARK, SKIN_LIGHT, Skin, Wear};
 use super::paint::ink;
 
+/// Someone of the cast at a scale, with the hips at a point.
+pub type Member = fn(f64, P) -> Figure;
+
 fn person(
     mut f: Figure,
     skin: Skin,

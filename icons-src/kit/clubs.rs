@@ -63,7 +63,7 @@ pub fn vest(f: &Figure, g: &mut Group, cloth: &'static str, belt: &'static str) 
 /// A helmet on this head, with vents and a strap under the chin.
 pub fn helmet(g: &mut Group, h: &Head, cloth: &'static str) {
     let side = if h.yaw.abs() > 30.0 {
-        vec![70.0 * h.yaw.signum() * -1.0]
+        vec![-70.0 * h.yaw.signum()]
     } else {
         vec![-74.0, 74.0]
     };

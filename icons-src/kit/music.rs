@@ -194,9 +194,7 @@ fn shake_maraca() -> Scene {
     }
     s.group(0.0, |g| {
         for (c, a, b) in [(p(66.0, 58.0), 120.0, 190.0), (p(174.0, 74.0), -10.0, 60.0)] {
-            for r in [50.0] {
-                g.mark(arc(c, r, a, b), ink::CORAL, 6.0);
-            }
+            g.mark(arc(c, 50.0, a, b), ink::CORAL, 6.0);
         }
     });
     s

@@ -220,6 +220,14 @@ fn welcome_circle() -> Scene {
     s
 }
 
+/// An arrow for something that really moves.
+pub fn arrow(g: &mut Group, from: P, to: P) {
+    let u = (from - to).unit();
+    g.mark(Path::poly(&[from, to], false), ink::CORAL, 7.5);
+    let tips = [to + u.rot(42.0) * 17.0, to, to + u.rot(-42.0) * 17.0];
+    g.mark(Path::poly(&tips, false), ink::CORAL, 7.5);
+}
+
 /// A falling drop.
 pub fn drop(at: P, r: f64) -> Path {
     Path::read("M0-1.7C.5-.8 1-.3 1 .25C1 .8.55 1.2 0 1.2C-.55 1.2-1 .8-1 .25C-1-.3-.5-.8 0-1.7Z")

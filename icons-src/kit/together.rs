@@ -1,7 +1,9 @@
 //! People who belong together.
 
 use super::body::{Bottom, Figure, Z, arm, leg};
-use super::cast::{bob, curls, helper, helper_dark, main_child, main_girl, muffs, parent, puffs};
+use super::cast::{
+    Member, bob, curls, helper, helper_dark, main_child, main_girl, muffs, parent, puffs,
+};
 use super::geom::{P, Path, p, polar};
 use super::hands::{Hand, Hold, hand};
 use super::head::{Eyes, SKIN};
@@ -175,7 +177,7 @@ fn stay_together() -> Scene {
         a.arms[1] = arm(156.0, 110.0, -1.0, Z::Front, Hold::Rest);
         a.draw(g);
     });
-    let kids: [(fn(f64, P) -> Figure, f64, f64); 3] = [
+    let kids: [(Member, f64, f64); 3] = [
         (bob, 57.0, 134.0),
         (curls, 183.0, 134.0),
         (main_child, 120.0, 141.0),
@@ -268,7 +270,7 @@ fn friend() -> Scene {
 
 fn group() -> Scene {
     let mut s = Scene::default();
-    let rows: [(fn(f64, P) -> Figure, f64, f64, f64); 5] = [
+    let rows: [(Member, f64, f64, f64); 5] = [
         (muffs, 46.0, 100.0, 8.0),
         (curls, 120.0, 100.0, 0.0),
         (bob, 194.0, 100.0, -8.0),

@@ -182,22 +182,22 @@ pub fn vary(art: &Art, variant: Variant) -> Art {
 
 /// Left and right exchanged.
 fn mirror(art: &Art) -> Art {
-    let turn = |path: &Path<[f32; 2]>| path.map(|[x, y]| [CANVAS - x, *y]);
-    fn walk(nodes: &[Node], turn: &dyn Fn(&Path<[f32; 2]>) -> Path<[f32; 2]>) -> Vec<Node> {
-        let one = |node: &Node| match node {
-            Node::Shape(s) => Node::Shape(Shape {
-                path: turn(&s.path),
-                ..s.clone()
-            }),
-            Node::Clipped { clip, nodes } => Node::Clipped {
-                clip: turn(clip),
-                nodes: walk(nodes, turn),
-            },
-        };
-        nodes.iter().map(one).collect()
-    }
     Art {
-        nodes: walk(&art.nodes, &turn),
+        nodes: art.nodes.iter().map(mirror_node).collect(),
+    }
+}
+
+fn mirror_node(node: &Node) -> Node {
+    let turn = |path: &Path<[f32; 2]>| path.map(|[x, y]| [CANVAS - x, *y]);
+    match node {
+        Node::Shape(s) => Node::Shape(Shape {
+            path: turn(&s.path),
+            ..s.clone()
+        }),
+        Node::Clipped { clip, nodes } => Node::Clipped {
+            clip: turn(clip),
+            nodes: nodes.iter().map(mirror_node).collect(),
+        },
     }
 }
 

@@ -151,7 +151,7 @@ fn on_dark_the_lines_are_light() {
         for c in used {
             let ratio = c.contrast(ground);
             assert!(
-                ratio >= 5.5 || ratio < 1.7,
+                !(1.7..5.5).contains(&ratio),
                 "{}: {c:?} is neither light nor dark",
                 s.id
             );
