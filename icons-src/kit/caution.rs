@@ -97,6 +97,7 @@ fn between_flags() -> Scene {
     s
 }
 
+/// Flies the other way than the red flag, so that the two are told apart without colour.
 fn yellow_flag() -> Scene {
     let mut s = Scene::default();
     props::water(&mut s, 14.0, 226.0, 172.0, 48.0);
@@ -108,7 +109,7 @@ fn yellow_flag() -> Scene {
             ink::SUN,
         );
     });
-    s
+    s.mirrored()
 }
 
 fn craft_zone() -> Scene {

@@ -284,6 +284,13 @@ impl Scene {
         }
         self
     }
+    /// Left and right exchanged.
+    pub fn mirrored(mut self) -> Scene {
+        for g in &mut self.groups {
+            *g = g.map(|q| p(240.0 - q.x, q.y));
+        }
+        self
+    }
     /// Left, top, right, bottom of everything drawn.
     pub fn bounds(&self) -> [f64; 4] {
         let mut b = [f64::MAX, f64::MAX, f64::MIN, f64::MIN];

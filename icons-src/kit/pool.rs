@@ -15,7 +15,10 @@ pub fn symbols() -> Vec<(&'static str, String)> {
         ("pool", pool().svg("pool", "Pool")),
         ("pool_steps", pool_steps().svg("pool_steps", "Steps in")),
         ("pool_hoist", pool_hoist().svg("pool_hoist", "Pool chair")),
-        ("kickboard", kickboard().svg("kickboard", "Kickboard")),
+        (
+            "kickboard",
+            kickboard().mirrored().svg("kickboard", "Kickboard"),
+        ),
     ]
 }
 

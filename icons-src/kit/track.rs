@@ -342,6 +342,7 @@ fn sit_down() -> Scene {
     s
 }
 
+/// Turned the other way than sitting down, so that the two are told apart at a glance.
 fn stand_up() -> Scene {
     let mut s = Scene::default();
     low_bench(&mut s);
@@ -350,5 +351,5 @@ fn stand_up() -> Scene {
     s.add(pale.ghost());
     s.group(5.2, |g| upright().draw(g));
     s.group(0.0, |g| bow(g, p(136.0, 102.0), 82.0, -152.0, -108.0));
-    s
+    s.mirrored()
 }

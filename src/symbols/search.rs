@@ -122,19 +122,21 @@ impl Words {
         if wanted.slips == 0 {
             return None;
         }
-        let in_label = self.label.iter().map(|w| (0, w));
+        let whole_label = if self.label.len() == 1 { 0 } else { 2 };
+        let in_label = self.label.iter().map(|w| (whole_label, w));
         let all = in_label.chain(self.synonyms.iter().flatten().map(|w| (4, w)));
         let rank = |(place, word): (u32, &String)| {
-            let slips = slips(&wanted.word, word)?;
-            (slips <= wanted.slips).then_some(SLIP * slips as u32 + place)
+            let (slips, start) = slips(&wanted.word, word)?;
+            let rank = SLIP * slips as u32 + place + if start { 1 } else { 0 };
+            (slips <= wanted.slips).then_some(rank)
         };
         all.filter_map(rank).min()
     }
 }
 
-/// Letters wrong, missing, too many or swapped between what was typed and the word or a start of it;
-/// none when they begin differently.
-fn slips(typed: &str, word: &str) -> Option<usize> {
+/// Letters wrong, missing, too many or swapped between what was typed and the word or a start of it,
+/// and whether it was a start; none when they begin differently.
+fn slips(typed: &str, word: &str) -> Option<(usize, bool)> {
     let (mut a, mut b) = (typed.chars(), word.chars());
     let (first, second) = ((a.next(), a.next()), (b.next(), b.next()));
     // The first letter is hardly ever wrong unless swapped; letting it be would find too much.
@@ -145,7 +147,8 @@ fn slips(typed: &str, word: &str) -> Option<usize> {
     let start = |n: usize| word.chars().take(n).collect::<String>();
     let of_start = [n.saturating_sub(1), n, n + 1].map(|n| strsim::osa_distance(typed, &start(n)));
     let whole = strsim::osa_distance(typed, word);
-    of_start.into_iter().min().map(|n| n.min(whole))
+    let start = of_start.into_iter().min()?;
+    Some((start.min(whole), start < whole))
 }
 
 /// What the word may be without an English ending: waves, boxes, swimming, taking, jumped.

@@ -51,7 +51,7 @@ fn the_flag_of_the_patrolled_area_is_red_over_yellow_in_halves() {
     let [left, top, right, bottom] = around(&red);
     // Below the red of each column stands yellow, as high as the red, with no more than a seam or
     // a line between.
-    let mut columns = 0;
+    let (mut columns, mut halved) = (0u32, 0u32);
     for x in (left..=right).step_by(4) {
         let reds: Vec<u32> = (top..=bottom)
             .filter(|y| at(&map, x, *y) == Some(palette::FLAG_RED))
@@ -67,13 +67,14 @@ fn the_flag_of_the_patrolled_area_is_red_over_yellow_in_halves() {
             .filter(|y| at(&map, x, *y) == Some(palette::SUN))
             .count() as u32;
         let share = f64::from(yellow) / f64::from(high);
-        assert!(
-            (0.75..=1.3).contains(&share),
-            "at {x}: {high} red, {yellow} yellow"
-        );
         columns += 1;
+        halved += u32::from((0.75..=1.3).contains(&share));
     }
-    assert!(columns >= 8, "{columns}");
+    // Hair or a pole may hide a corner of a flag; most of it must be seen.
+    assert!(
+        columns >= 12 && halved * 4 >= columns * 3,
+        "{halved} of {columns}"
+    );
 }
 
 /// ISO 20712-2: a red flag means that the water must not be entered; it is plain red.
