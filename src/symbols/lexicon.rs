@@ -202,10 +202,11 @@ fn find(
         .filter_map(|s| Some((s, &known.get(&s.id)?.1)))
         .collect();
     let wanted = typed(&wanted, || each.iter().map(|(_, w)| *w));
-    let mut found: Vec<(u32, &'static Symbol)> = each
-        .iter()
-        .filter_map(|(s, words)| Some((words.rank(&wanted)?, *s)))
-        .collect();
+    let rank = |(s, words): &(&'static Symbol, &Words)| {
+        let long = if wanted.is_empty() { 0 } else { words.long() };
+        Some(((words.rank(&wanted)?, long), *s))
+    };
+    let mut found: Vec<((u32, usize), &Symbol)> = each.iter().filter_map(rank).collect();
     found.sort_by_key(|(rank, _)| *rank);
     found.into_iter().map(|(_, s)| s).collect()
 }

@@ -72,6 +72,11 @@ impl Words {
         wanted.iter().map(|w| self.rank_one(w).map(|r| r + 1)).sum()
     }
 
+    /// Of two that fit as well, the one that says less is meant.
+    pub(super) fn long(&self) -> usize {
+        self.label.len()
+    }
+
     fn rank_one(&self, wanted: &Typed) -> Option<u32> {
         self.rank_word(&wanted.word)
             .or_else(|| self.rank_stems(&wanted.stems))
