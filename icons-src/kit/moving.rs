@@ -4,7 +4,7 @@ use super::body::{Arm, Figure, Leg, Z, arm, leg};
 use super::cast;
 use super::geom::{P, Path, p, polar};
 use super::hands::{Hand, Hold, hand};
-use super::head::{Eyes, Mouth, SKIN, SKIN_LIGHT, Wear};
+use super::head::{Eyes, Mouth, SKIN, SKIN_LIGHT};
 use super::paint::{Group, Scene, ink};
 use super::props;
 
@@ -170,7 +170,6 @@ fn crab_walk() -> Scene {
 fn shake() -> Scene {
     let mut s = Scene::default();
     let mut c = cast::main_child(1.5, p(120.0, 226.0)).bust(70.0);
-    c.wear = Wear::Muffs(ink::SUN);
     c.eyes = Eyes::Glad;
     let wrists = [c.hip + p(-62.0, -56.0), c.hip + p(62.0, -56.0)];
     s.group(5.2, |g| {
