@@ -28,6 +28,7 @@ pub mod limb;
 pub mod making;
 pub mod moving;
 pub mod music;
+pub mod order;
 pub mod outing;
 pub mod paint;
 pub mod park;
@@ -81,6 +82,7 @@ fn drawn() -> Vec<(&'static str, String)> {
         making::symbols(),
         moving::symbols(),
         music::symbols(),
+        order::symbols(),
         outing::symbols(),
         park::symbols(),
         places::symbols(),
