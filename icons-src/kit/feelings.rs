@@ -22,11 +22,6 @@ pub fn symbols() -> Vec<(&'static str, String)> {
     ]
 }
 
-/// Head and shoulders of the main child.
-fn portrait(k: f64, at: P, torso: f64) -> Figure {
-    cast::main_child(k, at).bust(torso).stubs()
-}
-
 /// A sun with rays: middle and radius of the disc.
 pub fn sun(g: &mut Group, at: P, r: f64) {
     g.fill(Path::circle(at, r), ink::SUN);
@@ -40,9 +35,14 @@ pub fn sun(g: &mut Group, at: P, r: f64) {
 fn happy() -> Scene {
     let mut s = Scene::default();
     s.group(5.6, |g| {
-        let mut c = portrait(2.4, p(120.0, 234.0), 36.0);
+        let mut c = cast::main_child(1.62, p(120.0, 236.0)).bust(52.0);
         c.eyes = Eyes::Glad;
         c.mouth = Mouth::Grin;
+        let chest = c.chest();
+        c.arms[0] = arm(chest.x - 76.0, chest.y - 58.0, -1.0, Z::Front, Hold::Open).aim(-104.0);
+        c.arms[1] = arm(chest.x + 76.0, chest.y - 58.0, 1.0, Z::Front, Hold::Open)
+            .aim(-76.0)
+            .flip();
         c.draw(g);
     });
     s
@@ -51,13 +51,18 @@ fn happy() -> Scene {
 fn sad() -> Scene {
     let mut s = Scene::default();
     s.group(5.6, |g| {
-        let mut c = portrait(2.4, p(120.0, 234.0), 36.0);
-        c.look = [0.0, 6.0, 7.0];
+        let mut c = cast::main_child(1.9, p(112.0, 240.0)).bust(46.0);
+        c.look = [20.0, 26.0, 14.0];
         c.worry = true;
+        c.eyes = Eyes::Shut;
         c.mouth = Mouth::Frown;
-        c.draw(g);
+        c = c.stubs();
         let h = c.head();
-        tear(g, h.spot(44.0, 0.42, 1.0, false).0, 10.0, 4.0);
+        let eye = h.spot(34.0, 0.12, 1.0, false).0;
+        let fist = eye + p(30.0, 22.0);
+        c.arms[1] = arm(fist.x, fist.y, -1.0, Z::Over, Hold::Grip).aim(214.0);
+        c.draw(g);
+        tear(g, h.spot(-26.0, 0.42, 1.0, false).0, 11.0, 4.0);
     });
     s
 }

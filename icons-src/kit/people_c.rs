@@ -255,35 +255,29 @@ fn wait() -> Scene {
 fn my_helper() -> Scene {
     let mut s = Scene::default();
     s.group(4.8, |g| {
-        let mut c = Figure::child(0.96, p(54.0, 140.0));
-        c.turn = 45.0;
-        c.look = [44.0, 14.0, 4.0];
+        let mut a = Figure::adult(0.94, p(176.0, 148.0));
+        a.turn = -50.0;
+        a.look = [-46.0, 6.0, -8.0];
+        a.hair = Hair(Style::Bun, ink::HAIR_DARK);
+        a.skin = SKIN_DARK;
+        a.top.0 = ink::SUN;
+        a.lean = -6.0;
+        a = a.stand();
+        a.legs[0] = leg(130.0, 202.0, 1.0, -1.0).z(Z::Behind);
+        a.legs[1] = leg(208.0, 198.0, 1.0, -1.0).tilt(-60.0);
+        a.arms[0] = arm(122.0, 150.0, -1.0, Z::Behind, Hold::Grip).aim(176.0);
+        a.arms[1] = arm(88.0, 96.0, 1.0, Z::Gone, Hold::None);
+        a.draw_back(g);
+        a.draw_mid(g);
+        let mut c = Figure::child(0.98, p(74.0, 144.0));
+        c.turn = 40.0;
+        c.look = [42.0, -4.0, 6.0];
         c.hair = Hair(Style::Curly, ink::HAIR_DARK);
         c.wear = Wear::Glasses;
         c = c.stand();
-        c.arms[0] = arm(32.0, 150.0, 1.0, Z::Front, Hold::Rest);
-        c.arms[1] = arm(98.0, 116.0, 1.0, Z::Front, Hold::Point).aim(-8.0);
+        c.arms[1] = arm(112.0, 150.0, 1.0, Z::Behind, Hold::Grip).aim(0.0);
         c.draw(g);
-    });
-    s.group(4.8, |g| {
-        let mut a = Figure::adult(0.9, p(188.0, 148.0));
-        a.turn = -55.0;
-        a.look = [-48.0, 14.0, -4.0];
-        a.hair = Hair(Style::Bun, ink::HAIR_DARK);
-        a.skin = SKIN_DARK;
-        a.lean = -4.0;
-        a = a.stand();
-        a.legs[0] = leg(142.0, 200.0, 1.0, -1.0).z(Z::Behind);
-        a.legs[1] = leg(218.0, 196.0, 1.0, -1.0).tilt(-60.0);
-        a.arms[0] = arm(152.0, 96.0, -1.0, Z::Behind, Hold::Grip);
-        a.arms[1] = arm(160.0, 132.0, -1.0, Z::Over, Hold::Grip);
-        a.draw_back(g);
-        a.draw_mid(g);
-        g.over(
-            Path::block(p(136.0, 110.0), 42.0, 42.0, 7.0, -6.0),
-            ink::WHITE,
-        );
-        g.dot(Path::circle(p(136.0, 110.0), 11.0), ink::SUN);
+        a.arms[1] = arm(84.0, 104.0, 1.0, Z::Front, Hold::Flat).aim(170.0);
         a.draw_front(g);
     });
     s

@@ -106,8 +106,9 @@ fn quiet_voice() -> Scene {
     let mut s = Scene::default();
     s.group(5.4, |g| {
         let mut c = main_child(2.0, p(116.0, 244.0)).bust(52.0);
+        c.mouth = Mouth::Smile;
         c = c.stubs();
-        let lips = c.head().spot(0.0, 0.36, 1.0, false).0;
+        let lips = c.head().spot(0.0, 0.44, 1.0, false).0;
         let len = 50.0;
         let wrist = lips + p(0.25 * len, 1.14 * len);
         c.arms[1] = arm(wrist.x + 1.0, wrist.y + 3.0, -1.0, Z::Over, Hold::None);

@@ -18,7 +18,7 @@ pub fn symbols() -> Vec<(&'static str, String)> {
         ),
         ("too_loud", too_loud().svg("too_loud", "Too loud")),
         ("my_turn", my_turn().svg("my_turn", "My turn")),
-        ("your_turn", your_turn().svg("your_turn", "Your turn")),
+        ("your_turn", your_turn().mirrored().svg("your_turn", "Your turn")),
         (
             "need_grown_up",
             need_grown_up().svg("need_grown_up", "I need my grown-up"),
@@ -193,30 +193,31 @@ fn your_turn() -> Scene {
 fn need_grown_up() -> Scene {
     let mut s = Scene::default();
     s.group(4.8, |g| {
-        let mut a = cast::parent(0.9, p(190.0, 118.0));
-        a.turn = -55.0;
-        a.lean = -14.0;
-        a.look = [-38.0, 18.0, -8.0];
+        let mut a = cast::parent(0.92, p(158.0, 126.0));
+        a.turn = -50.0;
+        a.lean = -8.0;
+        a.look = [-42.0, 26.0, -10.0];
         a = a.stand();
-        a.arms[0] = arm(128.0, 104.0, -1.0, Z::Behind, Hold::Open).aim(164.0);
-        a.arms[1] = arm(136.0, 120.0, -1.0, Z::Front, Hold::Open).aim(164.0);
-        a.legs[0] = leg(168.0, 206.0, 1.0, -0.9).z(Z::Behind);
-        a.legs[1] = leg(204.0, 208.0, 1.0, -0.9);
-        a.draw(g);
-    });
-    s.group(4.8, |g| {
-        let mut c = cast::main_child(1.06, p(44.0, 140.0));
+        a.arms[0] = arm(96.0, 112.0, 1.0, Z::Gone, Hold::None);
+        a.arms[1] = arm(76.0, 122.0, 1.0, Z::Gone, Hold::None);
+        a.legs[0] = leg(144.0, 216.0, 1.0, -0.9).z(Z::Behind);
+        a.legs[1] = leg(174.0, 217.0, 1.0, -0.9);
+        a.draw_back(g);
+        a.draw_mid(g);
+        let mut c = cast::main_child(1.02, p(92.0, 148.0));
         c.turn = 50.0;
-        c.lean = 3.0;
-        c.look = [36.0, -20.0, -16.0];
-        c.mouth = Mouth::Wail;
+        c.lean = 10.0;
+        c.look = [44.0, -26.0, -14.0];
+        c.mouth = Mouth::Sad;
         c.worry = true;
         c = c.stand();
-        c.arms[1] = arm(98.0, 50.0, -1.0, Z::Behind, Hold::Open).aim(-52.0);
-        c.arms[0] = arm(92.0, 76.0, -1.0, Z::Front, Hold::Open).aim(-36.0);
-        c.legs[0] = leg(34.0, 208.0, -1.0, 0.9);
-        c.legs[1] = leg(62.0, 210.0, -1.0, 0.9).z(Z::Behind);
+        c.arms[1] = arm(152.0, 120.0, 1.0, Z::Behind, Hold::Flat).aim(-6.0);
+        c.arms[0] = arm(148.0, 134.0, 1.0, Z::Front, Hold::Flat).aim(-4.0);
+        c.legs[0] = leg(74.0, 216.0, -1.0, 0.9);
+        c.legs[1] = leg(104.0, 217.0, -1.0, 0.9).z(Z::Behind);
         c.draw(g);
+        a.arms[1] = arm(92.0, 118.0, 1.0, Z::Front, Hold::Flat).aim(168.0);
+        a.draw_front(g);
     });
     s
 }

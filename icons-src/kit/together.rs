@@ -341,23 +341,22 @@ fn line_up() -> Scene {
 
 fn partner() -> Scene {
     let mut s = Scene::default();
-    for (i, who) in [main_girl as fn(f64, P) -> Figure, muffs]
-        .into_iter()
-        .enumerate()
-    {
+    for (i, who) in [main_girl as Member, muffs].into_iter().enumerate() {
         let d = if i == 0 { 1.0 } else { -1.0 };
         s.group(4.8, |g| {
-            let mut c = who(1.06, p(120.0 - d * 70.0, 142.0));
-            c.turn = 40.0 * d;
-            c.look = [46.0 * d, 0.0, 0.0];
+            let mut c = who(1.06, p(120.0 - d * 56.0, 142.0));
+            c.turn = 34.0 * d;
+            c.look = [40.0 * d, 0.0, 0.0];
             c.eyes = Eyes::Glad;
             c = c.stand();
-            let far = if i == 0 { 1 } else { 0 };
-            // One arm passes above the other, so that both are long and clear.
-            let y = c.shoulder(far).y - 6.0 + 36.0 * i as f64;
-            c.arms[far] = arm(120.0 - d * 4.0, y, -d, Z::Front, Hold::Point).aim(90.0 - d * 92.0);
+            // Hand in hand between them, the other hands free and lifted.
+            let (far, near) = if i == 0 { (1, 0) } else { (0, 1) };
+            c.arms[far] = arm(120.0 - d * 5.0, 138.0, d, Z::Front, Hold::Grip).aim(90.0 - d * 90.0);
+            let sh = c.shoulder(near);
+            c.arms[near] = arm(sh.x - d * 30.0, sh.y - 34.0, -d, Z::Front, Hold::Open).aim(-90.0 - d * 20.0);
             if i == 1 {
                 c.arms[far] = c.arms[far].flip();
+                c.arms[near] = c.arms[near].flip();
             }
             c.draw(g);
         });
