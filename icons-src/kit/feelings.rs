@@ -91,7 +91,7 @@ fn scared() -> Scene {
 
 /// An arm bent so far that the forearm lies in front of the sleeve: `d` is -1
 /// for the arm on the left of the picture.
-fn folded_arm(c: &Figure, g: &mut Group, d: f64, wrist: P, aim: f64) {
+pub fn folded_arm(c: &Figure, g: &mut Group, d: f64, wrist: P, aim: f64) {
     let (b, k) = (c.build, c.k);
     let i = usize::from(d > 0.0);
     let bones = b.arm.map(|v| v * k);

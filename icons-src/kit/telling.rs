@@ -18,7 +18,10 @@ pub fn symbols() -> Vec<(&'static str, String)> {
         ),
         ("too_loud", too_loud().svg("too_loud", "Too loud")),
         ("my_turn", my_turn().svg("my_turn", "My turn")),
-        ("your_turn", your_turn().mirrored().svg("your_turn", "Your turn")),
+        (
+            "your_turn",
+            your_turn().mirrored().svg("your_turn", "Your turn"),
+        ),
         (
             "need_grown_up",
             need_grown_up().svg("need_grown_up", "I need my grown-up"),

@@ -353,7 +353,8 @@ fn partner() -> Scene {
             let (far, near) = if i == 0 { (1, 0) } else { (0, 1) };
             c.arms[far] = arm(120.0 - d * 5.0, 138.0, d, Z::Front, Hold::Grip).aim(90.0 - d * 90.0);
             let sh = c.shoulder(near);
-            c.arms[near] = arm(sh.x - d * 30.0, sh.y - 34.0, -d, Z::Front, Hold::Open).aim(-90.0 - d * 20.0);
+            c.arms[near] =
+                arm(sh.x - d * 30.0, sh.y - 34.0, -d, Z::Front, Hold::Open).aim(-90.0 - d * 20.0);
             if i == 1 {
                 c.arms[far] = c.arms[far].flip();
                 c.arms[near] = c.arms[near].flip();
