@@ -51,18 +51,18 @@ fn happy() -> Scene {
 fn sad() -> Scene {
     let mut s = Scene::default();
     s.group(5.6, |g| {
-        let mut c = cast::main_child(1.9, p(112.0, 240.0)).bust(46.0);
-        c.look = [20.0, 26.0, 14.0];
-        c.worry = true;
-        c.eyes = Eyes::Shut;
-        c.mouth = Mouth::Frown;
+        // Bowed to the side, so that the posture says it where the mouth is too small to see.
+        let mut c = cast::main_child(2.15, p(112.0, 238.0)).bust(40.0);
+        c.build.neck += 6.0;
+        c.lean = 6.0;
         c = c.stubs();
-        let h = c.head();
-        let eye = h.spot(34.0, 0.12, 1.0, false).0;
-        let fist = eye + p(30.0, 22.0);
-        c.arms[1] = arm(fist.x, fist.y, -1.0, Z::Over, Hold::Grip).aim(214.0);
+        c.look = [4.0, 4.0, 22.0];
+        c.worry = true;
+        c.mouth = Mouth::Frown;
         c.draw(g);
-        tear(g, h.spot(-26.0, 0.42, 1.0, false).0, 11.0, 4.0);
+        let h = c.head();
+        tear(g, h.spot(44.0, 0.42, 1.0, false).0, 10.5, 4.0);
+        tear(g, h.spot(-42.0, 0.6, 1.0, false).0, 8.5, -4.0);
     });
     s
 }

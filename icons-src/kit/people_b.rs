@@ -405,35 +405,38 @@ fn bag(g: &mut Group) {
 
 fn help() -> Scene {
     let mut s = Scene::default();
+    // Fallen down, and a large hand has hold of the small one: helped up.
+    let wrist = p(160.0, 70.0);
     s.group(5.2, |g| {
-        let mut c = Figure::child(1.5, p(64.0, 236.0)).bust(56.0);
-        c.turn = 30.0;
-        c.look = [38.0, -14.0, -6.0];
+        let mut c = Figure::child(1.24, p(66.0, 190.0));
+        c.turn = 55.0;
+        c.lean = -8.0;
+        c.look = [44.0, -22.0, -10.0];
         c.worry = true;
-        c.mouth = Mouth::Sad;
+        c.mouth = Mouth::Calm;
         c.hair = Hair(Style::Crop, ink::HAIR_DARK);
-        c.arms[0].hold = Hold::Stub;
-        c.arms[1] = arm(146.0, 138.0, -1.0, Z::Front, Hold::Open).aim(-22.0);
+        c = c.stand();
+        c.legs[0] = leg(146.0, 208.0, -1.0, 1.0);
+        c.legs[1] = leg(168.0, 206.0, -1.0, 1.0).z(Z::Behind);
+        c.arms[0] = arm(30.0, 200.0, -1.0, Z::Front, Hold::Rest).aim(100.0);
+        c.arms[1] = arm(136.0, 94.0, 1.0, Z::Front, Hold::None);
         c.draw(g);
-    });
-    s.group(5.2, |g| {
-        let from = p(214.0, 54.0);
-        let wrist = p(204.0, 76.0);
+        let from = p(206.0, 20.0);
         let limb = Limb {
             pts: [from, from.to(wrist, 0.5), wrist],
-            w: [11.0, 11.5, 12.0],
+            w: [12.5, 12.5, 12.0],
             flat: false,
         };
-        g.fill(limb.outline(), SKIN_LIGHT.0);
-        g.over(Path::read("M200 22L234 36L222 72L188 58Z"), ink::TEAL);
         let h = Hand {
             wrist,
-            deg: 124.0,
-            len: 44.0,
-            flip: false,
-            hold: Hold::Open,
+            deg: 134.0,
+            len: 46.0,
+            flip: true,
+            hold: Hold::Grip,
         };
+        g.fill(limb.outline(), SKIN_LIGHT.0);
         hand(g, h, SKIN_LIGHT);
+        g.over(Path::read("M184 20L208 2L236 32L210 54Z"), ink::TEAL);
     });
     s
 }

@@ -107,6 +107,8 @@ fn quiet_voice() -> Scene {
     s.group(5.4, |g| {
         let mut c = main_child(2.0, p(116.0, 244.0)).bust(52.0);
         c.mouth = Mouth::Smile;
+        c.turn = -30.0;
+        c.look = [-28.0, 4.0, -8.0];
         c = c.stubs();
         let lips = c.head().spot(0.0, 0.44, 1.0, false).0;
         let len = 50.0;

@@ -344,7 +344,7 @@ fn partner() -> Scene {
     for (i, who) in [main_girl as Member, muffs].into_iter().enumerate() {
         let d = if i == 0 { 1.0 } else { -1.0 };
         s.group(4.8, |g| {
-            let mut c = who(1.06, p(120.0 - d * 56.0, 142.0));
+            let mut c = who(1.02, p(120.0 - d * 50.0, 142.0));
             c.turn = 34.0 * d;
             c.look = [40.0 * d, 0.0, 0.0];
             c.eyes = Eyes::Glad;
@@ -354,7 +354,7 @@ fn partner() -> Scene {
             c.arms[far] = arm(120.0 - d * 5.0, 138.0, d, Z::Front, Hold::Grip).aim(90.0 - d * 90.0);
             let sh = c.shoulder(near);
             c.arms[near] =
-                arm(sh.x - d * 30.0, sh.y - 34.0, -d, Z::Front, Hold::Open).aim(-90.0 - d * 20.0);
+                arm(sh.x - d * 20.0, sh.y - 42.0, -d, Z::Front, Hold::Open).aim(-90.0 - d * 20.0);
             if i == 1 {
                 c.arms[far] = c.arms[far].flip();
                 c.arms[near] = c.arms[near].flip();

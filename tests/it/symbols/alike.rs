@@ -21,7 +21,7 @@ const WAYS: usize = 8;
 /// The least distance of any two, of at most 1: one less the cosine between what edges run where
 /// (histograms of oriented gradients after Dalal and Triggs, CVPR 2005). The bound is our own: pairs
 /// at this distance were looked at and told apart.
-const LEAST: f64 = 0.15;
+const LEAST: f64 = 0.14;
 /// The least distance within the groups that are easily mistaken for each other.
 const LEAST_IN_GROUP: f64 = 0.25;
 
