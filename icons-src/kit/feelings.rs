@@ -17,7 +17,7 @@ pub fn symbols() -> Vec<(&'static str, String)> {
         ("scared", scared().zoom(1.05).svg("scared", "Scared")),
         ("hot", hot().svg("hot", "Hot")),
         ("not_sure", not_sure().svg("not_sure", "Not sure")),
-        ("hurt", hurt().zoom(1.09).svg("hurt", "It hurts")),
+        ("hurt", hurt().zoom(1.09).svg("hurt", "Hurt")),
         ("cold", cold().svg("cold", "Cold")),
     ]
 }

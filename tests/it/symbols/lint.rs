@@ -4,8 +4,10 @@ use std::collections::BTreeSet;
 use std::path::Path;
 
 use daystrand::assets;
+use daystrand::model::language::Language;
 use daystrand::model::people::Age;
 use daystrand::symbols::art::{Art, CANVAS, Node};
+use daystrand::symbols::lexicon::lexicon;
 use daystrand::symbols::library::{Symbol, library};
 use daystrand::symbols::palette;
 use daystrand::symbols::parse::parse;
@@ -175,6 +177,18 @@ fn drawings_are_small() {
         }
     }
     report(&faults);
+}
+
+/// Who opens a drawing alone, without the program, sees what it is called.
+#[test]
+fn titles_are_the_british_labels() {
+    let words = lexicon(&Language::default());
+    for s in library().all() {
+        let title = s.svg().split("<title>").nth(1).unwrap_or_default();
+        let title = title.split("</title>").next().unwrap_or_default();
+        let title = title.replace("&amp;", "&").replace("&#39;", "'");
+        assert_eq!(title, words.label(&s.id), "{}", s.id);
+    }
 }
 
 #[test]
