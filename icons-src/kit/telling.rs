@@ -4,14 +4,15 @@
 use super::body::{Z, arm, leg};
 use super::cast;
 use super::geom::{P, Path, p, polar};
-use super::hands::Hold;
-use super::head::{Eyes, Mouth};
+use super::hands::{Hand, Hold, hand};
+use super::head::{Eyes, Mouth, SKIN};
 use super::paint::{Group, Scene, ink};
 use super::props;
 
 /// The drawings of this file.
 pub fn symbols() -> Vec<(&'static str, String)> {
     vec![
+        ("more", more().svg("more", "More")),
         (
             "i_dont_like_it",
             dislike().svg("i_dont_like_it", "I don't like it"),
@@ -221,6 +222,46 @@ fn need_grown_up() -> Scene {
         c.draw(g);
         a.arms[1] = arm(92.0, 118.0, 1.0, Z::Front, Hold::Flat).aim(168.0);
         a.draw_front(g);
+    });
+    s
+}
+
+/// An empty bowl held out, with a hopeful look: more, please.
+fn more() -> Scene {
+    let mut s = Scene::default();
+    s.group(5.2, |g| {
+        let mut c = cast::main_child(1.62, p(120.0, 236.0)).bust(64.0);
+        c.look = [0.0, -14.0, 10.0];
+        c.worry = true;
+        let bowl = c.chest() + p(0.0, 66.0);
+        let wrists = [bowl + p(-62.0, 4.0), bowl + p(62.0, 4.0)];
+        c.arms[0] = arm(wrists[0].x, wrists[0].y, 1.0, Z::Front, Hold::None);
+        c.arms[1] = arm(wrists[1].x, wrists[1].y, -1.0, Z::Front, Hold::None);
+        c.draw(g);
+        let at = |x: f64, y: f64| bowl + p(x, y);
+        g.over(
+            Path::read("M-62-14L62-14C62 20 36 46 18 48L-18 48C-36 46-62 20-62-14Z")
+                .map(|q| at(q.x, q.y)),
+            ink::SUN,
+        );
+        g.over(
+            Path::ellipse(bowl + p(0.0, -14.0), 62.0, 17.0, 0.0),
+            ink::WHITE,
+        );
+        g.dot(
+            Path::ellipse(bowl + p(0.0, -12.0), 51.0, 11.0, 0.0),
+            ink::GREY,
+        );
+        for (i, deg) in [(0, 40.0), (1, 140.0)] {
+            let h = Hand {
+                wrist: wrists[i],
+                deg,
+                len: 32.0,
+                flip: i == 0,
+                hold: Hold::Grip,
+            };
+            hand(g, h, SKIN);
+        }
     });
     s
 }
