@@ -9,13 +9,9 @@ use lexopt::{Parser, ValueExt as _};
 
 use super::Trouble;
 use super::help::Topic;
-use super::symbols::SymbolsWish;
+use super::symbols::{self, SymbolsWish};
 use crate::layout::{InkChoice, SheetKind, Turn};
 use crate::model::club::Paper;
-use crate::model::language::Language;
-use crate::model::people::{Age, Skin};
-use crate::symbols::lexicon::lexicons;
-use crate::symbols::variant::Ink;
 use crate::workbench::command::Format;
 
 /// What is asked for.
@@ -87,7 +83,7 @@ pub fn parse(words: impl IntoIterator<Item = OsString>) -> Result<Verb, Trouble>
             Some("demo") => demo(&mut parser),
             Some("print") => print(&mut parser),
             Some("check") => check(&mut parser),
-            Some("symbols") => symbols(&mut parser),
+            Some("symbols") => symbols::parse(&mut parser),
             Some("help") => help(&mut parser),
             _ => bare_file(word, &mut parser),
         },
@@ -114,13 +110,13 @@ fn bare_file(word: OsString, parser: &mut Parser) -> Result<Verb, Trouble> {
 }
 
 /// What is left when all options are taken.
-enum Rest {
+pub(super) enum Rest {
     Help,
     Files(Vec<OsString>),
 }
 
 /// Takes the options of a verb: `take` knows those with a value or without, by name.
-fn options(
+pub(super) fn options(
     parser: &mut Parser,
     topic: Topic,
     mut take: impl FnMut(&str, &mut Parser) -> Result<bool, Trouble>,
@@ -239,54 +235,6 @@ fn check(parser: &mut Parser) -> Result<Verb, Trouble> {
     Ok(Verb::Check(CheckWish { file, session }))
 }
 
-fn symbols(parser: &mut Parser) -> Result<Verb, Trouble> {
-    let mut wish = SymbolsWish::default();
-    let mut contact_only = None;
-    let rest = options(parser, Topic::Symbols, |name, parser| {
-        match name {
-            "to" => wish.to = Some(path(parser, name)?),
-            "words" => wish.words = language(&text(parser, name)?)?,
-            "paper" => wish.paper = Some(one_of(&text(parser, name)?, "paper", &PAPERS)?),
-            "people" => wish.figure.age = one_of(&text(parser, name)?, "age", &AGES)?,
-            "skin" => wish.figure.skin = one_of(&text(parser, name)?, "skin", &SKINS)?,
-            "mirrored" => wish.mirrored = true,
-            "ink" => {
-                for word in list(&text(parser, name)?) {
-                    wish.inks.push(one_of(&word, "ink", &SYMBOL_INKS)?);
-                }
-            }
-            _ => return Ok(false),
-        }
-        if !["to", "words"].contains(&name) {
-            contact_only = Some(name.to_owned());
-        }
-        Ok(true)
-    })?;
-    let Rest::Files(find) = rest else {
-        return Ok(Verb::Help(Topic::Symbols));
-    };
-    wish.find = find
-        .iter()
-        .map(|w| w.to_string_lossy().into_owned())
-        .collect();
-    match (&wish.to, contact_only) {
-        (None, Some(option)) => Err(Trouble::new(
-            format!("--{option} is for contact sheets, and it is not said where they go."),
-            "Name a folder with --to DIR.",
-        )),
-        (Some(_), _) if !wish.find.is_empty() => Err(Trouble::new(
-            "Contact sheets hold all symbols.",
-            "Leave out the words, or leave out --to to list what fits them.",
-        )),
-        _ => {
-            if wish.inks.is_empty() {
-                wish.inks = vec![Ink::Colour, Ink::Grey, Ink::Outline];
-            }
-            Ok(Verb::Symbols(wish))
-        }
-    }
-}
-
 fn help(parser: &mut Parser) -> Result<Verb, Trouble> {
     let word = parser.next().map_err(|e| unreadable(&e, Topic::Program))?;
     let topic = match word {
@@ -300,7 +248,7 @@ fn help(parser: &mut Parser) -> Result<Verb, Trouble> {
     Ok(Verb::Help(topic))
 }
 
-const PAPERS: [(&str, Paper); 4] = [
+pub(super) const PAPERS: [(&str, Paper); 4] = [
     ("A4", Paper::A4),
     ("A3", Paper::A3),
     ("A5", Paper::A5),
@@ -319,26 +267,6 @@ const INKS: [(&str, InkChoice); 3] = [
     ("outline", InkChoice::Outline),
 ];
 
-const SYMBOL_INKS: [(&str, Ink); 4] = [
-    ("colour", Ink::Colour),
-    ("grey", Ink::Grey),
-    ("outline", Ink::Outline),
-    ("on-dark", Ink::OnDark),
-];
-
-const AGES: [(&str, Age); 3] = [
-    ("child", Age::Child),
-    ("teen", Age::Teen),
-    ("adult", Age::Adult),
-];
-
-const SKINS: [(&str, Skin); 4] = [
-    ("light", Skin::Light),
-    ("warm", Skin::Warm),
-    ("tan", Skin::Tan),
-    ("deep", Skin::Deep),
-];
-
 const FORMATS: [(&str, Format); 3] = [
     ("pdf", Format::Pdf),
     ("png", Format::Png),
@@ -346,7 +274,7 @@ const FORMATS: [(&str, Format); 3] = [
 ];
 
 /// The choice with this word, whatever its capitals.
-fn one_of<T: Copy>(word: &str, what: &str, choices: &[(&str, T)]) -> Result<T, Trouble> {
+pub(super) fn one_of<T: Copy>(word: &str, what: &str, choices: &[(&str, T)]) -> Result<T, Trouble> {
     let found = choices.iter().find(|(w, _)| w.eq_ignore_ascii_case(word));
     found.map(|(_, choice)| *choice).ok_or_else(|| {
         let words: Vec<_> = choices.iter().map(|(w, _)| *w).collect();
@@ -373,20 +301,8 @@ fn kinds(text: &str) -> Result<Vec<SheetKind>, Trouble> {
     Ok(kinds)
 }
 
-/// A language that there are words in.
-fn language(tag: &str) -> Result<Language, Trouble> {
-    let known: Vec<_> = lexicons().iter().map(|l| l.language.tag()).collect();
-    let found = known.iter().find(|t| t.eq_ignore_ascii_case(tag));
-    found.map(|t| Language::new(t)).ok_or_else(|| {
-        Trouble::new(
-            format!("There are no words in “{tag}”."),
-            format!("Choose {}.", or(&known)),
-        )
-    })
-}
-
 /// Words parted by commas.
-fn list(text: &str) -> Vec<String> {
+pub(super) fn list(text: &str) -> Vec<String> {
     let words = text.split(',').map(str::trim).filter(|w| !w.is_empty());
     words.map(str::to_owned).collect()
 }
@@ -409,7 +325,7 @@ fn when(text: &str) -> Result<When, Trouble> {
     })
 }
 
-fn text(parser: &mut Parser, option: &str) -> Result<String, Trouble> {
+pub(super) fn text(parser: &mut Parser, option: &str) -> Result<String, Trouble> {
     let value = parser.value().map_err(|_| no_value(option))?;
     value.string().map_err(|_| {
         Trouble::new(
@@ -419,7 +335,7 @@ fn text(parser: &mut Parser, option: &str) -> Result<String, Trouble> {
     })
 }
 
-fn path(parser: &mut Parser, option: &str) -> Result<PathBuf, Trouble> {
+pub(super) fn path(parser: &mut Parser, option: &str) -> Result<PathBuf, Trouble> {
     parser
         .value()
         .map(PathBuf::from)

@@ -1,14 +1,19 @@
-//! `symbols`: the pictures that fit some words, all pictures and marks, or contact sheets of them.
+//! `symbols`: what is asked of it, and the pictures that fit some words, all pictures and marks, or
+//! contact sheets of them.
 
 use std::io::Write;
 use std::path::PathBuf;
 
+use lexopt::Parser;
+
+use super::args::{PAPERS, Rest, Verb, list, one_of, options, or, path, text};
+use super::help::Topic;
 use super::{DONE, Outcome, Trouble, say};
 use crate::layout::contact::Contact;
 use crate::model::club::Paper;
 use crate::model::language::Language;
-use crate::model::people::Figure;
-use crate::symbols::lexicon::lexicon;
+use crate::model::people::{Age, Figure, Skin};
+use crate::symbols::lexicon::{lexicon, lexicons};
 use crate::symbols::library::{Symbol, library};
 use crate::symbols::variant::Ink;
 use crate::workbench::contact;
@@ -32,6 +37,87 @@ pub struct SymbolsWish {
     pub mirrored: bool,
 }
 
+/// The request in the words after `symbols`.
+pub fn parse(parser: &mut Parser) -> Result<Verb, Trouble> {
+    let mut wish = SymbolsWish::default();
+    let mut contact_only = None;
+    let rest = options(parser, Topic::Symbols, |name, parser| {
+        match name {
+            "to" => wish.to = Some(path(parser, name)?),
+            "words" => wish.words = language(&text(parser, name)?)?,
+            "paper" => wish.paper = Some(one_of(&text(parser, name)?, "paper", &PAPERS)?),
+            "people" => wish.figure.age = one_of(&text(parser, name)?, "age", &AGES)?,
+            "skin" => wish.figure.skin = one_of(&text(parser, name)?, "skin", &SKINS)?,
+            "mirrored" => wish.mirrored = true,
+            "ink" => {
+                for word in list(&text(parser, name)?) {
+                    wish.inks.push(one_of(&word, "ink", &SYMBOL_INKS)?);
+                }
+            }
+            _ => return Ok(false),
+        }
+        if !["to", "words"].contains(&name) {
+            contact_only = Some(name.to_owned());
+        }
+        Ok(true)
+    })?;
+    let Rest::Files(find) = rest else {
+        return Ok(Verb::Help(Topic::Symbols));
+    };
+    wish.find = find
+        .iter()
+        .map(|w| w.to_string_lossy().into_owned())
+        .collect();
+    match (&wish.to, contact_only) {
+        (None, Some(option)) => Err(Trouble::new(
+            format!("--{option} is for contact sheets, and it is not said where they go."),
+            "Name a folder with --to DIR.",
+        )),
+        (Some(_), _) if !wish.find.is_empty() => Err(Trouble::new(
+            "Contact sheets hold all symbols.",
+            "Leave out the words, or leave out --to to list what fits them.",
+        )),
+        _ => {
+            if wish.inks.is_empty() {
+                wish.inks = vec![Ink::Colour, Ink::Grey, Ink::Outline];
+            }
+            Ok(Verb::Symbols(wish))
+        }
+    }
+}
+
+const SYMBOL_INKS: [(&str, Ink); 4] = [
+    ("colour", Ink::Colour),
+    ("grey", Ink::Grey),
+    ("outline", Ink::Outline),
+    ("on-dark", Ink::OnDark),
+];
+
+const AGES: [(&str, Age); 3] = [
+    ("child", Age::Child),
+    ("teen", Age::Teen),
+    ("adult", Age::Adult),
+];
+
+const SKINS: [(&str, Skin); 4] = [
+    ("light", Skin::Light),
+    ("warm", Skin::Warm),
+    ("tan", Skin::Tan),
+    ("deep", Skin::Deep),
+];
+
+/// A language that there are words in.
+fn language(tag: &str) -> Result<Language, Trouble> {
+    let known: Vec<_> = lexicons().iter().map(|l| l.language.tag()).collect();
+    let found = known.iter().find(|t| t.eq_ignore_ascii_case(tag));
+    found.map(|t| Language::new(t)).ok_or_else(|| {
+        Trouble::new(
+            format!("There are no words in “{tag}”."),
+            format!("Choose {}.", or(&known)),
+        )
+    })
+}
+
 /// Lists, or writes contact sheets and says what was written.
 pub fn run(wish: &SymbolsWish, out: &mut dyn Write) -> Result<Outcome, Trouble> {
     match &wish.to {
@@ -49,13 +135,13 @@ pub fn run(wish: &SymbolsWish, out: &mut dyn Write) -> Result<Outcome, Trouble> 
                 say(out, &path.display().to_string());
             }
         }
-        None => list(wish, out),
+        None => write_list(wish, out),
     }
     Ok(Outcome::code(DONE))
 }
 
 /// Name, label and what can be seen, a picture a line.
-fn list(wish: &SymbolsWish, out: &mut dyn Write) {
+fn write_list(wish: &SymbolsWish, out: &mut dyn Write) {
     let words = lexicon(&wish.words);
     let find = wish.find.join(" ");
     let found = words.search(&find);
