@@ -97,7 +97,7 @@ pub fn hourglass(g: &mut Group, at: P, h: f64) {
     let u = |x: f64, y: f64| at + p(x * h, (y - 1.0) * h);
     let glass = "M-.24.1L.24.1C.26.34.06.42.06.5C.06.58.26.66.24.9L-.24.9\
                  C-.26.66-.06.58-.06.5C-.06.42-.26.34-.24.1Z";
-    g.fill(Path::read(glass).map(|q| u(q.x, q.y)), ink::WATER_LIGHT);
+    g.fill(Path::read(glass).map(|q| u(q.x, q.y)), ink::WHITE);
     let top = "M-.19.26L.19.26C.15.36.04.42.02.5L-.02.5C-.04.42-.15.36-.19.26Z";
     let low = "M-.24.88C-.2.74-.06.7 0 .66C.06.7.2.74.24.88Z";
     g.dot(Path::read(top).map(|q| u(q.x, q.y)), ink::SUN);

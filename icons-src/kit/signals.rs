@@ -279,7 +279,7 @@ fn run_out(g: &mut Group, at: P, h: f64) {
     props::hourglass(g, at, h);
     let u = |x: f64, y: f64| at + p(x * h, (y - 1.0) * h);
     let top = "M-.2.22L.2.22C.16.36.045.42.03.5L.03.68L-.03.68L-.03.5C-.045.42-.16.36-.2.22Z";
-    g.dot(Path::read(top).map(|q| u(q.x, q.y)), ink::WATER_LIGHT);
+    g.dot(Path::read(top).map(|q| u(q.x, q.y)), ink::WHITE);
     let heap = "M-.22.88C-.24.8-.12.64 0 .6C.12.64.24.8.22.88Z";
     g.dot(Path::read(heap).map(|q| u(q.x, q.y)), ink::SUN);
 }

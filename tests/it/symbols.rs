@@ -2,6 +2,7 @@
 //! others, what they are called and how they are found, variants.
 
 mod alike;
+mod grey;
 mod library;
 mod lint;
 mod paint;
