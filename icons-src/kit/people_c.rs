@@ -327,29 +327,28 @@ pub fn swing(g: &mut Group, c: P, r: f64, from: f64, to: f64) {
 
 fn yes() -> Scene {
     let mut s = Scene::default();
-    let mut c = Figure::child(1.55, p(100.0, 214.0)).bust(44.0).stubs();
+    let mut c = Figure::child(1.5, p(104.0, 222.0)).bust(48.0).stubs();
     c.mouth = Mouth::Grin;
     c.hair = Hair(Style::Crop, ink::HAIR_DARK);
+    c.look = [0.0, 13.0, 0.0];
+    c.eyes = Eyes::Glad;
     let mut h = c.head();
-    h.at.y -= 4.0;
-    let copy = |d: f64| {
-        let mut g = Group::new(0.0);
-        let mut o = h;
-        o.at.y += d * 46.0;
-        o.pitch = if d < 0.0 { -30.0 } else { 16.0 };
-        o.mouth = Mouth::Smile;
-        o.draw(&mut g);
-        g.ghost()
-    };
-    s.add(copy(-1.0));
+    h.at.y += 4.0;
+    let mut up = h;
+    up.at.y -= 50.0;
+    up.pitch = -28.0;
+    up.eyes = Eyes::Open;
+    up.mouth = Mouth::Smile;
+    let mut g = Group::new(0.0);
+    up.draw(&mut g);
+    s.add(g.ghost());
     s.group(5.4, |g| {
         c.draw_mid(g);
         c.draw_arm(0, g);
         c.draw_arm(1, g);
+        h.draw(g);
     });
-    s.add(copy(1.0));
-    s.group(5.4, |g| h.draw(g));
-    s.group(0.0, |g| swing(g, p(-58.0, 110.0), 240.0, -20.0, 20.0));
+    s.group(0.0, |g| swing(g, p(-16.0, 112.0), 212.0, -24.0, 24.0));
     s
 }
 

@@ -149,45 +149,66 @@ fn well_done() -> Scene {
     s
 }
 
-/// A rope as an oval on the ground.
-fn rope(g: &mut Group, c: P, rx: f64, ry: f64) {
-    g.bar(Path::ellipse(c, rx, ry, 0.0), ink::SUN, 8.0);
-    for i in 0..24 {
-        let at = |t: f64| {
-            let q = polar(t * 15.0, 1.0);
-            c + p(q.x * rx, q.y * ry)
-        };
-        let (m, n) = (at(f64::from(i)), at(f64::from(i) + 0.2));
-        let u = (n - m).unit().rot(52.0);
-        g.mark(
-            Path::poly(&[m - u * 4.0, m + u * 4.0], false),
-            ink::CORAL,
-            3.0,
-        );
+/// A rope along these points, with coral strands wound round it.
+fn rope(g: &mut Group, pts: &[P]) {
+    let line = Path::smooth(pts, false);
+    g.bar(line.clone(), ink::SUN, 7.0);
+    let dots = line.sample();
+    let mut run = 0.0;
+    for w in dots.windows(2) {
+        run += (w[1] - w[0]).len();
+        if run > 15.0 {
+            run = 0.0;
+            let u = (w[1] - w[0]).unit().rot(52.0) * 3.5;
+            g.mark(Path::poly(&[w[1] - u, w[1] + u], false), ink::CORAL, 3.0);
+        }
     }
+}
+
+/// Someone who walks to the right, the near hand on the rope.
+fn roped(mut f: Figure, hold: P, step: f64, ground: f64) -> Figure {
+    f.turn = 42.0;
+    f.look = [36.0, 0.0, 0.0];
+    f = f.stand();
+    f.arms[0] = arm(hold.x, hold.y, -1.0, Z::Front, Hold::Grip).aim(20.0);
+    f.arms[1].z = Z::Gone;
+    let x = f.hip.x;
+    f.legs[0] = leg(x + step, ground, -1.0, 0.9);
+    f.legs[1] = leg(x - step, ground - 3.0, -1.0, 0.9)
+        .z(Z::Behind)
+        .tilt(14.0);
+    f
 }
 
 fn stay_together() -> Scene {
     let mut s = Scene::default();
-    props::sand(&mut s, 12.0, 228.0, 198.0, 28.0);
-    s.group(4.2, |g| rope(g, p(120.0, 196.0), 102.0, 25.0));
-    s.group(4.4, |g| {
-        let mut a = helper_dark(0.74, p(120.0, 114.0));
-        a.arms[0] = arm(84.0, 110.0, 1.0, Z::Front, Hold::Rest);
-        a.arms[1] = arm(156.0, 110.0, -1.0, Z::Front, Hold::Rest);
-        a.draw(g);
+    let ground = 212.0;
+    let mut a = roped(
+        helper_dark(0.84, p(180.0, 122.0)),
+        p(203.0, 134.0),
+        18.0,
+        ground,
+    );
+    a.look = [-34.0, 12.0, 0.0];
+    let kids: [(Member, f64, f64); 2] = [(bob, 44.0, 14.0), (main_child, 110.0, 14.0)];
+    let kids =
+        kids.map(|(who, x, step)| roped(who(1.0, p(x, 140.0)), p(x + 25.0, 133.0), step, ground));
+    s.group(4.6, |g| a.draw(g));
+    for c in kids.iter().rev() {
+        s.group(4.6, |g| c.draw(g));
+    }
+    s.group(4.6, |g| {
+        let mut pts = vec![p(16.0, 158.0), p(44.0, 152.0)];
+        for q in kids.iter().chain([&a]).map(|c| c.arms[0].to) {
+            pts.push(q + p(7.0, 2.0));
+            pts.push(q + p(34.0, 21.0));
+        }
+        pts.pop();
+        pts.push(p(226.0, 143.0));
+        rope(g, &pts);
     });
-    let kids: [(Member, f64, f64); 3] = [
-        (bob, 57.0, 134.0),
-        (curls, 183.0, 134.0),
-        (main_child, 120.0, 141.0),
-    ];
-    for (who, x, y) in kids {
-        s.group(4.4, |g| {
-            let mut k = who(0.74, p(x, y));
-            k.look = [(120.0 - x) * 0.3, 0.0, 0.0];
-            k.draw(g);
-        });
+    for c in kids.iter().chain([&a]) {
+        s.group(4.6, |g| c.draw_arm(0, g));
     }
     s
 }
