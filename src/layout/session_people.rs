@@ -167,6 +167,7 @@ fn differences(desk: &Desk<'_>, person: &Person<'_>) -> String {
             StepState::NotToday => format!("{label} is not today"),
             StepState::Swapped { instead_of } => format!("{label} instead of {instead_of}"),
             StepState::Own => format!("Own step {label}, {place}"),
+            StepState::Instead { of } => format!("{label} comes instead of {of}"),
             StepState::AsTimetable if step.moved => format!("{label} comes {place}"),
             StepState::AsTimetable => format!("{} is called {label}", usual_label(desk, step)),
         });

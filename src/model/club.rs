@@ -1,7 +1,9 @@
 //! A club: its rules, the parts of its day, and the activities it offers.
 
+use std::collections::BTreeSet;
 use std::sync::Arc;
 
+use super::conditions::Known;
 use super::ids::{ActivityId, HelperId, PartId, ParticipantId, SessionId, SymbolId};
 use super::language::Language;
 use super::people::{Helper, Participant};
@@ -166,4 +168,10 @@ pub struct Activity {
     pub sentences: Vec<String>,
     /// What has to be brought, such as "8 paddles".
     pub equipment: Vec<String>,
+    /// Where it is done, such as "at the jetty"; empty where the club does not say.
+    pub place: String,
+    /// The real thing that stands for it where no picture is understood, such as "a paddle".
+    pub thing: String,
+    /// Conditions under which it is not done.
+    pub not_when: BTreeSet<Known>,
 }

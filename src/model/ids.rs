@@ -46,13 +46,38 @@ id!(
     OwnId
 );
 
+id!(
+    /// A step that a participant has on every board, in a place of their own.
+    StandingId
+);
+
+impl StandingId {
+    /// In an edit: one that is new and gets its id with the edit.
+    pub const NEW: Self = Self(u32::MAX);
+}
+
 /// What a step on a board came from.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum StepRef {
     /// A row of the timetable.
     Slot(SlotId),
-    /// The participant's own.
+    /// The participant's own, added by hand for one session.
     Own(OwnId),
+    /// What comes instead of a row of the timetable that is not today.
+    Instead(SlotId),
+    /// The participant's own on every board: beside this row, or beside a part of the day.
+    Standing(StandingId, Option<SlotId>),
+}
+
+impl StepRef {
+    /// The row of the timetable it stands for or beside.
+    pub const fn slot(self) -> Option<SlotId> {
+        match self {
+            Self::Slot(id) | Self::Instead(id) => Some(id),
+            Self::Standing(_, beside) => beside,
+            Self::Own(_) => None,
+        }
+    }
 }
 
 /// Which picture: the name of a symbol, such as `sunscreen`. May name one that does not exist.

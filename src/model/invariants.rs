@@ -5,10 +5,12 @@ use std::collections::{BTreeMap, BTreeSet};
 use super::board;
 use super::club::{Activity, Club};
 use super::edit::{Refused, SessionDetails};
-use super::hand::{Content, HandChanges};
+use super::hand::{Asked, Content, HandChanges};
 use super::ids::{ActivityId, ParticipantId, StepRef};
 use super::limits;
+use super::people::Participant;
 use super::session::Session;
+use super::standing::Beside;
 
 /// Every broken invariant as a sentence that begins with the place. Empty when all hold: ids are
 /// unique and below the next one to give, everything named exists, values are within [`limits`],
@@ -128,11 +130,47 @@ impl Sweep<'_> {
             if limits::tidy_text(note) != *note {
                 self.say(&place, "the note for the helper has blanks around it.");
             }
+            if limits::tidy_participant(p) != Participant::clone(p) {
+                self.say(&place, "a text has blanks around it.");
+            }
+            self.settings(&place, p);
         }
+        let ids = self.club.participants.iter();
+        let ids = ids.flat_map(|p| p.standing.own.iter().map(|s| s.id.0));
+        self.ids("own steps of participants", ids);
         for (i, h) in self.club.helpers.iter().enumerate() {
             let place = place("helpers", i, &h.name);
             self.within(&place, limits::helper(h));
             self.tidy(&place, "The name", &h.name);
+        }
+    }
+
+    /// What is said about a participant names only what the club has.
+    fn settings(&mut self, place: &str, p: &Participant) {
+        for content in p.standing.contents() {
+            self.content(place, content);
+        }
+        let beside = p.standing.own.iter().map(|s| s.beside);
+        for beside in beside {
+            match beside {
+                Beside::Activity(id) => self.activity_exists(place, id),
+                Beside::Part(id) if self.club.part(id).is_none() => {
+                    self.say(place, format!("there is no part with the id {id}."));
+                }
+                Beside::Part(_) | Beside::Water => {}
+            }
+        }
+        let named = p.standing.swaps.keys().chain(&p.standing.left_out);
+        for id in named
+            .chain(&p.profile.favourites)
+            .chain(p.manner.mixed.keys())
+        {
+            self.activity_exists(place, *id);
+        }
+        for (field, text) in p.profile.filled() {
+            if text.class() != field.class() {
+                self.say(place, format!("“{}” is for other readers.", field.label()));
+            }
         }
     }
 
@@ -167,6 +205,13 @@ impl Sweep<'_> {
             let place = format!("{place}, timetable, number {}", i + 1);
             self.within(&place, limits::slot_minutes(row.minutes));
             self.activity_exists(&place, row.activity);
+            self.within(&place, limits::options(&row.options));
+            for option in &row.options {
+                self.content(&place, option);
+            }
+            if let Some(instead) = row.off.and_then(|o| o.instead) {
+                self.activity_exists(&place, instead);
+            }
             if self.club.part(row.part).is_none() {
                 self.say(
                     &place,
@@ -183,14 +228,33 @@ impl Sweep<'_> {
                 self.say(&format!("{place}, helpers_away"), what);
             }
         }
+        for (who, record) in &s.records {
+            let place = format!("{place}, record of participant {who}");
+            self.participant_exists(&place, *who);
+            let record = record.for_owner();
+            self.within(&place, limits::record(record));
+            if limits::tidy_record(record) != *record || record.is_empty() {
+                self.say(&place, "it is empty or has blanks around a text.");
+            }
+            if let Some(id) = record.favourite {
+                self.activity_exists(&place, id);
+            }
+        }
+        self.within(place, limits::conditions(&s.conditions));
+        if limits::tidy_conditions(&s.conditions) != s.conditions {
+            self.say(place, "a condition is there twice or has blanks around it.");
+        }
+        if s.from.is_some_and(|id| self.club.session(id).is_none()) {
+            self.say(place, "the session it started from is not there.");
+        }
         for (who, hand) in &s.hand {
             let place = format!("{place}, hand changes of participant {who}");
             self.participant_exists(&place, *who);
-            self.hand(&place, s, hand);
+            self.hand(&place, s, *who, hand);
         }
     }
 
-    fn hand(&mut self, place: &str, s: &Session, hand: &HandChanges) {
+    fn hand(&mut self, place: &str, s: &Session, who: ParticipantId, hand: &HandChanges) {
         if hand.is_empty() {
             self.say(place, "there are none.");
         }
@@ -201,31 +265,40 @@ impl Sweep<'_> {
         for id in hand.own.keys().filter(|id| id.0 >= self.club.next_id) {
             self.say(place, format!("the own step {id} is not below next_id."));
         }
-        for content in hand.own.values().chain(hand.replaced.values()) {
+        for content in hand.contents() {
             self.content(place, content);
         }
+        for options in hand.choices.values() {
+            self.within(place, limits::options(options));
+            if options.is_empty() {
+                self.say(place, "a choice has no options.");
+            }
+        }
+        // A step that stands beside a row may come and go; rows and own steps do not.
         let exists = |step: &StepRef| match step {
-            StepRef::Slot(id) => s.slot(*id).is_some(),
             StepRef::Own(id) => hand.own.contains_key(id),
+            _ => step.slot().is_none_or(|id| s.slot(id).is_some()),
         };
-        let slots = hand.replaced.keys().chain(&hand.not_today);
-        let named = slots
-            .map(|id| StepRef::Slot(*id))
-            .chain(hand.labels.keys().copied())
-            .chain(hand.placed.iter().map(|p| p.step))
-            .chain(hand.placed.iter().flat_map(|p| p.after.iter().copied()));
-        let gone: BTreeSet<StepRef> = named.filter(|s| !exists(s)).collect();
+        let gone: BTreeSet<StepRef> = hand.named().into_iter().filter(|s| !exists(s)).collect();
         for step in gone {
             self.say(place, format!("there is no {}.", step_words(step)));
+        }
+        for slot in hand.asked.iter().filter_map(Asked::slot) {
+            if s.slot(slot).is_none() {
+                self.say(
+                    place,
+                    format!("it asks about row {slot}, which is not there."),
+                );
+            }
         }
         for label in hand.labels.values() {
             self.within(place, limits::filled("A label", label));
             self.tidy(place, "A label", label);
         }
-        self.board(place, s, hand);
+        self.board(place, s, who, hand);
     }
 
-    fn board(&mut self, place: &str, s: &Session, hand: &HandChanges) {
+    fn board(&mut self, place: &str, s: &Session, who: ParticipantId, hand: &HandChanges) {
         let mut times: BTreeMap<StepRef, usize> = BTreeMap::new();
         for p in &hand.placed {
             *times.entry(p.step).or_default() += 1;
@@ -240,13 +313,24 @@ impl Sweep<'_> {
                 self.say(place, format!("the own step {id} is placed nowhere."));
             }
         }
-        let mut shown = board::order(&s.timetable, hand);
+        let rows = board::rows(self.club, s, who, hand);
+        let mut shown = board::order(&rows, hand);
         shown.sort_unstable();
-        let rows = s.timetable.iter().map(|r| StepRef::Slot(r.id));
+        let left_out = rows.left_out.iter().map(|id| StepRef::Slot(*id));
+        let mut slots: Vec<StepRef> = rows
+            .rows
+            .iter()
+            .map(|r| r.step.at)
+            .chain(left_out)
+            .collect();
+        slots.retain(|s| matches!(s, StepRef::Slot(_)));
+        slots.sort_unstable();
+        let mut timetable: Vec<StepRef> = s.timetable.iter().map(|r| StepRef::Slot(r.id)).collect();
+        timetable.sort_unstable();
         let own = hand.own.keys().map(|id| StepRef::Own(*id));
-        let mut all: Vec<StepRef> = rows.chain(own).collect();
+        let mut all: Vec<StepRef> = rows.rows.iter().map(|r| r.step.at).chain(own).collect();
         all.sort_unstable();
-        if shown != all {
+        if shown != all || slots != timetable {
             self.say(place, "the board does not show every step exactly once.");
         }
     }
@@ -276,6 +360,8 @@ fn step_words(step: StepRef) -> String {
     match step {
         StepRef::Slot(id) => format!("timetable row with the id {id}"),
         StepRef::Own(id) => format!("own step with the id {id}"),
+        StepRef::Instead(id) => format!("step instead of the row with the id {id}"),
+        StepRef::Standing(id, _) => format!("standing step with the id {id}"),
     }
 }
 

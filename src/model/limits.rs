@@ -6,11 +6,16 @@
 use jiff::civil::{Date, Time};
 
 use super::club::{Activity, Rules};
+use super::conditions::Condition;
 use super::edit::{Refused, SessionDetails};
 use super::hand::Content;
 use super::language::Language;
+use super::manner::Manner;
 use super::people::{Helper, Participant};
 use super::privacy::Guarded;
+use super::profile::Profile;
+use super::record::Record;
+use super::standing::Standing;
 use crate::units::Length;
 
 /// Most characters in one text, such as a label, a sentence or a note.
@@ -85,6 +90,8 @@ pub(crate) fn tidy_activity(a: &Activity) -> Activity {
         label: tidy_line(&a.label),
         sentences: lines(&a.sentences),
         equipment: lines(&a.equipment),
+        place: tidy_line(&a.place),
+        thing: tidy_line(&a.thing),
         ..a.clone()
     }
 }
@@ -92,10 +99,54 @@ pub(crate) fn tidy_activity(a: &Activity) -> Activity {
 /// Tidies every text of a participant.
 pub(crate) fn tidy_participant(p: &Participant) -> Participant {
     let note = &p.helper_note;
-    Participant {
+    let mut tidy = Participant {
         name: tidy_line(&p.name),
         helper_note: Guarded::new(note.class(), tidy_text(note.for_owner())),
         ..p.clone()
+    };
+    for mixed in tidy.manner.mixed.values_mut() {
+        mixed.thing = tidy_line(&mixed.thing);
+    }
+    for content in tidy.standing.contents_mut() {
+        *content = tidy_content(content);
+    }
+    for (field, text) in p.profile.filled() {
+        tidy.profile.set(field, tidy_text(text.for_owner()));
+    }
+    let hard = p.profile.hard().for_owner().iter();
+    let hard = hard.filter_map(|(c, helps)| Some((tidy_condition(c)?, tidy_line(helps))));
+    tidy.profile.set_hard(hard.collect());
+    tidy
+}
+
+/// A condition made tidy; nothing when there are no words in it.
+fn tidy_condition(c: &Condition) -> Option<Condition> {
+    match c {
+        Condition::Known(known) => Some(Condition::Known(*known)),
+        Condition::Words(words) => {
+            let words = tidy_line(words);
+            (!words.is_empty()).then_some(Condition::Words(words))
+        }
+    }
+}
+
+/// Tidies a list of conditions; each stands once.
+pub(crate) fn tidy_conditions(list: &[Condition]) -> Vec<Condition> {
+    let mut tidy: Vec<Condition> = Vec::with_capacity(list.len());
+    for condition in list.iter().filter_map(tidy_condition) {
+        if !tidy.contains(&condition) {
+            tidy.push(condition);
+        }
+    }
+    tidy
+}
+
+/// Tidies the texts of a record.
+pub(crate) fn tidy_record(r: &Record) -> Record {
+    Record {
+        chose: tidy_line(&r.chose),
+        next_time: tidy_text(&r.next_time),
+        ..r.clone()
     }
 }
 
@@ -220,7 +271,8 @@ pub fn activity(a: &Activity) -> Result<(), Refused> {
     for e in &a.equipment {
         text("A piece of equipment", e)?;
     }
-    Ok(())
+    text("The place", &a.place)?;
+    text("The thing that stands for it", &a.thing)
 }
 
 /// Refuses a participant outside the bounds.
@@ -229,8 +281,71 @@ pub fn participant(p: &Participant) -> Result<(), Refused> {
     text("The name of the mark", p.mark.as_str())?;
     text("The note for the helper", p.helper_note.for_owner())?;
     tile(p.tile)?;
+    manner(&p.manner)?;
+    standing(&p.standing)?;
+    profile(&p.profile)?;
     let letters = "The size of the letters";
     whole(letters, " points", p.text_pt, TEXT_MIN_PT, TEXT_MAX_PT)
+}
+
+fn manner(m: &Manner) -> Result<(), Refused> {
+    for mixed in m.mixed.values() {
+        text("The thing that stands for an activity", &mixed.thing)?;
+    }
+    Ok(())
+}
+
+fn standing(s: &Standing) -> Result<(), Refused> {
+    count("own steps", s.own.len(), SLOTS)?;
+    count("always-there cards", s.cards.len(), SLOTS)?;
+    s.contents().try_for_each(content)
+}
+
+fn profile(p: &Profile) -> Result<(), Refused> {
+    for (field, value) in p.filled() {
+        text(&format!("“{}”", field.label()), value.for_owner())?;
+    }
+    for (condition, helps) in p.hard().for_owner() {
+        text("A condition", condition.label())?;
+        text("What helps", helps)?;
+    }
+    let (decision, papers) = (p.decision().for_owner(), p.papers().for_owner());
+    let dates = [
+        decision.on,
+        decision.review,
+        papers.agreed,
+        papers.delete_by,
+        papers.photos_on,
+    ];
+    dates.into_iter().flatten().try_for_each(date)
+}
+
+/// Most things to choose from at one step. Common practice: two or three; more is not a choice but
+/// a search.
+pub const OPTIONS: usize = 3;
+
+/// Refuses more options than a choice can have.
+pub fn options(options: &[Content]) -> Result<(), Refused> {
+    if options.len() > OPTIONS {
+        return Err(Refused::new(
+            format!("A choice has at most {OPTIONS} options."),
+            "Take one out first.",
+        ));
+    }
+    options.iter().try_for_each(content)
+}
+
+/// Refuses conditions outside the bounds.
+pub fn conditions(list: &[Condition]) -> Result<(), Refused> {
+    count("conditions", list.len(), LINES)?;
+    let mut labels = list.iter().map(Condition::label);
+    labels.try_for_each(|l| filled("A condition", l))
+}
+
+/// Refuses a record outside the bounds.
+pub fn record(r: &Record) -> Result<(), Refused> {
+    text("What was chosen", &r.chose)?;
+    text("What to change", &r.next_time)
 }
 
 /// Refuses a helper outside the bounds.

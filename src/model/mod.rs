@@ -1,13 +1,17 @@
 //! The club and everything in it, and the only ways it changes.
 //!
-//! Reading order: `ids`, `language`, `club` (what is known for a season), `people`, `session` (one date and its
-//! timetable), `hand` (one evening's changes to one board), `board` (what follows from all of
-//! that), `finding` (what a check says), `limits` (what values may be), `edit` (the only way a club
-//! changes), `history` (undo), `invariants` (what always holds).
+//! Reading order: `ids`, `language`, `privacy` (who may read what), `conditions` (what a day may
+//! bring), `club` (what is known for a season), `people` with `manner` (how a board is given),
+//! `standing` (what differs on every board) and `profile` (what is known about someone), `session`
+//! (one date and its timetable) with `record` (what was seen), `hand` (one evening's changes to one
+//! board), `board` (what follows from all of that), `finding` (what a check says), `limits` (what
+//! values may be), `edit` (the only way a club changes), `history` (undo), `invariants` (what
+//! always holds).
 //! Knows nothing of paper, pictures, files or windows.
 
 pub mod board;
 pub mod club;
+pub mod conditions;
 pub mod edit;
 pub mod finding;
 pub mod hand;
@@ -16,6 +20,10 @@ pub mod ids;
 pub mod invariants;
 pub mod language;
 pub mod limits;
+pub mod manner;
 pub mod people;
 pub mod privacy;
+pub mod profile;
+pub mod record;
 pub mod session;
+pub mod standing;

@@ -3,7 +3,10 @@
 use std::collections::BTreeSet;
 
 use super::ids::{HelperId, ParticipantId, SymbolId};
-use super::privacy::Guarded;
+use super::manner::Manner;
+use super::privacy::{Class, Guarded};
+use super::profile::Profile;
+use super::standing::Standing;
 use crate::units::Length;
 
 /// One who takes part and gets a board.
@@ -23,8 +26,33 @@ pub struct Participant {
     pub voice: Voice,
     /// How they are drawn in their symbols.
     pub figure: Figure,
+    /// How their board is given.
+    pub manner: Manner,
+    /// What differs on every board of theirs.
+    pub standing: Standing,
+    /// What is known about them.
+    pub profile: Profile,
     /// What their helper needs to know; for the helper's card, never for a board.
     pub helper_note: Guarded<String>,
+}
+
+impl Participant {
+    /// Someone new, with everything as usual; the id is given when they are added.
+    pub fn new(name: &str, mark: SymbolId, tile: Length) -> Self {
+        Self {
+            id: ParticipantId(0),
+            name: name.to_owned(),
+            mark,
+            tile,
+            text_pt: DEFAULT_TEXT_PT,
+            voice: Voice::default(),
+            figure: Figure::default(),
+            manner: Manner::default(),
+            standing: Standing::default(),
+            profile: Profile::default(),
+            helper_note: Guarded::new(Class::Helper, String::new()),
+        }
+    }
 }
 
 /// Label size of a new participant's large-print board, in points.

@@ -4,8 +4,11 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use jiff::civil::{Date, Time};
 
-use super::hand::HandChanges;
+use super::conditions::Condition;
+use super::hand::{Content, HandChanges};
 use super::ids::{ActivityId, HelperId, PartId, ParticipantId, SessionId, SlotId};
+use super::privacy::Guarded;
+use super::record::Record;
 
 /// One date.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -28,6 +31,12 @@ pub struct Session {
     pub helpers_away: BTreeSet<HelperId>,
     /// What was changed by hand on each participant's board.
     pub hand: BTreeMap<ParticipantId, HandChanges>,
+    /// What the day may bring.
+    pub conditions: Vec<Condition>,
+    /// What was seen, written down afterwards. For the coordinator.
+    pub records: BTreeMap<ParticipantId, Guarded<Record>>,
+    /// The session it started from.
+    pub from: Option<SessionId>,
 }
 
 impl Session {
@@ -53,4 +62,15 @@ pub struct Slot {
     pub part: PartId,
     /// How long.
     pub minutes: u32,
+    /// What can be chosen here, if it is a choice: two or three.
+    pub options: Vec<Content>,
+    /// Whether it is called off today, for everyone.
+    pub off: Option<Off>,
+}
+
+/// A row that is called off: it stays on every board, visibly not today.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Off {
+    /// What comes instead.
+    pub instead: Option<ActivityId>,
 }

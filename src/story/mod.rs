@@ -91,7 +91,7 @@ pub fn tell(club: &Club, session: &Session, board: &Board, who: &Participant) ->
         board
             .steps
             .iter()
-            .map(|s| step_page(club, session, s, &speaker)),
+            .map(|s| step_page(club, session, board, s, &speaker)),
     );
     pages.push(change_page(club, &speaker));
     pages.extend(dry_pages(club, board, &speaker));
@@ -153,14 +153,20 @@ fn title_page(session: &Session, who: &Participant, speaker: &Speaker) -> StoryP
     )
 }
 
-fn step_page(club: &Club, session: &Session, step: &Step, speaker: &Speaker) -> StoryPage {
+fn step_page(
+    club: &Club,
+    session: &Session,
+    board: &Board,
+    step: &Step,
+    speaker: &Speaker,
+) -> StoryPage {
     let activity = step.activity.and_then(|id| club.activity(id));
     let (kind, sentences) = match &step.state {
         StepState::NotToday => (
             PageKind::NotToday,
-            not_today(club, session, step, activity.map(|a| &**a), speaker),
+            not_today(club, session, board, step, speaker),
         ),
-        StepState::Swapped { instead_of } => {
+        StepState::Swapped { instead_of } | StepState::Instead { of: instead_of } => {
             let mut all = Vec::new();
             if !instead_of.trim().is_empty() && instead_of.trim() != step.label.trim() {
                 all.push(format!(
@@ -208,23 +214,27 @@ fn about(step: &Step, activity: Option<&Activity>, speaker: &Speaker) -> Vec<Str
     }
 }
 
-/// "… is not today", and what can be done instead when something is ready.
+/// "… is not today". What comes instead has a page of its own; where nothing does, what can be done
+/// when something is ready.
 fn not_today(
     club: &Club,
     session: &Session,
+    board: &Board,
     step: &Step,
-    activity: Option<&Activity>,
     speaker: &Speaker,
 ) -> Vec<String> {
     let mut all = vec![format!("{} is not today.", named(&step.label))];
-    let of_slot = match step.at {
-        StepRef::Slot(id) => session.slot(id).and_then(|s| club.activity(s.activity)),
-        StepRef::Own(_) => None,
+    let StepRef::Slot(slot) = step.at else {
+        return all;
     };
-    let instead = [activity, of_slot.map(|a| &**a)]
+    if board.position(StepRef::Instead(slot)).is_some() {
+        return all;
+    }
+    let of_slot = session.slot(slot).map(|s| s.activity);
+    let instead = [step.activity, of_slot]
         .into_iter()
         .flatten()
-        .filter_map(|a| a.dry_replacement)
+        .filter_map(|id| club.activity(id)?.dry_replacement)
         .find_map(|id| club.activity(id))
         .filter(|a| !a.label.trim().is_empty() && a.label != step.label);
     if let Some(a) = instead {

@@ -12,9 +12,12 @@ use crate::model::ids::{
     ActivityId, HelperId, OwnId, PartId, ParticipantId, SessionId, SlotId, StepRef, SymbolId,
 };
 use crate::model::language::Language;
+use crate::model::manner::Manner;
 use crate::model::people::{Age, Figure, Helper, Participant, Role, Skin, Voice};
 use crate::model::privacy::{Class, Guarded};
+use crate::model::profile::Profile;
 use crate::model::session::{Session, Slot};
+use crate::model::standing::Standing;
 use crate::units::Length;
 
 /// The parts of the day.
@@ -567,6 +570,9 @@ fn activity(next: &mut Numbers, parts: &[Part], row: &ActivityRow) -> Activity {
         dry_replacement: None,
         sentences: sentences.iter().map(|s| (*s).into()).collect(),
         equipment: equipment.iter().map(|s| (*s).into()).collect(),
+        place: String::new(),
+        thing: String::new(),
+        not_when: BTreeSet::new(),
     }
 }
 
@@ -585,6 +591,9 @@ fn participant(next: &mut Numbers, row: &ParticipantRow) -> Arc<Participant> {
         text_pt,
         voice,
         figure,
+        manner: Manner::default(),
+        standing: Standing::default(),
+        profile: Profile::default(),
         helper_note: Guarded::new(Class::Helper, note.into()),
     })
 }
@@ -607,6 +616,8 @@ fn session(next: &mut Numbers, club: &Club, row: &SessionRow) -> Session {
             activity: activity.id,
             part: activity.part,
             minutes,
+            options: Vec::new(),
+            off: None,
         })
     });
     Session {
@@ -619,6 +630,9 @@ fn session(next: &mut Numbers, club: &Club, row: &SessionRow) -> Session {
         away: BTreeSet::new(),
         helpers_away: BTreeSet::new(),
         hand: BTreeMap::new(),
+        conditions: Vec::new(),
+        records: BTreeMap::new(),
+        from: None,
     }
 }
 
@@ -695,13 +709,13 @@ impl<'a> Hands<'a> {
     fn swap(&mut self, mark: &str, from: &str, to: &str) {
         let content = self.content(to);
         self.at(mark, from, |hand, slot| {
-            hand.replaced.insert(slot, content);
+            hand.replaced.insert(StepRef::Slot(slot), content);
         });
     }
 
     fn not_today(&mut self, mark: &str, symbol: &str) {
         self.at(mark, symbol, |hand, slot| {
-            hand.not_today.insert(slot);
+            hand.not_today.insert(StepRef::Slot(slot), None);
         });
     }
 

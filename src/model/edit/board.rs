@@ -3,16 +3,17 @@
 //! Whatever is meant, the order the person made is what the board shows afterwards: every edit
 //! works out the wanted order first and then writes placements that give it (see [`arrange`]).
 
+use std::collections::BTreeSet;
 use std::sync::Arc;
 
 use super::session::{find, find_mut};
-use super::{BoardEdit, Made, Refused, fresh, shift};
-use crate::model::board;
+use super::{BoardEdit, Made, Refused, fresh};
+use crate::model::board::{self, Rows};
 use crate::model::club::Club;
-use crate::model::hand::{Content, HandChanges, Placement};
-use crate::model::ids::{OwnId, ParticipantId, SessionId, StepRef};
+use crate::model::hand::{Asked, Content, HandChanges, Placement};
+use crate::model::ids::{OwnId, PartId, ParticipantId, SessionId, SlotId, StepRef};
 use crate::model::limits;
-use crate::model::session::{Session, Slot};
+use crate::model::session::Session;
 
 pub(super) fn apply(
     club: &mut Club,
@@ -25,10 +26,13 @@ pub(super) fn apply(
         return Err(Refused::gone("participant"));
     }
     let before = session.hand_of(who).cloned().unwrap_or_default();
+    let rows = board::rows(club, &session, who, &before);
     let mut desk = Desk {
+        order: board::order(&rows, &before),
         club,
         session: &session,
-        order: board::order(&session.timetable, &before),
+        who,
+        rows,
         hand: before.clone(),
     };
     let made = desk.change(edit)?;
@@ -48,7 +52,10 @@ pub(super) fn apply(
 struct Desk<'a> {
     club: &'a mut Club,
     session: &'a Session,
-    /// The order of its steps before the edit.
+    who: ParticipantId,
+    /// What stands on it before the edit.
+    rows: Rows,
+    /// In which order.
     order: Vec<StepRef>,
     hand: HandChanges,
 }
@@ -61,6 +68,13 @@ impl Desk<'_> {
             BoardEdit::Replace(step, content) => self.replace(*step, content)?,
             BoardEdit::Relabel(step, words) => self.relabel(*step, words)?,
             BoardEdit::TakeOff(step) => self.take_off(*step)?,
+            BoardEdit::NotToday(step, instead) => self.not_today(*step, instead.as_ref())?,
+            BoardEdit::DoToday(step) => self.do_today(*step)?,
+            BoardEdit::Dry(part) => self.dry(*part),
+            BoardEdit::Offer(step, options) => self.offer(*step, options)?,
+            BoardEdit::WithGroup(slot, with) => self.with_group(*slot, *with)?,
+            BoardEdit::Settle(asked, keep) => return self.settle(asked, *keep),
+            BoardEdit::LetGo(step) => self.let_go(*step)?,
             BoardEdit::Restore(step) => self.restore(*step)?,
             BoardEdit::RestoreAll => self.hand = HandChanges::default(),
         }
@@ -75,18 +89,38 @@ impl Desk<'_> {
         self.hand.own.insert(id, content);
         let mut wanted = self.order.clone();
         wanted.insert(at.min(wanted.len()), StepRef::Own(id));
-        self.arrange(&wanted, Some(StepRef::Own(id)));
+        self.arrange(&wanted, &[StepRef::Own(id)]);
         Ok(Made::Own(id))
     }
 
+    /// What stands beside a row goes along when the row is moved.
     fn put(&mut self, step: StepRef, to: usize) -> Result<(), Refused> {
         let from = self.position(step)?;
+        let group = self.group(step, from);
         let mut wanted = self.order.clone();
-        shift(&mut wanted, from, to);
+        wanted.remove(from);
+        let to = to.min(wanted.len());
+        let next = wanted[to..].iter().find(|s| !group.contains(s)).copied();
+        wanted.retain(|s| !group.contains(s));
+        let at = next.and_then(|n| wanted.iter().position(|s| *s == n));
+        let at = at.unwrap_or(wanted.len());
+        wanted.splice(at..at, group.iter().copied());
         if wanted != self.order {
-            self.arrange(&wanted, Some(step));
+            self.arrange(&wanted, &group);
         }
         Ok(())
+    }
+
+    /// A row with what stands beside it in one piece; anything else alone.
+    fn group(&self, step: StepRef, at: usize) -> Vec<StepRef> {
+        let belongs = |s: &StepRef| {
+            let row = self.rows.rows.iter().find(|r| r.step.at == *s);
+            row.is_some_and(|r| r.beside == Some(step))
+        };
+        let before = self.order[..at].iter().rev().take_while(|s| belongs(s));
+        let after = self.order[at + 1..].iter().take_while(|s| belongs(s));
+        let first = at - before.count();
+        self.order[first..=at + after.count()].to_vec()
     }
 
     /// New content comes with its own words, and is there to be done.
@@ -99,16 +133,37 @@ impl Desk<'_> {
             }
             StepRef::Slot(id) => {
                 let own = self.session.slot(id).map(|s| s.activity);
-                if content.activity.is_some() && content.activity == own {
-                    self.hand.replaced.remove(&id);
-                } else {
-                    self.hand.replaced.insert(id, content);
+                self.hand.replaced.remove(&step);
+                if content.activity.is_none() || content.activity != own {
+                    self.hand.replaced.insert(step, content);
+                } else if self.row_differs_from(step, &content) {
+                    self.hand.with_group.insert(id);
                 }
-                self.hand.not_today.remove(&id);
+                self.hand.not_today.remove(&step);
+                self.asked_about(id, false);
+            }
+            StepRef::Instead(_) | StepRef::Standing(..) => {
+                self.hand.replaced.remove(&step);
+                if self.row_differs_from(step, &content) {
+                    self.hand.replaced.insert(step, content);
+                }
+                self.hand.not_today.remove(&step);
             }
         }
         self.hand.labels.remove(&step);
+        self.hand.choices.remove(&step);
         Ok(())
+    }
+
+    /// Whether a row, with the changes as they are now, shows something else.
+    fn row_differs_from(&self, step: StepRef, content: &Content) -> bool {
+        let rows = board::rows(self.club, self.session, self.who, &self.hand);
+        let row = rows.rows.iter().find(|r| r.step.at == step);
+        row.is_none_or(|r| {
+            r.step.activity != content.activity
+                || content.activity.is_none()
+                    && (r.step.label != content.label || r.step.symbol != content.symbol)
+        })
     }
 
     /// The step's own words, or none at all, take the change back.
@@ -126,7 +181,7 @@ impl Desk<'_> {
             self.hand.labels.remove(&step);
             return Ok(());
         }
-        let own = board::own_words(self.club, self.session, &self.hand, step);
+        let own = board::own_words(self.club, self.session, self.who, &self.hand, step);
         if words.is_empty() || own.as_deref() == Some(&*words) {
             self.hand.labels.remove(&step);
         } else {
@@ -138,16 +193,143 @@ impl Desk<'_> {
     fn take_off(&mut self, step: StepRef) -> Result<(), Refused> {
         self.position(step)?;
         match step {
-            StepRef::Slot(id) => {
-                self.hand.not_today.insert(id);
+            StepRef::Slot(_) | StepRef::Standing(..) => self.not_today(step, None),
+            StepRef::Instead(id) => {
+                self.hand.forget(step);
+                self.hand.not_today.insert(StepRef::Slot(id), None);
+                Ok(())
             }
             StepRef::Own(_) => {
                 let mut wanted = self.order.clone();
                 wanted.retain(|s| *s != step);
                 self.hand.forget(step);
-                self.arrange(&wanted, None);
+                self.arrange(&wanted, &[]);
+                Ok(())
             }
         }
+    }
+
+    fn not_today(&mut self, step: StepRef, instead: Option<&Content>) -> Result<(), Refused> {
+        self.position(step)?;
+        let instead = instead.map(|c| self.checked(c)).transpose()?;
+        match step {
+            StepRef::Slot(id) => {
+                self.hand.replaced.remove(&StepRef::Instead(id));
+                self.hand.not_today.insert(step, instead);
+                Ok(())
+            }
+            StepRef::Standing(..) if instead.is_none() => {
+                self.hand.not_today.insert(step, None);
+                Ok(())
+            }
+            _ => Err(Refused::new(
+                "Only a step of the timetable has something that comes instead.",
+                "Put something else in its place.",
+            )),
+        }
+    }
+
+    fn do_today(&mut self, step: StepRef) -> Result<(), Refused> {
+        self.position(step)?;
+        self.hand.not_today.remove(&step);
+        Ok(())
+    }
+
+    /// Steps that have no dry replacement are not today all the same; the checks tell of them.
+    fn dry(&mut self, part: Option<PartId>) {
+        let club = &*self.club;
+        let wet = self.rows.rows.iter().filter_map(|row| {
+            let activity = club.activity(row.step.activity?)?;
+            let slot = matches!(row.step.at, StepRef::Slot(_));
+            let here = part.is_none_or(|p| p == row.step.part);
+            let off = matches!(row.step.state, board::StepState::NotToday);
+            (slot && here && activity.in_water && !off).then_some((row.step.at, activity))
+        });
+        let changes: Vec<(StepRef, Option<Content>)> = wet
+            .map(|(at, activity)| {
+                let dry = activity.dry_replacement.and_then(|id| club.activity(id));
+                (at, dry.map(|a| Content::of(a)))
+            })
+            .collect();
+        self.hand.not_today.extend(changes);
+    }
+
+    fn offer(&mut self, step: StepRef, options: &[Content]) -> Result<(), Refused> {
+        self.position(step)?;
+        limits::options(options)?;
+        let options: Vec<Content> = options
+            .iter()
+            .map(|o| self.checked(o))
+            .collect::<Result<_, _>>()?;
+        if options.is_empty() {
+            self.hand.choices.remove(&step);
+        } else {
+            self.hand.choices.insert(step, options);
+        }
+        Ok(())
+    }
+
+    fn with_group(&mut self, slot: SlotId, with: bool) -> Result<(), Refused> {
+        if self.session.slot(slot).is_none() {
+            return Err(Refused::gone("row of the timetable"));
+        }
+        if with {
+            self.hand.with_group.insert(slot);
+        } else {
+            self.hand.with_group.remove(&slot);
+        }
+        Ok(())
+    }
+
+    fn settle(&mut self, asked: &Asked, keep: bool) -> Result<Made, Refused> {
+        let at = self.hand.asked.iter().position(|a| a == asked);
+        let Some(at) = at else {
+            return Err(Refused::gone("question"));
+        };
+        let asked = self.hand.asked.remove(at);
+        match asked {
+            Asked::RowGone {
+                shown,
+                options,
+                after,
+                ..
+            } if keep => {
+                let before = after.iter().find_map(|a| self.position(*a).ok());
+                let made = self.insert(&shown, before.map_or(0, |b| b + 1))?;
+                if let (Made::Own(id), false) = (made, options.is_empty()) {
+                    self.hand.choices.insert(StepRef::Own(id), options);
+                }
+                return Ok(made);
+            }
+            Asked::OtherWords { slot, words, .. } if keep => {
+                self.hand.labels.insert(StepRef::Slot(slot), words);
+            }
+            Asked::OtherActivity { slot, .. } if !keep => {
+                let step = StepRef::Slot(slot);
+                self.hand.replaced.remove(&step);
+                self.hand.replaced.remove(&StepRef::Instead(slot));
+                self.hand.not_today.remove(&step);
+                self.hand.choices.remove(&step);
+            }
+            _ => {}
+        }
+        Ok(Made::Nothing)
+    }
+
+    /// Takes back what is asked about a row; `all` also what is asked about its words.
+    fn asked_about(&mut self, slot: SlotId, all: bool) {
+        self.hand.asked.retain(|a| match a {
+            Asked::OtherActivity { slot: s, .. } => *s != slot,
+            Asked::OtherWords { slot: s, .. } => !all || *s != slot,
+            Asked::RowGone { .. } => true,
+        });
+    }
+
+    fn let_go(&mut self, step: StepRef) -> Result<(), Refused> {
+        if self.order.contains(&step) || !self.hand.touched().contains(&step) {
+            return Err(Refused::gone("change"));
+        }
+        self.hand.forget(step);
         Ok(())
     }
 
@@ -156,27 +338,35 @@ impl Desk<'_> {
     fn restore(&mut self, step: StepRef) -> Result<(), Refused> {
         let from = self.position(step)?;
         self.hand.labels.remove(&step);
-        let StepRef::Slot(id) = step else {
-            return Ok(());
-        };
-        self.hand.replaced.remove(&id);
-        self.hand.not_today.remove(&id);
-        if !self.is_placed(step) {
+        self.hand.choices.remove(&step);
+        if matches!(step, StepRef::Own(_)) {
             return Ok(());
         }
-        self.hand.placed.retain(|p| p.step != step);
+        self.hand.replaced.remove(&step);
+        self.hand.not_today.remove(&step);
+        let group = self.group(step, from);
+        if let StepRef::Slot(id) = step {
+            self.hand.forget_beside(id);
+            self.hand.with_group.remove(&id);
+            self.asked_about(id, true);
+        }
+        if !group.iter().any(|s| self.hand.is_placed(*s)) {
+            return Ok(());
+        }
+        self.hand.placed.retain(|p| !group.contains(&p.step));
         let mut wanted = self.order.clone();
-        wanted.remove(from);
-        let rows = &self.session.timetable;
+        wanted.retain(|s| !group.contains(s));
+        let rows = &self.rows.rows;
         let next = rows
             .iter()
-            .skip_while(|s| s.id != id)
+            .map(|r| r.step.at)
+            .skip_while(|s| *s != step)
             .skip(1)
-            .map(|s| StepRef::Slot(s.id))
-            .find(|s| !self.is_placed(*s));
+            .find(|s| !group.contains(s) && !self.hand.is_placed(*s));
         let to = next.and_then(|n| wanted.iter().position(|s| *s == n));
-        wanted.insert(to.unwrap_or(wanted.len()), step);
-        self.arrange(&wanted, Some(step));
+        let to = to.unwrap_or(wanted.len());
+        wanted.splice(to..to, group.iter().copied());
+        self.arrange(&wanted, &group);
         Ok(())
     }
 
@@ -185,51 +375,108 @@ impl Desk<'_> {
         at.ok_or_else(|| Refused::gone("step"))
     }
 
-    fn is_placed(&self, step: StepRef) -> bool {
-        self.hand.placed.iter().any(|p| p.step == step)
-    }
-
     fn checked(&self, content: &Content) -> Result<Content, Refused> {
-        let mut content = limits::tidy_content(content);
-        if let Some(id) = content.activity {
-            let Some(activity) = self.club.activity(id) else {
-                return Err(Refused::gone("activity"));
-            };
-            content.label.clone_from(&activity.label);
-            content.symbol.clone_from(&activity.symbol);
-        }
-        limits::content(&content)?;
-        Ok(content)
+        checked(self.club, content)
     }
 
-    fn arrange(&mut self, wanted: &[StepRef], touched: Option<StepRef>) {
-        arrange(&self.session.timetable, &mut self.hand, wanted, touched);
+    /// The wanted order speaks of the steps that are there after the change.
+    fn arrange(&mut self, wanted: &[StepRef], touched: &[StepRef]) {
+        let rows = board::rows(self.club, self.session, self.who, &self.hand);
+        let there: BTreeSet<StepRef> = rows.rows.iter().map(|r| r.step.at).collect();
+        let mut wanted: Vec<StepRef> = wanted
+            .iter()
+            .copied()
+            .filter(|s| matches!(s, StepRef::Own(_)) || there.contains(s))
+            .collect();
+        // A step that came back with the change stands where the rows have it.
+        let missing: Vec<StepRef> = board::order(&rows, &self.hand)
+            .into_iter()
+            .filter(|s| !wanted.contains(s))
+            .collect();
+        for step in missing {
+            let row = rows.rows.iter().position(|r| r.step.at == step);
+            let before = row.and_then(|i| {
+                let earlier = rows.rows[..i].iter().rev();
+                earlier
+                    .map(|r| r.step.at)
+                    .find_map(|s| wanted.iter().position(|w| *w == s))
+            });
+            wanted.insert(before.map_or(0, |b| b + 1), step);
+        }
+        arrange(&rows, &mut self.hand, &wanted, touched);
+        // What stands beside a part of the day may stand elsewhere now that a row was moved.
+        let rows = board::rows(self.club, self.session, self.who, &self.hand);
+        if board::order(&rows, &self.hand) != wanted {
+            let slots: Vec<StepRef> = rows.rows.iter().map(|r| r.step.at).collect();
+            let still = |s: &StepRef| matches!(s, StepRef::Slot(_)) && !self.hand.is_placed(*s);
+            let still: Vec<StepRef> = slots.into_iter().filter(still).collect();
+            let waiting = waiting(&self.hand, &wanted);
+            place(&mut self.hand, &wanted, &still, &waiting);
+        }
     }
+}
+
+/// Placements of steps that are not on the board now.
+fn waiting(hand: &HandChanges, wanted: &[StepRef]) -> Vec<Placement> {
+    let there = |p: &&Placement| !wanted.contains(&p.step);
+    hand.placed.iter().filter(there).cloned().collect()
+}
+
+/// Content made tidy, with the words and picture of the club's activity if it is one.
+pub(super) fn checked(club: &Club, content: &Content) -> Result<Content, Refused> {
+    let mut content = limits::tidy_content(content);
+    if let Some(id) = content.activity {
+        let Some(activity) = club.activity(id) else {
+            return Err(Refused::gone("activity"));
+        };
+        content = Content::of(activity);
+    }
+    limits::content(&content)?;
+    Ok(content)
 }
 
 /// Rewrites the placements so that the board shows exactly the wanted order.
 ///
-/// Steps without a placement are timetable steps, and stand among each other as in the timetable.
-/// Every other step gets a placement, in the order of the board, behind all that stands before it.
-/// When one is taken up its neighbour before is already there, so it lands right behind it: the
-/// order comes out as wanted, whatever it is. Steps moved earlier keep their placement; the one
-/// that was touched loses it when it is back among the unmoved ones where the timetable has it.
-fn arrange(
-    timetable: &[Slot],
-    hand: &mut HandChanges,
-    wanted: &[StepRef],
-    touched: Option<StepRef>,
-) {
-    let mut still: Vec<StepRef> = timetable
+/// Steps without a placement stand among each other as in the timetable, or go along with a row
+/// that has one. Every other step gets a placement, in the order of the board, behind all that
+/// stands before it. When one is taken up its neighbour before is already there, so it lands right
+/// behind it: the order comes out as wanted, whatever it is. Steps moved earlier keep their
+/// placement; those that were touched lose it when they are back among the unmoved ones where the
+/// timetable has them. Placements of steps that are not on the board now are kept.
+fn arrange(rows: &Rows, hand: &mut HandChanges, wanted: &[StepRef], touched: &[StepRef]) {
+    let waiting = waiting(hand, wanted);
+    let mut still: Vec<StepRef> = rows
+        .rows
         .iter()
-        .map(|s| StepRef::Slot(s.id))
-        .filter(|s| !hand.placed.iter().any(|p| p.step == *s) || touched == Some(*s))
+        .map(|r| r.step.at)
+        .filter(|s| !hand.is_placed(*s) || touched.contains(s))
         .collect();
-    if let Some(step @ StepRef::Slot(_)) = touched
-        && !wanted.iter().filter(|s| still.contains(s)).eq(&still)
-    {
-        still.retain(|s| *s != step);
+    let alone = |still: &[StepRef], s: StepRef| {
+        let row = rows.rows.iter().find(|r| r.step.at == s);
+        row.is_some_and(|r| r.beside.is_none_or(|b| still.contains(&b)))
+    };
+    let in_order = |still: &[StepRef]| {
+        let counted: Vec<StepRef> = still.iter().copied().filter(|s| alone(still, *s)).collect();
+        wanted.iter().filter(|s| counted.contains(s)).eq(&counted)
+    };
+    if !in_order(&still) {
+        still.retain(|s| !touched.contains(s));
     }
+    place(hand, wanted, &still, &waiting);
+    if board::order(rows, hand) != wanted {
+        // Something that goes along with a moved row would stand elsewhere: it is placed itself.
+        let kept = still.clone();
+        still.retain(|s| alone(&kept, *s));
+        place(hand, wanted, &still, &waiting);
+    }
+    if board::order(rows, hand) != wanted {
+        still.retain(|s| matches!(s, StepRef::Slot(_)));
+        place(hand, wanted, &still, &waiting);
+    }
+    debug_assert_eq!(board::order(rows, hand), wanted);
+}
+
+fn place(hand: &mut HandChanges, wanted: &[StepRef], still: &[StepRef], waiting: &[Placement]) {
     let mut before: Vec<StepRef> = Vec::with_capacity(wanted.len());
     hand.placed.clear();
     for step in wanted {
@@ -241,38 +488,38 @@ fn arrange(
         }
         before.push(*step);
     }
-    debug_assert_eq!(board::order(timetable, hand), wanted);
+    hand.placed.extend(waiting.iter().cloned());
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::model::ids::{ActivityId, PartId, SlotId, SymbolId};
+    use crate::model::board::{By, Row, Step, StepState};
+    use crate::model::ids::{StandingId, SymbolId};
+    use crate::model::manner::Form;
+    use crate::model::standing::Side;
 
-    fn slot(id: u32) -> Slot {
-        Slot {
-            id: SlotId(id),
-            activity: ActivityId(0),
-            part: PartId(0),
-            minutes: 5,
-        }
-    }
-
-    /// Every order of five steps, one of them own, comes out as wanted from every first move.
-    #[test]
-    fn every_order_can_be_made() {
-        let rows: Vec<Slot> = (0..4).map(slot).collect();
-        let mut hand = HandChanges::default();
-        let content = Content {
+    fn row(at: StepRef, beside: Option<StepRef>, side: Side) -> Row {
+        let step = Step {
+            at,
             activity: None,
             symbol: SymbolId::new(""),
-            label: "Quiet".into(),
+            label: String::new(),
+            part: PartId(0),
+            minutes: None,
+            state: StepState::AsTimetable,
+            by: By::Timetable,
+            moved: false,
+            relabelled: false,
+            options: Vec::new(),
+            form: Form::default(),
+            thing: String::new(),
+            support: false,
         };
-        hand.own.insert(OwnId(9), content);
-        let all: Vec<StepRef> = (0..4)
-            .map(|i| StepRef::Slot(SlotId(i)))
-            .chain([StepRef::Own(OwnId(9))])
-            .collect();
+        Row { step, beside, side }
+    }
+
+    fn orders(all: &[StepRef]) -> Vec<Vec<StepRef>> {
         let mut orders = vec![vec![]];
         for _ in 0..all.len() {
             orders = orders
@@ -286,18 +533,69 @@ mod tests {
                 })
                 .collect();
         }
-        assert_eq!(orders.len(), 120);
-        for order in &orders {
+        orders
+    }
+
+    /// Every order of the steps comes out as wanted from every first move, one step after another
+    /// put where it belongs as a person would.
+    fn all_can_be_made(rows: &Rows, hand: &HandChanges, all: &[StepRef]) {
+        for order in &orders(all) {
             let mut hand = hand.clone();
-            // One step after another is put where it belongs, as a person would.
             for (to, step) in order.iter().enumerate() {
-                let mut wanted = board::order(&rows, &hand);
+                let mut wanted = board::order(rows, &hand);
                 wanted.retain(|s| s != step);
                 wanted.insert(to, *step);
-                arrange(&rows, &mut hand, &wanted, Some(*step));
-                assert_eq!(board::order(&rows, &hand), wanted);
+                arrange(rows, &mut hand, &wanted, &[*step]);
+                assert_eq!(board::order(rows, &hand), wanted);
             }
-            assert_eq!(&board::order(&rows, &hand), order);
+            assert_eq!(&board::order(rows, &hand), order);
         }
+    }
+
+    fn hand_with_own() -> HandChanges {
+        let mut hand = HandChanges::default();
+        let content = Content {
+            activity: None,
+            symbol: SymbolId::new(""),
+            label: "Quiet".into(),
+        };
+        hand.own.insert(OwnId(9), content);
+        hand
+    }
+
+    #[test]
+    fn every_order_of_rows_and_an_own_step_can_be_made() {
+        let slots: Vec<StepRef> = (0..4).map(|i| StepRef::Slot(SlotId(i))).collect();
+        let rows = Rows {
+            rows: slots.iter().map(|s| row(*s, None, Side::After)).collect(),
+            left_out: Vec::new(),
+        };
+        let all: Vec<StepRef> = slots.into_iter().chain([StepRef::Own(OwnId(9))]).collect();
+        assert_eq!(orders(&all).len(), 120);
+        all_can_be_made(&rows, &hand_with_own(), &all);
+    }
+
+    #[test]
+    fn every_order_can_be_made_where_steps_stand_beside_rows() {
+        let (a, b) = (StepRef::Slot(SlotId(0)), StepRef::Slot(SlotId(1)));
+        let before = StepRef::Standing(StandingId(5), Some(SlotId(1)));
+        let after = StepRef::Standing(StandingId(6), Some(SlotId(1)));
+        let instead = StepRef::Instead(SlotId(0));
+        let rows = Rows {
+            rows: vec![
+                row(a, None, Side::After),
+                row(instead, Some(a), Side::After),
+                row(before, Some(b), Side::Before),
+                row(b, None, Side::After),
+                row(after, Some(b), Side::After),
+            ],
+            left_out: Vec::new(),
+        };
+        let own = StepRef::Own(OwnId(9));
+        all_can_be_made(
+            &rows,
+            &hand_with_own(),
+            &[a, b, before, after, instead, own],
+        );
     }
 }

@@ -7,7 +7,10 @@ use crate::model::club::{Activity, Club, Part, Rules};
 use crate::model::hand::HandChanges;
 use crate::model::ids::{ActivityId, PartId};
 use crate::model::limits;
-use crate::model::session::Session;
+use crate::model::privacy::Guarded;
+use crate::model::record::Record;
+use crate::model::session::{Session, Slot};
+use crate::model::standing::{Beside, StandingStep};
 
 pub(super) fn rename(club: &mut Club, name: &str) -> Result<Made, Refused> {
     let name = limits::tidy_line(name);
@@ -57,7 +60,12 @@ pub(super) fn remove_part(club: &mut Club, id: PartId) -> Result<Made, Refused> 
         .iter()
         .filter(|s| s.timetable.iter().any(|slot| slot.part == id))
         .map(|s| format!("the timetable of {}", session_name(s)));
-    let places: Vec<String> = activities.chain(sessions).collect();
+    let people = club
+        .participants
+        .iter()
+        .filter(|p| p.standing.own.iter().any(|s| s.beside == Beside::Part(id)))
+        .map(|p| format!("an own step of {}", short(&p.name)));
+    let places: Vec<String> = activities.chain(sessions).chain(people).collect();
     if !places.is_empty() {
         let name = quoted(&club.parts[at].name);
         return Err(in_use(&name, &places, "Give these another part first."));
@@ -119,7 +127,39 @@ pub(super) fn remove_activity(club: &mut Club, id: ActivityId) -> Result<Made, R
         return Err(in_use(&name, &places, hint));
     }
     club.activities.remove(at);
+    forget_activity(club, id);
     Ok(Made::Nothing)
+}
+
+/// What was said about an activity that is gone says nothing any more.
+fn forget_activity(club: &mut Club, id: ActivityId) {
+    for p in &mut club.participants {
+        let named = p.standing.swaps.contains_key(&id)
+            || p.standing.left_out.contains(&id)
+            || p.manner.mixed.contains_key(&id)
+            || p.profile.favourites.contains(&id);
+        if named {
+            let p = Arc::make_mut(p);
+            p.standing.swaps.remove(&id);
+            p.standing.left_out.remove(&id);
+            p.manner.mixed.remove(&id);
+            p.profile.favourites.remove(&id);
+        }
+    }
+    for session in &mut club.sessions {
+        let named = |r: &Guarded<Record>| r.for_owner().favourite == Some(id);
+        if session.records.values().any(named) {
+            for record in Arc::make_mut(session).records.values_mut() {
+                if named(record) {
+                    let mut plain = record.for_owner().clone();
+                    plain.favourite = None;
+                    *record = Guarded::new(record.class(), plain);
+                }
+            }
+            let empty = |r: &Guarded<Record>| r.for_owner().is_empty();
+            Arc::make_mut(session).records.retain(|_, r| !empty(r));
+        }
+    }
 }
 
 pub(super) fn activity_at(club: &Club, id: ActivityId) -> Result<usize, Refused> {
@@ -135,8 +175,20 @@ fn uses(club: &Club, id: ActivityId) -> Vec<String> {
         .filter(|a| a.dry_replacement == Some(id))
         .map(|a| format!("the dry replacement of {}", quoted(&a.label)))
         .collect();
+    for p in &club.participants {
+        let beside = |s: &StandingStep| s.beside == Beside::Activity(id);
+        let mut shown = p.standing.contents();
+        if shown.any(|c| c.activity == Some(id)) || p.standing.own.iter().any(beside) {
+            places.push(format!("what is always so for {}", short(&p.name)));
+        }
+    }
     for session in &club.sessions {
-        if session.timetable.iter().any(|slot| slot.activity == id) {
+        let named = |slot: &Slot| {
+            let instead = slot.off.and_then(|o| o.instead);
+            let mut options = slot.options.iter().filter_map(|o| o.activity);
+            slot.activity == id || instead == Some(id) || options.any(|o| o == id)
+        };
+        if session.timetable.iter().any(named) {
             places.push(format!("the timetable of {}", session_name(session)));
         }
         for (who, hand) in &session.hand {
@@ -154,8 +206,7 @@ fn uses(club: &Club, id: ActivityId) -> Vec<String> {
 }
 
 fn shows(hand: &HandChanges, id: ActivityId) -> bool {
-    let contents = hand.own.values().chain(hand.replaced.values());
-    contents.into_iter().any(|c| c.activity == Some(id))
+    hand.contents().any(|c| c.activity == Some(id))
 }
 
 fn in_use(name: &str, places: &[String], hint: &str) -> Refused {

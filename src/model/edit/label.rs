@@ -33,6 +33,8 @@ impl Edit {
             Self::RemoveSession(id) => format!("Remove {}", session(club, *id)),
             Self::Attend(_, who, comes) => comes_or_not(&participant(club, *who), *comes),
             Self::HelperAttends(_, who, comes) => comes_or_not(&helper(club, *who), *comes),
+            Self::Conditions(id, _) => format!("Conditions of {}", session(club, *id)),
+            Self::Record(_, who, _) => format!("Record of {}", participant(club, *who)),
             Self::Timetable(id, edit) => timetable(club, *id, edit),
             Self::Board(id, who, edit) => on_board(club, *id, *who, edit),
         }
@@ -47,6 +49,11 @@ fn timetable(club: &Club, id: SessionId, edit: &TimetableEdit) -> String {
         TimetableEdit::Minutes(s, _) => format!("Minutes of {}", slot(club, id, s)),
         TimetableEdit::Part(s, _) => format!("Part of the day of {}", slot(club, id, s)),
         TimetableEdit::Remove(s) => format!("Remove {}", slot(club, id, s)),
+        TimetableEdit::Off(s, Some(_)) => format!("{} not today", slot(club, id, s)),
+        TimetableEdit::Off(s, None) => format!("{} today after all", slot(club, id, s)),
+        TimetableEdit::Dry(_, true) => "Dry instead of water".to_owned(),
+        TimetableEdit::Dry(_, false) => "Water after all".to_owned(),
+        TimetableEdit::Options(s, _) => format!("Choice at {}", slot(club, id, s)),
     }
 }
 
@@ -58,7 +65,16 @@ fn on_board(club: &Club, id: SessionId, who: ParticipantId, edit: &BoardEdit) ->
         BoardEdit::Move(at, _) => format!("Move {}", step(*at)),
         BoardEdit::Replace(at, _) => format!("Replace {}", step(*at)),
         BoardEdit::Relabel(at, _) => format!("Words of {}", step(*at)),
-        BoardEdit::TakeOff(at @ StepRef::Slot(_)) => format!("{} not today", step(*at)),
+        BoardEdit::TakeOff(at @ (StepRef::Slot(_) | StepRef::Standing(..)))
+        | BoardEdit::NotToday(at, _) => format!("{} not today", step(*at)),
+        BoardEdit::DoToday(at) => format!("{} today after all", step(*at)),
+        BoardEdit::Dry(_) => "Dry instead of water".to_owned(),
+        BoardEdit::Offer(at, _) => format!("Choice at {}", step(*at)),
+        BoardEdit::WithGroup(row, true) => format!("{} with the group", slot(club, id, *row)),
+        BoardEdit::WithGroup(row, false) => format!("{} as always", slot(club, id, *row)),
+        BoardEdit::Settle(asked, true) => format!("Keep {}", content(club, asked.kept())),
+        BoardEdit::Settle(..) => "Follow the timetable".to_owned(),
+        BoardEdit::LetGo(_) => "Let a change go".to_owned(),
         BoardEdit::TakeOff(at) => format!("Take off {}", step(*at)),
         BoardEdit::Restore(at) => format!("{} as in the timetable", step(*at)),
         BoardEdit::RestoreAll => "All as in the timetable".to_owned(),
@@ -112,7 +128,7 @@ fn step(club: &Club, session: SessionId, who: ParticipantId, at: StepRef) -> Str
     let found = club.session(session).and_then(|s| {
         let hand = s.hand_of(who).unwrap_or(&none);
         let by_hand = hand.labels.get(&at).cloned();
-        by_hand.or_else(|| board::own_words(club, s, hand, at))
+        by_hand.or_else(|| board::own_words(club, s, who, hand, at))
     });
     found.map_or_else(|| "a step".to_owned(), |words| short(&words))
 }

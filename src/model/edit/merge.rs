@@ -4,6 +4,8 @@ use super::{BoardEdit, Edit, SessionDetails, TimetableEdit};
 use crate::model::club::{Activity, Club, Rules};
 use crate::model::ids::{ActivityId, HelperId, PartId, ParticipantId, SessionId, SlotId, StepRef};
 use crate::model::people::Participant;
+use crate::model::profile::{Field, Profile};
+use crate::model::record::Record;
 use crate::model::session::Session;
 
 /// The one field an edit types in. Edits with the same key, one right after the other, are one
@@ -24,6 +26,7 @@ enum What {
     Session(SessionId),
     Slot(SessionId, SlotId),
     Step(SessionId, ParticipantId, StepRef),
+    Record(SessionId, ParticipantId),
 }
 
 impl Edit {
@@ -53,6 +56,10 @@ impl Edit {
             Self::ChangeSession(id, d) => {
                 let field = details(club.session(*id)?, d)?;
                 key(What::Session(*id), field)
+            }
+            Self::Record(id, who, new) => {
+                let old = club.session(*id)?.records.get(who)?.for_owner();
+                key(What::Record(*id, *who), record(old, new)?)
             }
             Self::Timetable(id, TimetableEdit::Minutes(slot, _)) => {
                 key(What::Slot(*id, *slot), "minutes")
@@ -93,19 +100,27 @@ fn activity(old: &Activity, new: &Activity) -> Option<&'static str> {
     let choices = old.symbol != new.symbol
         || old.part != new.part
         || old.in_water != new.in_water
-        || old.dry_replacement != new.dry_replacement;
+        || old.dry_replacement != new.dry_replacement
+        || old.not_when != new.not_when;
     only(&[
         (old.label != new.label, Some("label")),
         (old.minutes != new.minutes, Some("minutes")),
         (old.sentences != new.sentences, Some("sentences")),
         (old.equipment != new.equipment, Some("equipment")),
+        (old.place != new.place, Some("place")),
+        (old.thing != new.thing, Some("thing")),
         (choices, None),
     ])
 }
 
 fn participant(old: &Participant, new: &Participant) -> Option<&'static str> {
     let choices = old.mark != new.mark || old.voice != new.voice || old.figure != new.figure;
+    let choices = choices || old.manner != new.manner || old.standing != new.standing;
     only(&[
+        (
+            old.profile != new.profile,
+            profile(&old.profile, &new.profile),
+        ),
         (old.name != new.name, Some("name")),
         (old.tile != new.tile, Some("tile")),
         (old.text_pt != new.text_pt, Some("letters")),
@@ -114,11 +129,34 @@ fn participant(old: &Participant, new: &Participant) -> Option<&'static str> {
     ])
 }
 
+/// The only text of a profile that differs.
+fn profile(old: &Profile, new: &Profile) -> Option<&'static str> {
+    let mut texts = Field::ALL
+        .into_iter()
+        .filter(|f| old.for_owner(*f) != new.for_owner(*f));
+    let field = texts.next()?;
+    let mut rest = old.clone();
+    rest.set(field, new.for_owner(field).to_owned());
+    (rest == *new).then_some(field.word())
+}
+
 fn details(old: &Session, new: &SessionDetails) -> Option<&'static str> {
     only(&[
         (old.title != new.title, Some("title")),
         (old.place != new.place, Some("place")),
         (old.start != new.start, Some("start")),
         (old.date != new.date, Some("date")),
+    ])
+}
+
+fn record(old: &Record, new: &Record) -> Option<&'static str> {
+    let choices = old.used != new.used
+        || old.done != new.done
+        || old.changed != new.changed
+        || old.favourite != new.favourite;
+    only(&[
+        (old.chose != new.chose, Some("chose")),
+        (old.next_time != new.next_time, Some("next time")),
+        (choices, None),
     ])
 }

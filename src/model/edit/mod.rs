@@ -17,10 +17,13 @@ use std::sync::Arc;
 use jiff::civil::{Date, Time};
 
 use super::club::{Activity, Club, Rules};
-use super::hand::Content;
+use super::conditions::Condition;
+use super::hand::{Asked, Content};
 use super::ids::{ActivityId, HelperId, OwnId, PartId, ParticipantId, SessionId, SlotId, StepRef};
 use super::limits;
 use super::people::{Helper, Participant};
+use super::record::Record;
+use super::session::Off;
 
 pub use merge::MergeKey;
 
@@ -71,6 +74,10 @@ pub enum Edit {
     Attend(SessionId, ParticipantId, bool),
     /// Says whether a helper comes.
     HelperAttends(SessionId, HelperId, bool),
+    /// Says what the day may bring.
+    Conditions(SessionId, Vec<Condition>),
+    /// Writes down what was seen of a participant's session.
+    Record(SessionId, ParticipantId, Record),
     /// One change to a timetable.
     Timetable(SessionId, TimetableEdit),
     /// One change by hand to a board.
@@ -105,6 +112,13 @@ pub enum TimetableEdit {
     Part(SlotId, PartId),
     /// Removes a slot.
     Remove(SlotId),
+    /// Calls a slot off for everyone, or takes that back.
+    Off(SlotId, Option<Off>),
+    /// Calls off every activity in the water, with its dry replacement instead, or takes that back:
+    /// in one part of the day, or in all of it.
+    Dry(Option<PartId>, bool),
+    /// Says what can be chosen in a slot; nothing takes the choice back.
+    Options(SlotId, Vec<Content>),
 }
 
 /// One change by hand to a board.
@@ -120,6 +134,21 @@ pub enum BoardEdit {
     Relabel(StepRef, String),
     /// Takes a step off: an own step goes, a timetable step is "not today" and stays visible.
     TakeOff(StepRef),
+    /// A timetable or standing step is not done today; what comes instead of a timetable step.
+    NotToday(StepRef, Option<Content>),
+    /// A step is done today after all; other changes about it stay.
+    DoToday(StepRef),
+    /// Every activity in the water is not done today and its dry replacement comes instead, for
+    /// this participant: in one part of the day, or in all of it.
+    Dry(Option<PartId>),
+    /// Says what can be chosen at a step; nothing takes the choice back.
+    Offer(StepRef, Vec<Content>),
+    /// This row is as the group's in this session, whatever the standing changes say; or not.
+    WithGroup(SlotId, bool),
+    /// Answers what is asked: keep it, or let it go.
+    Settle(Asked, bool),
+    /// Lets go of the changes about a step that is not on the board.
+    LetGo(StepRef),
     /// Takes back all hand changes of one timetable step.
     Restore(StepRef),
     /// Takes back all hand changes of the board.
@@ -218,6 +247,8 @@ fn change(club: &mut Club, edit: &Edit) -> Result<Made, Refused> {
         Edit::RemoveSession(id) => session::remove(club, *id),
         Edit::Attend(id, who, comes) => session::attend(club, *id, *who, *comes),
         Edit::HelperAttends(id, who, comes) => session::helper_attends(club, *id, *who, *comes),
+        Edit::Conditions(id, list) => session::conditions(club, *id, list),
+        Edit::Record(id, who, record) => session::record(club, *id, *who, record),
         Edit::Timetable(id, e) => timetable::apply(club, *id, e),
         Edit::Board(id, who, e) => board::apply(club, *id, *who, e),
     }

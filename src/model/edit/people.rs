@@ -2,11 +2,13 @@
 
 use std::sync::Arc;
 
+use super::board::checked;
 use super::{Made, Refused, fresh, set, shift};
 use crate::model::club::Club;
-use crate::model::ids::{HelperId, ParticipantId};
+use crate::model::ids::{ActivityId, HelperId, ParticipantId, StandingId};
 use crate::model::limits;
 use crate::model::people::{Helper, Participant};
+use crate::model::standing::Beside;
 
 pub(super) fn add_participant(club: &mut Club, p: &Participant) -> Result<Made, Refused> {
     limits::count("participants", club.participants.len() + 1, limits::LIST)?;
@@ -14,16 +16,47 @@ pub(super) fn add_participant(club: &mut Club, p: &Participant) -> Result<Made, 
     limits::participant(&participant)?;
     let id = ParticipantId(fresh(club)?);
     participant.id = id;
+    settle_standing(club, &mut participant)?;
     club.participants.push(Arc::new(participant));
     Ok(Made::Participant(id))
 }
 
 pub(super) fn change_participant(club: &mut Club, p: &Participant) -> Result<Made, Refused> {
-    let participant = limits::tidy_participant(p);
+    let mut participant = limits::tidy_participant(p);
     limits::participant(&participant)?;
     let at = participant_at(club, participant.id)?;
+    settle_standing(club, &mut participant)?;
     set(&mut club.participants[at], participant);
     Ok(Made::Nothing)
+}
+
+/// Standing steps that are new get an id; what is shown must be in the club.
+fn settle_standing(club: &mut Club, p: &mut Participant) -> Result<(), Refused> {
+    for content in p.standing.contents_mut() {
+        *content = checked(club, content)?;
+    }
+    let mut named: Vec<ActivityId> = p.standing.swaps.keys().copied().collect();
+    named.extend(&p.standing.left_out);
+    named.extend(&p.profile.favourites);
+    named.extend(p.manner.mixed.keys());
+    for step in &p.standing.own {
+        match step.beside {
+            Beside::Activity(id) => named.push(id),
+            Beside::Part(id) if club.part(id).is_none() => {
+                return Err(Refused::gone("part of the day"));
+            }
+            Beside::Part(_) | Beside::Water => {}
+        }
+    }
+    if named.iter().any(|id| club.activity(*id).is_none()) {
+        return Err(Refused::gone("activity"));
+    }
+    for step in &mut p.standing.own {
+        if step.id == StandingId::NEW {
+            step.id = StandingId(fresh(club)?);
+        }
+    }
+    Ok(())
 }
 
 pub(super) fn move_participant(
@@ -40,10 +73,14 @@ pub(super) fn remove_participant(club: &mut Club, id: ParticipantId) -> Result<M
     let at = participant_at(club, id)?;
     club.participants.remove(at);
     for session in &mut club.sessions {
-        if session.away.contains(&id) || session.hand.contains_key(&id) {
+        let named = session.away.contains(&id)
+            || session.hand.contains_key(&id)
+            || session.records.contains_key(&id);
+        if named {
             let session = Arc::make_mut(session);
             session.away.remove(&id);
             session.hand.remove(&id);
+            session.records.remove(&id);
         }
     }
     Ok(Made::Nothing)

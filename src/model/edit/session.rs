@@ -5,16 +5,19 @@ use std::sync::Arc;
 
 use super::{Made, Refused, SessionDetails, fresh};
 use crate::model::club::Club;
+use crate::model::conditions::Condition;
 use crate::model::ids::{HelperId, ParticipantId, SessionId, SlotId};
 use crate::model::limits;
+use crate::model::privacy::{Class, Guarded};
+use crate::model::record::Record;
 use crate::model::session::{Session, Slot};
 
 pub(super) fn add(club: &mut Club, details: &SessionDetails) -> Result<Made, Refused> {
     insert(club, details, Vec::new())
 }
 
-/// The timetable comes along with new slot ids; who is away and hand changes do not: they belong to
-/// that one date.
+/// The timetable comes along with new slot ids; who is away, what the day brought, what was called
+/// off and hand changes do not: they belong to that one date.
 pub(super) fn copy(
     club: &mut Club,
     from: SessionId,
@@ -25,10 +28,15 @@ pub(super) fn copy(
     for slot in &original.timetable {
         timetable.push(Slot {
             id: SlotId(fresh(club)?),
+            off: None,
             ..slot.clone()
         });
     }
-    insert(club, details, timetable)
+    let made = insert(club, details, timetable)?;
+    if let Made::Session(id) = made {
+        Arc::make_mut(find_mut(club, id)?).from = Some(from);
+    }
+    Ok(made)
 }
 
 fn insert(club: &mut Club, d: &SessionDetails, timetable: Vec<Slot>) -> Result<Made, Refused> {
@@ -46,6 +54,9 @@ fn insert(club: &mut Club, d: &SessionDetails, timetable: Vec<Slot>) -> Result<M
         away: BTreeSet::new(),
         helpers_away: BTreeSet::new(),
         hand: BTreeMap::new(),
+        conditions: Vec::new(),
+        records: BTreeMap::new(),
+        from: None,
     }));
     sort(club);
     Ok(Made::Session(id))
@@ -78,6 +89,55 @@ fn sort(club: &mut Club) {
 pub(super) fn remove(club: &mut Club, id: SessionId) -> Result<Made, Refused> {
     find(club, id)?;
     club.sessions.retain(|s| s.id != id);
+    for session in &mut club.sessions {
+        if session.from == Some(id) {
+            Arc::make_mut(session).from = None;
+        }
+    }
+    Ok(Made::Nothing)
+}
+
+/// The order is the person's; one that is named twice stands once.
+pub(super) fn conditions(
+    club: &mut Club,
+    id: SessionId,
+    list: &[Condition],
+) -> Result<Made, Refused> {
+    let list = limits::tidy_conditions(list);
+    limits::conditions(&list)?;
+    let session = find_mut(club, id)?;
+    if session.conditions != list {
+        Arc::make_mut(session).conditions = list;
+    }
+    Ok(Made::Nothing)
+}
+
+/// A record without anything in it is taken out.
+pub(super) fn record(
+    club: &mut Club,
+    id: SessionId,
+    who: ParticipantId,
+    record: &Record,
+) -> Result<Made, Refused> {
+    if club.participant(who).is_none() {
+        return Err(Refused::gone("participant"));
+    }
+    if record.favourite.is_some_and(|a| club.activity(a).is_none()) {
+        return Err(Refused::gone("activity"));
+    }
+    let record = limits::tidy_record(record);
+    limits::record(&record)?;
+    let session = find_mut(club, id)?;
+    let before = session.records.get(&who).map(Guarded::for_owner);
+    let wanted = (!record.is_empty()).then_some(&record);
+    if before != wanted {
+        let records = &mut Arc::make_mut(session).records;
+        if record.is_empty() {
+            records.remove(&who);
+        } else {
+            records.insert(who, Guarded::new(Class::Coordinator, record));
+        }
+    }
     Ok(Made::Nothing)
 }
 

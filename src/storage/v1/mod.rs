@@ -6,12 +6,13 @@
 //! over would lose it with the next save.
 
 mod read;
+mod settings;
 mod write;
 
 use jiff::civil::{Date, Time};
 use serde::{Deserialize, Serialize};
 
-use crate::model::ids::{OwnId, SlotId, StepRef};
+use crate::model::ids::{OwnId, SlotId, StandingId, StepRef};
 use crate::units::Length;
 
 pub(super) use read::read;
@@ -91,6 +92,13 @@ struct Activity {
     sentences: Vec<String>,
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     equipment: Vec<String>,
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    place: String,
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    thing: String,
+    /// Known conditions under which it is not done.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    not_when: Vec<String>,
 }
 
 #[derive(Serialize, Deserialize)]
@@ -105,6 +113,14 @@ struct Participant {
     skin: Skin,
     #[serde(default, skip_serializing_if = "Age::is_child")]
     figures: Age,
+    /// How the board is given.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    board: Option<settings::Manner>,
+    /// What differs on every board.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    always: Option<settings::Standing>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    profile: Option<settings::Profile>,
     #[serde(default, skip_serializing_if = "Option::is_none")]
     helper_note: Option<Note>,
 }
@@ -192,6 +208,32 @@ struct Session {
     /// What was changed by hand.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     boards: Vec<Hand>,
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    conditions: Vec<settings::Condition>,
+    /// What was seen.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    records: Vec<Record>,
+    /// The session it started from.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    from: Option<u32>,
+}
+
+#[derive(Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Record {
+    participant: u32,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    used: Option<settings::Used>,
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    done: Vec<Step>,
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    changed: Vec<Step>,
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    chose: String,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    favourite: Option<u32>,
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    next_time: String,
 }
 
 #[derive(Serialize, Deserialize)]
@@ -201,6 +243,28 @@ struct Slot {
     activity: u32,
     part: u32,
     minutes: u32,
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    options: Vec<Shown>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    off: Option<Off>,
+}
+
+/// A row that is called off.
+#[derive(Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Off {
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    instead: Option<u32>,
+}
+
+/// A picture and its words.
+#[derive(Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Shown {
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    activity: Option<u32>,
+    symbol: String,
+    label: String,
 }
 
 #[derive(Serialize, Deserialize)]
@@ -215,8 +279,54 @@ struct Hand {
     replaced: Vec<Replaced>,
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     not_today: Vec<u32>,
+    /// Other steps, and rows with something that comes instead.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    off: Vec<OffStep>,
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     labels: Vec<Label>,
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    choices: Vec<Choice>,
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    with_group: Vec<u32>,
+    /// What waits for an answer.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    asked: Vec<Asked>,
+}
+
+#[derive(Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct OffStep {
+    step: Step,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    instead: Option<Shown>,
+}
+
+#[derive(Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Choice {
+    step: Step,
+    options: Vec<Shown>,
+}
+
+#[derive(Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case", deny_unknown_fields)]
+enum Asked {
+    RowGone {
+        was: Shown,
+        shown: Shown,
+        #[serde(default, skip_serializing_if = "Vec::is_empty")]
+        options: Vec<Shown>,
+        after: Vec<Step>,
+    },
+    OtherWords {
+        slot: u32,
+        was: Shown,
+        words: String,
+    },
+    OtherActivity {
+        slot: u32,
+        was: Shown,
+    },
 }
 
 #[derive(Serialize, Deserialize)]
@@ -239,7 +349,12 @@ struct Placed {
 #[derive(Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 struct Replaced {
-    slot: u32,
+    /// A row of the timetable …
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    slot: Option<u32>,
+    /// … or another step.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    step: Option<Step>,
     #[serde(default, skip_serializing_if = "Option::is_none")]
     activity: Option<u32>,
     symbol: String,
@@ -332,7 +447,7 @@ impl From<Clock> for String {
     }
 }
 
-/// A step: `slot-12` or `own-7`.
+/// A step: `slot-12`, `own-7`, `instead-12`, `standing-5` or `standing-5-at-12`.
 #[derive(Clone, Serialize, Deserialize)]
 #[serde(try_from = "String", into = "String")]
 struct Step(StepRef);
@@ -343,6 +458,8 @@ impl TryFrom<String> for Step {
         let step = match text.split_once('-') {
             Some(("slot", n)) => n.parse().map(|n| StepRef::Slot(SlotId(n))).ok(),
             Some(("own", n)) => n.parse().map(|n| StepRef::Own(OwnId(n))).ok(),
+            Some(("instead", n)) => n.parse().map(|n| StepRef::Instead(SlotId(n))).ok(),
+            Some(("standing", rest)) => standing(rest),
             _ => None,
         };
         step.map(Self)
@@ -350,11 +467,23 @@ impl TryFrom<String> for Step {
     }
 }
 
+/// `5`, or `5-at-12`.
+fn standing(rest: &str) -> Option<StepRef> {
+    let (id, slot) = match rest.split_once("-at-") {
+        None => (rest, None),
+        Some((id, slot)) => (id, Some(SlotId(slot.parse().ok()?))),
+    };
+    Some(StepRef::Standing(StandingId(id.parse().ok()?), slot))
+}
+
 impl From<Step> for String {
     fn from(step: Step) -> Self {
         match step.0 {
             StepRef::Slot(id) => format!("slot-{id}"),
             StepRef::Own(id) => format!("own-{id}"),
+            StepRef::Instead(id) => format!("instead-{id}"),
+            StepRef::Standing(id, None) => format!("standing-{id}"),
+            StepRef::Standing(id, Some(slot)) => format!("standing-{id}-at-{slot}"),
         }
     }
 }

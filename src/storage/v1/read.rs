@@ -5,16 +5,17 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
 use super::{
-    Activity, Age, File, Hand, Helper, Note, Paper, Part, Participant, Readers, Role, Rules,
-    Session, Skin, Slot, Voice,
+    Activity, Age, Asked, File, Hand, Helper, Note, Paper, Part, Participant, Readers, Record,
+    Role, Rules, Session, Shown, Skin, Slot, Step, Voice, settings,
 };
-use crate::model::hand::{Content, HandChanges, Placement};
+use crate::model::conditions::Known;
+use crate::model::hand::{self, Content, HandChanges, Placement};
 use crate::model::ids::{
     ActivityId, HelperId, OwnId, PartId, ParticipantId, SessionId, SlotId, StepRef, SymbolId,
 };
 use crate::model::language::Language;
 use crate::model::privacy::{Class, Guarded};
-use crate::model::{club, invariants, limits, people, session};
+use crate::model::{club, invariants, limits, people, record, session};
 
 /// A club that was read, and what was mended.
 pub(in crate::storage) struct Read {
@@ -33,12 +34,22 @@ pub(in crate::storage) fn read(file: File) -> Result<Read, String> {
         let place = format!("sessions, number {} ({})", i + 1, s.title);
         sessions.push(session(s).map_err(|e| format!("{place}: {e}"))?);
     }
+    let mut activities = Vec::with_capacity(file.activities.len());
+    for (i, a) in file.activities.into_iter().enumerate() {
+        let place = format!("activities, number {} ({})", i + 1, a.label);
+        activities.push(activity(a).map_err(|e| format!("{place}: {e}."))?);
+    }
+    let mut participants = Vec::with_capacity(file.participants.len());
+    for (i, p) in file.participants.into_iter().enumerate() {
+        let place = format!("participants, number {} ({})", i + 1, p.name);
+        participants.push(participant(p).map_err(|e| format!("{place}: {e}."))?);
+    }
     let mut club = club::Club {
         name: limits::tidy_line(&file.name),
         rules: rules(&file.rules),
         parts: file.parts.into_iter().map(part).collect(),
-        activities: file.activities.into_iter().map(activity).collect(),
-        participants: file.participants.into_iter().map(participant).collect(),
+        activities,
+        participants,
         helpers: file.helpers.into_iter().map(helper).collect(),
         sessions: Vec::new(),
         next_id: file.next_id,
@@ -81,8 +92,12 @@ fn part(p: Part) -> club::Part {
     }
 }
 
-fn activity(a: Activity) -> Arc<club::Activity> {
-    Arc::new(limits::tidy_activity(&club::Activity {
+fn activity(a: Activity) -> Result<Arc<club::Activity>, String> {
+    let known = |word: &String| {
+        Known::from_word(word).ok_or_else(|| format!("“{word}” is no known condition"))
+    };
+    let not_when = a.not_when.iter().map(known).collect::<Result<_, _>>()?;
+    Ok(Arc::new(limits::tidy_activity(&club::Activity {
         id: ActivityId(a.id),
         label: a.label,
         symbol: SymbolId::new(&a.symbol),
@@ -92,11 +107,15 @@ fn activity(a: Activity) -> Arc<club::Activity> {
         dry_replacement: a.dry_replacement.map(ActivityId),
         sentences: a.sentences,
         equipment: a.equipment,
-    }))
+        place: a.place,
+        thing: a.thing,
+        not_when,
+    })))
 }
 
-fn participant(p: Participant) -> Arc<people::Participant> {
-    Arc::new(limits::tidy_participant(&people::Participant {
+fn participant(p: Participant) -> Result<Arc<people::Participant>, String> {
+    let profile = p.profile.map(settings::read_profile).transpose()?;
+    Ok(Arc::new(limits::tidy_participant(&people::Participant {
         id: ParticipantId(p.id),
         name: p.name,
         mark: SymbolId::new(&p.mark),
@@ -120,8 +139,11 @@ fn participant(p: Participant) -> Arc<people::Participant> {
                 Age::Adult => people::Age::Adult,
             },
         },
+        manner: p.board.map_or_else(Default::default, Into::into),
+        standing: p.always.map_or_else(Default::default, Into::into),
+        profile: profile.unwrap_or_default(),
         helper_note: p.helper_note.map_or_else(Guarded::default, note),
-    }))
+    })))
 }
 
 fn note(note: Note) -> Guarded<String> {
@@ -161,7 +183,22 @@ fn session(s: Session) -> Result<session::Session, String> {
         activity: ActivityId(r.activity),
         part: PartId(r.part),
         minutes: r.minutes,
+        options: r.options.into_iter().map(Into::into).collect(),
+        off: r.off.map(|o| session::Off {
+            instead: o.instead.map(ActivityId),
+        }),
     };
+    let mut records = BTreeMap::new();
+    for r in s.records {
+        let who = ParticipantId(r.participant);
+        let seen = Guarded::new(Class::Coordinator, record(r));
+        once(&mut records, who, seen)
+            .map_err(|()| format!("the record of participant {who} is there twice."))?;
+    }
+    let conditions = s.conditions.into_iter().map(settings::read_condition);
+    let conditions: Vec<_> = conditions
+        .collect::<Result<_, _>>()
+        .map_err(|e| format!("{e}."))?;
     Ok(session::Session {
         id: SessionId(s.id),
         title: limits::tidy_line(&s.title),
@@ -172,7 +209,56 @@ fn session(s: Session) -> Result<session::Session, String> {
         away: s.away.into_iter().map(ParticipantId).collect(),
         helpers_away: s.helpers_away.into_iter().map(HelperId).collect(),
         hand,
+        conditions: limits::tidy_conditions(&conditions),
+        records,
+        from: s.from.map(SessionId),
     })
+}
+
+fn record(r: Record) -> record::Record {
+    limits::tidy_record(&record::Record {
+        used: r.used.map(Into::into),
+        done: r.done.into_iter().map(|s| s.0).collect(),
+        changed: r.changed.into_iter().map(|s| s.0).collect(),
+        chose: r.chose,
+        favourite: r.favourite.map(ActivityId),
+        next_time: r.next_time,
+    })
+}
+
+impl From<Shown> for Content {
+    fn from(s: Shown) -> Self {
+        Self {
+            activity: s.activity.map(ActivityId),
+            symbol: SymbolId::new(&s.symbol),
+            label: limits::tidy_line(&s.label),
+        }
+    }
+}
+
+fn asked(a: Asked) -> hand::Asked {
+    match a {
+        Asked::RowGone {
+            was,
+            shown,
+            options,
+            after,
+        } => hand::Asked::RowGone {
+            was: was.into(),
+            shown: shown.into(),
+            options: options.into_iter().map(Into::into).collect(),
+            after: after.into_iter().map(|s| s.0).collect(),
+        },
+        Asked::OtherWords { slot, was, words } => hand::Asked::OtherWords {
+            slot: SlotId(slot),
+            was: was.into(),
+            words: limits::tidy_line(&words),
+        },
+        Asked::OtherActivity { slot, was } => hand::Asked::OtherActivity {
+            slot: SlotId(slot),
+            was: was.into(),
+        },
+    }
 }
 
 fn by_hand(h: Hand) -> Result<HandChanges, String> {
@@ -181,10 +267,23 @@ fn by_hand(h: Hand) -> Result<HandChanges, String> {
         symbol: SymbolId::new(symbol),
         label: limits::tidy_line(label),
     };
+    let row = |id: u32| StepRef::Slot(SlotId(id));
     let mut changes = HandChanges {
-        not_today: h.not_today.into_iter().map(SlotId).collect(),
+        not_today: h.not_today.into_iter().map(|id| (row(id), None)).collect(),
+        with_group: h.with_group.into_iter().map(SlotId).collect(),
+        asked: h.asked.into_iter().map(asked).collect(),
         ..HandChanges::default()
     };
+    for off in h.off {
+        changes
+            .not_today
+            .insert(off.step.0, off.instead.map(Into::into));
+    }
+    for choice in h.choices {
+        let options = choice.options.into_iter().map(Into::into).collect();
+        once(&mut changes.choices, choice.step.0, options)
+            .map_err(|()| format!("“{}” has two choices.", String::from(choice.step)))?;
+    }
     for own in h.own {
         let shown = content(own.activity, &own.symbol, &own.label);
         once(&mut changes.own, OwnId(own.id), shown)
@@ -192,8 +291,13 @@ fn by_hand(h: Hand) -> Result<HandChanges, String> {
     }
     for r in h.replaced {
         let shown = content(r.activity, &r.symbol, &r.label);
-        once(&mut changes.replaced, SlotId(r.slot), shown)
-            .map_err(|()| format!("row {} is replaced twice.", r.slot))?;
+        let step = match (r.slot, r.step) {
+            (Some(id), None) => row(id),
+            (None, Some(step)) => step.0,
+            _ => return Err("something is replaced that is not one row or one step.".to_owned()),
+        };
+        once(&mut changes.replaced, step, shown)
+            .map_err(|()| format!("{} is replaced twice.", String::from(Step(step))))?;
     }
     for l in h.labels {
         let words = limits::tidy_line(&l.label);
@@ -269,13 +373,17 @@ fn name_contents(club: &club::Club, hand: &mut HandChanges) {
 
 fn drop_gone(rows: &BTreeSet<SlotId>, hand: &mut HandChanges) -> bool {
     let before = hand.clone();
-    hand.replaced.retain(|id, _| rows.contains(id));
-    hand.not_today.retain(|id| rows.contains(id));
     let own: BTreeSet<OwnId> = hand.own.keys().copied().collect();
     let exists = |step: &StepRef| match step {
-        StepRef::Slot(id) => rows.contains(id),
         StepRef::Own(id) => own.contains(id),
+        _ => step.slot().is_none_or(|id| rows.contains(&id)),
     };
+    hand.replaced.retain(|step, _| exists(step));
+    hand.not_today.retain(|step, _| exists(step));
+    hand.choices.retain(|step, _| exists(step));
+    hand.with_group.retain(|id| rows.contains(id));
+    hand.asked
+        .retain(|a| a.slot().is_none_or(|id| rows.contains(&id)));
     hand.labels
         .retain(|step, words| exists(step) && !words.is_empty());
     hand.placed.retain(|p| exists(&p.step));
@@ -330,6 +438,11 @@ fn mend_next_id(club: &mut club::Club) -> Option<String> {
         .map(|p| p.id.0)
         .chain(club.activities.iter().map(|a| a.id.0))
         .chain(club.participants.iter().map(|p| p.id.0))
+        .chain(
+            club.participants
+                .iter()
+                .flat_map(|p| p.standing.own.iter().map(|s| s.id.0)),
+        )
         .chain(club.helpers.iter().map(|h| h.id.0))
         .chain(club.sessions.iter().filter_map(rows))
         .max();

@@ -1,12 +1,13 @@
 //! From a club to the words of version 1.
 
 use super::{
-    Activity, Age, Clock, Day, FORMAT, File, Hand, Helper, Label, Mm, Note, Own, Paper, Part,
-    Participant, Placed, Readers, Replaced, Role, Rules, Session, Skin, Slot, Step, VERSION, Voice,
+    Activity, Age, Asked, Choice, Clock, Day, FORMAT, File, Hand, Helper, Label, Mm, Note, Off,
+    OffStep, Own, Paper, Part, Participant, Placed, Readers, Record, Replaced, Role, Rules,
+    Session, Shown, Skin, Slot, Step, VERSION, Voice, settings,
 };
-use crate::model::ids::ParticipantId;
+use crate::model::ids::{ParticipantId, StepRef};
 use crate::model::privacy::{Class, Guarded};
-use crate::model::{club, hand, people, session};
+use crate::model::{club, hand, people, record, session};
 
 /// The file that holds a club.
 pub(in crate::storage) fn write(club: &club::Club) -> File {
@@ -58,6 +59,9 @@ fn activity(a: &club::Activity) -> Activity {
         dry_replacement: a.dry_replacement.map(|d| d.0),
         sentences: a.sentences.clone(),
         equipment: a.equipment.clone(),
+        place: a.place.clone(),
+        thing: a.thing.clone(),
+        not_when: a.not_when.iter().map(|k| k.word().to_owned()).collect(),
     }
 }
 
@@ -84,6 +88,9 @@ fn participant(p: &people::Participant) -> Participant {
             people::Age::Teen => Age::Teen,
             people::Age::Adult => Age::Adult,
         },
+        board: settings::write_manner(&p.manner),
+        always: settings::write_standing(&p.standing),
+        profile: settings::write_profile(&p.profile),
         helper_note: note(&p.helper_note),
     }
 }
@@ -120,6 +127,10 @@ fn session(s: &session::Session) -> Session {
         activity: r.activity.0,
         part: r.part.0,
         minutes: r.minutes,
+        options: r.options.iter().map(Shown::from).collect(),
+        off: r.off.map(|o| Off {
+            instead: o.instead.map(|a| a.0),
+        }),
     };
     Session {
         id: s.id.0,
@@ -131,6 +142,60 @@ fn session(s: &session::Session) -> Session {
         away: s.away.iter().map(|p| p.0).collect(),
         helpers_away: s.helpers_away.iter().map(|h| h.0).collect(),
         boards: s.hand.iter().map(|(who, h)| by_hand(*who, h)).collect(),
+        conditions: s.conditions.iter().map(settings::write_condition).collect(),
+        records: s
+            .records
+            .iter()
+            .map(|(who, r)| record(*who, r.for_owner()))
+            .collect(),
+        from: s.from.map(|id| id.0),
+    }
+}
+
+fn record(who: ParticipantId, r: &record::Record) -> Record {
+    Record {
+        participant: who.0,
+        used: r.used.map(Into::into),
+        done: r.done.iter().map(|s| Step(*s)).collect(),
+        changed: r.changed.iter().map(|s| Step(*s)).collect(),
+        chose: r.chose.clone(),
+        favourite: r.favourite.map(|a| a.0),
+        next_time: r.next_time.clone(),
+    }
+}
+
+impl From<&hand::Content> for Shown {
+    fn from(c: &hand::Content) -> Self {
+        Self {
+            activity: c.activity.map(|a| a.0),
+            symbol: c.symbol.to_string(),
+            label: c.label.clone(),
+        }
+    }
+}
+
+fn asked(a: &hand::Asked) -> Asked {
+    match a {
+        hand::Asked::RowGone {
+            was,
+            shown,
+            options,
+            after,
+        } => Asked::RowGone {
+            was: was.into(),
+            shown: shown.into(),
+            options: options.iter().map(Shown::from).collect(),
+            after: after.iter().map(|s| Step(*s)).collect(),
+        },
+        hand::Asked::OtherWords { slot, was, words } => Asked::OtherWords {
+            slot: slot.0,
+            was: was.into(),
+            words: words.clone(),
+        },
+        hand::Asked::OtherActivity { slot, was } => Asked::OtherActivity {
+            slot: slot.0,
+            was: was.into(),
+        },
     }
 }
 
@@ -141,8 +206,13 @@ fn by_hand(who: ParticipantId, h: &hand::HandChanges) -> Hand {
         symbol: c.symbol.to_string(),
         label: c.label.clone(),
     });
-    let replaced = h.replaced.iter().map(|(slot, c)| Replaced {
-        slot: slot.0,
+    let row = |step: StepRef| match step {
+        StepRef::Slot(id) => Some(id.0),
+        _ => None,
+    };
+    let replaced = h.replaced.iter().map(|(step, c)| Replaced {
+        slot: row(*step),
+        step: row(*step).is_none().then_some(Step(*step)),
         activity: c.activity.map(|a| a.0),
         symbol: c.symbol.to_string(),
         label: c.label.clone(),
@@ -155,12 +225,28 @@ fn by_hand(who: ParticipantId, h: &hand::HandChanges) -> Hand {
         step: Step(*step),
         label: label.clone(),
     });
+    let plain =
+        |step: StepRef, instead: &Option<hand::Content>| row(step).filter(|_| instead.is_none());
+    let plain_off = h.not_today.iter().filter_map(|(s, c)| plain(*s, c));
+    let off = h.not_today.iter().filter(|(s, c)| plain(**s, c).is_none());
+    let off = off.map(|(step, c)| OffStep {
+        step: Step(*step),
+        instead: c.as_ref().map(Shown::from),
+    });
+    let choices = h.choices.iter().map(|(step, options)| Choice {
+        step: Step(*step),
+        options: options.iter().map(Shown::from).collect(),
+    });
     Hand {
         participant: who.0,
         own: own.collect(),
         placed: placed.collect(),
         replaced: replaced.collect(),
-        not_today: h.not_today.iter().map(|s| s.0).collect(),
+        not_today: plain_off.collect(),
+        off: off.collect(),
         labels: labels.collect(),
+        choices: choices.collect(),
+        with_group: h.with_group.iter().map(|s| s.0).collect(),
+        asked: h.asked.iter().map(asked).collect(),
     }
 }

@@ -2,7 +2,7 @@
 
 use egui::{Align2, CornerRadius, Painter, Rect, Stroke, StrokeKind, pos2, vec2};
 
-use crate::model::board::{Step, StepState};
+use crate::model::board::{By, Step, StepState};
 use crate::model::ids::SymbolId;
 use crate::model::people::Figure;
 use crate::ui::icons::{self, Icon};
@@ -107,6 +107,10 @@ pub fn says(step: &Step) -> Option<(Icon, String, bool)> {
     match &step.state {
         StepState::Swapped { instead_of } => {
             Some((Icon::Swap, format!("instead of {instead_of}"), true))
+        }
+        StepState::Instead { of } => Some((Icon::Swap, format!("instead of {of}"), true)),
+        StepState::Own if step.by == By::Standing => {
+            Some((Icon::Plus, "always theirs".into(), false))
         }
         StepState::Own => Some((Icon::Plus, "own step".into(), false)),
         StepState::NotToday => None,

@@ -349,7 +349,7 @@ impl Table<'_> {
     fn places<'b>(&self, board: &'b Board) -> Vec<(&'b Step, f32)> {
         let column = |s: &Step| match s.at {
             StepRef::Slot(id) => self.session.timetable.iter().position(|x| x.id == id),
-            StepRef::Own(_) => None,
+            _ => None,
         };
         let mut edge = self.origin.x + NAMES + 8.0;
         let mut all = Vec::with_capacity(board.steps.len());
@@ -368,7 +368,7 @@ impl Table<'_> {
 
     fn step_at(&self, board: &Board, x: f32) -> Option<StepRef> {
         let near = |(s, at): &(&Step, f32)| {
-            let half = if matches!(s.at, StepRef::Own(_)) {
+            let half = if !matches!(s.at, StepRef::Slot(_)) {
                 28.0
             } else {
                 self.column / 2.0
@@ -379,7 +379,7 @@ impl Table<'_> {
         let own = places
             .iter()
             .filter(|p| near(p))
-            .find(|(s, _)| matches!(s.at, StepRef::Own(_)));
+            .find(|(s, _)| !matches!(s.at, StepRef::Slot(_)));
         own.or_else(|| places.iter().find(|p| near(p)))
             .map(|(s, _)| s.at)
     }
@@ -393,7 +393,7 @@ impl Table<'_> {
                 .symbol(p, rect.shrink(4.0), &s.symbol, person.figure);
             return;
         }
-        let own = s.state == StepState::Own;
+        let own = !matches!(s.at, StepRef::Slot(_));
         let width = if own {
             48.0
         } else {

@@ -92,8 +92,8 @@ pub fn show(ui: &Ui, desk: &mut Desk<'_>, board: Rect) {
         (Held::New(_), true) if swap => "swap it in",
         (Held::New(_), true) => "own step",
         (Held::Slot(..), false) => "take it out",
-        (Held::Step(StepRef::Own(_), _), false) => "take it off",
-        (Held::Step(StepRef::Slot(_), _), false) => "not today",
+        (Held::Step(StepRef::Own(_) | StepRef::Instead(_), _), false) => "take it off",
+        (Held::Step(StepRef::Slot(_) | StepRef::Standing(..), _), false) => "not today",
         (Held::New(_), false) | (Held::Step(..) | Held::Slot(..), true) => return,
     };
     let tab = Rect::from_center_size(rect.center_bottom() + vec2(0.0, 10.0), vec2(126.0, 26.0));

@@ -8,8 +8,8 @@ use super::PeopleState;
 use crate::model::club::Club;
 use crate::model::edit::Edit;
 use crate::model::ids::{ParticipantId, SymbolId};
-use crate::model::people::{Age, DEFAULT_TEXT_PT, Figure, Participant, Skin, Voice};
-use crate::model::privacy::{Class, Guarded};
+use crate::model::people::{Age, Figure, Participant, Skin, Voice};
+use crate::model::privacy::Guarded;
 use crate::symbols::library::library;
 use crate::ui::desk::Desk;
 use crate::ui::icons::Icon;
@@ -143,16 +143,8 @@ fn fresh(club: &Club) -> Participant {
         .iter()
         .map(|m| &m.id)
         .find(|id| !taken(id));
-    Participant {
-        id: ParticipantId(0),
-        name: "New participant".into(),
-        mark: mark.cloned().unwrap_or_else(|| SymbolId::new("kite")),
-        tile: club.rules.tile,
-        text_pt: DEFAULT_TEXT_PT,
-        voice: Voice::default(),
-        figure: Figure::default(),
-        helper_note: Guarded::new(Class::Helper, String::new()),
-    }
+    let mark = mark.cloned().unwrap_or_else(|| SymbolId::new("kite"));
+    Participant::new("New participant", mark, club.rules.tile)
 }
 
 fn form(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut PeopleState, person: &Participant) {

@@ -1,5 +1,7 @@
 //! What the club offers: a list of activities and everything about one of them.
 
+use std::collections::BTreeSet;
+
 use std::sync::Arc;
 
 use egui::{Align2, CursorIcon, Id, Rect, Role, Sense, Ui, Vec2, WidgetInfo, pos2, vec2};
@@ -165,13 +167,16 @@ fn fresh(club: &Club) -> Option<Activity> {
     Some(Activity {
         id: ActivityId(0),
         label: "New activity".into(),
-        symbol: SymbolId::new("circle_time"),
+        symbol: SymbolId::new("welcome_circle"),
         part,
         minutes: 5,
         in_water: false,
         dry_replacement: None,
         sentences: Vec::new(),
         equipment: Vec::new(),
+        place: String::new(),
+        thing: String::new(),
+        not_when: BTreeSet::new(),
     })
 }
 

@@ -1,0 +1,59 @@
+//! What was seen in a session, written down afterwards: facts, not judgements. It comes up when the
+//! next session is made.
+
+use std::collections::BTreeSet;
+
+use super::ids::{ActivityId, StepRef};
+
+/// One participant's session as it was. Seen by the coordinator.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Record {
+    /// How the board was used, if someone looked.
+    pub used: Option<Used>,
+    /// Steps that were done.
+    pub done: BTreeSet<StepRef>,
+    /// Steps that were changed on the day.
+    pub changed: BTreeSet<StepRef>,
+    /// What was chosen where there was a choice, in words.
+    pub chose: String,
+    /// The favourite, as shown by the participant and not guessed.
+    pub favourite: Option<ActivityId>,
+    /// What to change next time.
+    pub next_time: String,
+}
+
+impl Record {
+    /// Whether nothing was written down.
+    pub fn is_empty(&self) -> bool {
+        *self == Self::default()
+    }
+}
+
+/// How a participant used the board. Published guidance on visual schedules asks for this after
+/// each session (University of North Carolina, Steps for Implementation, 2009).
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Used {
+    /// Without help.
+    Alone,
+    /// When someone pointed.
+    Pointing,
+    /// With help.
+    Help,
+    /// Not at all.
+    NotUsed,
+}
+
+impl Used {
+    /// All of them, for lists.
+    pub const ALL: [Self; 4] = [Self::Alone, Self::Pointing, Self::Help, Self::NotUsed];
+
+    /// In words.
+    pub const fn label(self) -> &'static str {
+        match self {
+            Self::Alone => "Alone",
+            Self::Pointing => "With pointing",
+            Self::Help => "With help",
+            Self::NotUsed => "Not used",
+        }
+    }
+}
