@@ -40,12 +40,12 @@ pub enum Used {
     /// With help.
     Help,
     /// Not at all.
-    NotUsed,
+    NotAtAll,
 }
 
 impl Used {
     /// All of them, for lists.
-    pub const ALL: [Self; 4] = [Self::Alone, Self::Pointing, Self::Help, Self::NotUsed];
+    pub const ALL: [Self; 4] = [Self::Alone, Self::Pointing, Self::Help, Self::NotAtAll];
 
     /// In words.
     pub const fn label(self) -> &'static str {
@@ -53,7 +53,7 @@ impl Used {
             Self::Alone => "Alone",
             Self::Pointing => "With pointing",
             Self::Help => "With help",
-            Self::NotUsed => "Not used",
+            Self::NotAtAll => "Not used",
         }
     }
 }

@@ -278,7 +278,7 @@ impl App {
                 Outcome::Away => s.dialog = None,
                 Outcome::Go(command) => {
                     s.dialog = None;
-                    desk.ask(command);
+                    desk.ask(*command);
                 }
             }
         }

@@ -125,7 +125,7 @@ pub enum Outcome {
     /// It was put away.
     Away,
     /// A command; the card goes.
-    Go(Command),
+    Go(Box<Command>),
 }
 
 /// A card over everything else.
@@ -170,7 +170,7 @@ pub fn path(
         if dialog.wanted == Wanted::Open
             && let Some(path) = recent_list(ui, recent)
         {
-            return Outcome::Go(dialog.command(path));
+            return Outcome::Go(Box::new(dialog.command(path)));
         }
         ui.add_space(8.0);
         buttons(ui, dialog, system, entered)
@@ -245,7 +245,7 @@ fn buttons(ui: &mut Ui, dialog: &PathDialog, system: &mut SystemDialog, entered:
             if (b.show(ui).clicked() || entered)
                 && let Some(path) = path.clone()
             {
-                out = Outcome::Go(dialog.command(path));
+                out = Outcome::Go(Box::new(dialog.command(path)));
             }
             if Button::new("path-away", "Cancel").show(ui).clicked() {
                 out = Outcome::Away;

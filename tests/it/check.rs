@@ -81,7 +81,7 @@ const CASES: &[Case] = &[
             activity(c, "Splash").dry_replacement = None;
             swap(c, "leaf", "Song", "Splash");
             let song = slot(c, "Song").id;
-            hand(c, "leaf").not_today.insert(song);
+            hand(c, "leaf").not_today.insert(StepRef::Slot(song), None);
         },
     ),
     ("as it is", "water.wet_replacement", 0, |_| {}),
@@ -92,11 +92,13 @@ const CASES: &[Case] = &[
     // The boards.
     ("as it is", "board.empty", 0, |_| {}),
     ("nothing today", "board.empty", 1, |c| {
-        let all: Vec<SlotId> = session(c).timetable.iter().map(|s| s.id).collect();
+        let all = session(c).timetable.iter();
+        let all: Vec<_> = all.map(|s| (StepRef::Slot(s.id), None)).collect();
         hand(c, "kite").not_today.extend(all);
     }),
     ("nothing today but an own step", "board.empty", 0, |c| {
-        let all: Vec<SlotId> = session(c).timetable.iter().map(|s| s.id).collect();
+        let all = session(c).timetable.iter();
+        let all: Vec<_> = all.map(|s| (StepRef::Slot(s.id), None)).collect();
         hand(c, "kite").not_today.extend(all);
         own_step(c, "kite", "quiet_place", "Quiet place");
     }),
@@ -409,7 +411,9 @@ fn swap(club: &mut Club, mark: &str, from: &str, to: &str) {
         symbol: to.symbol.clone(),
         label: to.label.clone(),
     };
-    hand(club, mark).replaced.insert(slot, content);
+    hand(club, mark)
+        .replaced
+        .insert(StepRef::Slot(slot), content);
 }
 
 const OWN: StepRef = StepRef::Own(OwnId(9000));

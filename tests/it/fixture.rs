@@ -32,11 +32,16 @@ pub fn session_of(minutes: &[u32]) -> Session {
                 activity: ActivityId(id),
                 part: PartId(1),
                 minutes,
+                options: vec![],
+                off: None,
             })
             .collect(),
         away: Default::default(),
         helpers_away: Default::default(),
         hand: Default::default(),
+        conditions: vec![],
+        records: Default::default(),
+        from: None,
     }
 }
 

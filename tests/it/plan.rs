@@ -22,11 +22,16 @@ fn session(start: (i8, i8), slots: &[(u32, u32)]) -> Session {
                 activity: ActivityId(2),
                 part: PartId(part),
                 minutes,
+                options: vec![],
+                off: None,
             })
             .collect(),
         away: Default::default(),
         helpers_away: Default::default(),
         hand: Default::default(),
+        conditions: vec![],
+        records: Default::default(),
+        from: None,
     }
 }
 

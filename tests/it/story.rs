@@ -274,7 +274,7 @@ fn what_is_not_today_is_said_with_what_can_be_done_instead() {
         .id;
     let who = club.participants[0].id;
     let hand = HandChanges {
-        not_today: [slot].into(),
+        not_today: [(StepRef::Slot(slot), None)].into(),
         ..HandChanges::default()
     };
     fixture::session_mut(&mut club).hand.insert(who, hand);
@@ -305,7 +305,7 @@ fn a_swap_is_named() {
         .label
         .clone();
     let hand = HandChanges {
-        replaced: [(slot, content("quiet_place", "Quiet tent"))].into(),
+        replaced: [(StepRef::Slot(slot), content("quiet_place", "Quiet tent"))].into(),
         ..HandChanges::default()
     };
     fixture::session_mut(&mut club).hand.insert(who, hand);
@@ -449,6 +449,9 @@ fn one_activity(symbol: &str, label: &str) -> Club {
             dry_replacement: None,
             sentences: Vec::new(),
             equipment: Vec::new(),
+            place: String::new(),
+            thing: String::new(),
+            not_when: Default::default(),
         }
         .into(),
     ];
@@ -459,6 +462,8 @@ fn one_activity(symbol: &str, label: &str) -> Club {
         activity: ActivityId(1),
         part: PartId(1),
         minutes: 10,
+        options: vec![],
+        off: None,
     }];
     club
 }

@@ -75,14 +75,8 @@ fn details(title: &str, day: i8) -> SessionDetails {
 
 fn participant(name: &str, mark: &str) -> Participant {
     Participant {
-        id: ParticipantId(0),
-        name: name.into(),
-        mark: SymbolId::new(mark),
-        tile: Length::mm(60.0),
-        text_pt: 36,
-        voice: Default::default(),
-        figure: Default::default(),
         helper_note: Default::default(),
+        ..Participant::new(name, SymbolId::new(mark), Length::mm(60.0))
     }
 }
 

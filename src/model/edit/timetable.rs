@@ -6,7 +6,7 @@ use std::sync::Arc;
 use super::board::checked;
 use super::session::{find, find_mut};
 use super::{Made, Refused, TimetableEdit, club as of_club, fresh, shift};
-use crate::model::board;
+use crate::model::board::{self, Board};
 use crate::model::club::{Activity, Club};
 use crate::model::hand::{Asked, Content};
 use crate::model::ids::{ActivityId, PartId, ParticipantId, SessionId, SlotId, StepRef};
@@ -217,19 +217,58 @@ fn remove(club: &mut Club, id: SessionId, slot: SlotId) -> Result<Made, Refused>
     let people: Vec<ParticipantId> = session.hand.keys().copied().collect();
     let asked: Vec<(ParticipantId, Asked)> = people
         .into_iter()
-        .filter_map(|who| Some((who, row_gone(club, session, who, slot)?)))
+        .flat_map(|who| {
+            let asked = row_gone(club, session, who, slot).into_iter();
+            let beside = beside_gone(club, session, who, slot);
+            asked.chain(beside).map(move |a| (who, a))
+        })
         .collect();
     let session = Arc::make_mut(find_mut(club, id)?);
     session.timetable.remove(at);
     for (who, hand) in &mut session.hand {
-        hand.forget(StepRef::Slot(slot));
-        hand.forget(StepRef::Instead(slot));
+        for step in hand.named() {
+            if step.slot() == Some(slot) {
+                hand.forget(step);
+            }
+        }
         hand.asked.retain(|a| a.slot() != Some(slot));
         let mine = asked.iter().filter(|(id, _)| id == who);
         hand.asked.extend(mine.map(|(_, a)| a.clone()));
     }
     session.hand.retain(|_, hand| !hand.is_empty());
     Ok(Made::Nothing)
+}
+
+/// What to ask about the standing steps beside a row that goes: other words or another picture.
+fn beside_gone(club: &Club, session: &Session, who: ParticipantId, slot: SlotId) -> Vec<Asked> {
+    let Some(hand) = session.hand_of(who) else {
+        return Vec::new();
+    };
+    let board = board::derive(club, session, who);
+    let changed = |at: &StepRef| hand.replaced.contains_key(at) || hand.labels.contains_key(at);
+    let lost = board.steps.iter().enumerate().filter(|(_, s)| {
+        matches!(s.at, StepRef::Standing(_, Some(at)) if at == slot) && changed(&s.at)
+    });
+    lost.map(|(i, step)| {
+        let shown = Content {
+            activity: step.activity.filter(|_| !step.relabelled),
+            symbol: step.symbol.clone(),
+            label: step.label.clone(),
+        };
+        Asked::RowGone {
+            was: shown.clone(),
+            shown,
+            options: step.options.clone(),
+            after: before(&board, i, slot),
+        }
+    })
+    .collect()
+}
+
+/// All that stands before a step, nearest first, without what goes with a row.
+fn before(board: &Board, at: usize, slot: SlotId) -> Vec<StepRef> {
+    let steps = board.steps[..at].iter().rev().map(|s| s.at);
+    steps.filter(|s| s.slot() != Some(slot)).collect()
 }
 
 /// What to ask about a row that goes; nothing when nothing is lost with it.
@@ -261,12 +300,7 @@ fn row_gone(club: &Club, session: &Session, who: ParticipantId, slot: SlotId) ->
         was,
         shown,
         options: hand.choices.get(&step).cloned().unwrap_or_default(),
-        after: board.steps[..at]
-            .iter()
-            .rev()
-            .map(|s| s.at)
-            .filter(|s| s.slot() != Some(slot))
-            .collect(),
+        after: before(&board, at, slot),
     })
 }
 

@@ -97,7 +97,7 @@ words!(
         Alone,
         Pointing,
         Help,
-        NotUsed
+        NotAtAll
     }
 );
 

@@ -94,6 +94,8 @@ fn odd_club(seed: u64) -> (Club, Request) {
             activity: n.pick(&activities),
             part: parts[(i as usize * parts.len() / count as usize).min(parts.len() - 1)],
             minutes: n.below(60) as u32,
+            options: vec![],
+            off: None,
         })
         .collect();
     session.hand.clear();
@@ -108,9 +110,9 @@ fn odd_club(seed: u64) -> (Club, Request) {
             };
             match n.below(9) {
                 0 => {
-                    hand.not_today.insert(slot);
+                    hand.not_today.insert(StepRef::Slot(slot), None);
                 }
-                1 => drop(hand.replaced.insert(slot, content)),
+                1 => drop(hand.replaced.insert(StepRef::Slot(slot), content)),
                 2 => {
                     hand.own.insert(OwnId(i), content);
                     hand.placed.push(Placement {

@@ -2,12 +2,13 @@
 
 use std::collections::BTreeMap;
 
-use daystrand::model::board::{Board, StepState, derive};
+use daystrand::model::board::{Board, By, StepState, derive};
 use daystrand::model::club::Club;
 use daystrand::model::edit::{BoardEdit, Edit, Made, TimetableEdit, apply};
-use daystrand::model::ids::{ParticipantId, SessionId, StepRef};
+use daystrand::model::hand::{Asked, Content, HandChanges};
+use daystrand::model::ids::{ParticipantId, SessionId, StepRef, SymbolId};
 use daystrand::model::invariants;
-use daystrand::model::session::Session;
+use daystrand::model::session::{Off, Session};
 use proptest::prelude::*;
 
 use super::random::{self, seeds};
@@ -31,11 +32,24 @@ fn without(mut list: Vec<StepRef>, step: StepRef) -> Vec<StepRef> {
     list
 }
 
-/// Every row and every own step exactly once, and each says truly how it differs.
-fn check_board(session: &Session, board: &Board) {
+/// The steps that neither come nor go with what stands on the board beside them.
+fn firm(order: &[StepRef]) -> Vec<StepRef> {
+    let firm = |s: &&StepRef| matches!(s, StepRef::Slot(_) | StepRef::Own(_));
+    order.iter().filter(firm).copied().collect()
+}
+
+/// Every row (or it is named as left out) and every own step exactly once, no step without origin,
+/// and each says truly how it differs.
+fn check_board(club: &Club, session: &Session, board: &Board) {
     let mut shown = order(board);
     shown.sort_unstable();
-    let rows = session.timetable.iter().map(|r| StepRef::Slot(r.id));
+    let mut once = shown.clone();
+    once.dedup();
+    assert_eq!(shown, once, "a step stands twice");
+    let rows = session.timetable.iter().map(|r| r.id);
+    let rows = rows
+        .filter(|r| !board.left_out.contains(r))
+        .map(StepRef::Slot);
     let own = session.hand_of(board.participant);
     let own = own
         .iter()
@@ -43,15 +57,36 @@ fn check_board(session: &Session, board: &Board) {
         .map(|o| StepRef::Own(*o));
     let mut all: Vec<StepRef> = rows.chain(own).collect();
     all.sort_unstable();
-    assert_eq!(shown, all);
+    assert_eq!(firm(&shown), all);
+    let person = club.participant(board.participant).unwrap();
     for step in &board.steps {
         assert!(!step.label.is_empty());
-        assert_eq!(
-            step.state == StepState::Own,
-            matches!(step.at, StepRef::Own(_))
-        );
-        assert_eq!(step.minutes.is_none(), step.state == StepState::Own);
+        assert_eq!(step.minutes.is_some(), matches!(step.at, StepRef::Slot(_)));
+        let off = step.state == StepState::NotToday;
+        match step.at {
+            StepRef::Slot(_) => assert_ne!(step.state, StepState::Own),
+            StepRef::Own(_) => assert_eq!(step.state, StepState::Own),
+            StepRef::Instead(slot) => {
+                let row = board.position(StepRef::Slot(slot)).unwrap();
+                assert_eq!(board.steps[row].state, StepState::NotToday);
+            }
+            StepRef::Standing(id, _) => {
+                assert!(person.standing.step(id).is_some());
+                assert!(off || step.state == StepState::Own);
+            }
+        }
+        if step.by == By::Timetable {
+            assert!(matches!(
+                step.state,
+                StepState::AsTimetable | StepState::NotToday | StepState::Instead { .. }
+            ));
+        }
     }
+    for out in &board.left_out {
+        let row = session.slot(*out).unwrap();
+        assert!(person.standing.left_out.contains(&row.activity));
+    }
+    assert_eq!(*board, derive(club, session, board.participant));
     // Steps that were not moved stand among each other as in the timetable.
     let unmoved: Vec<StepRef> = board
         .steps
@@ -86,61 +121,136 @@ fn check_board_edit(before: &Club, after: &Club, edit: &Edit, made: Made) {
             assert_eq!(new_order, wanted);
         }
         BoardEdit::Move(step, to) => {
-            let mut wanted = without(old_order, *step);
-            wanted.insert((*to).min(wanted.len()), *step);
-            assert_eq!(new_order, wanted);
+            let group = group(&old, *step);
+            if group.len() == 1 {
+                let mut wanted = without(old_order.clone(), *step);
+                wanted.insert((*to).min(wanted.len()), *step);
+                assert_eq!(firm(&new_order), firm(&wanted));
+            }
+            let rest = |o: &[StepRef]| -> Vec<StepRef> {
+                let kept = o.iter().filter(|s| !group.contains(s));
+                firm(&kept.copied().collect::<Vec<_>>())
+            };
+            assert_eq!(rest(&new_order), rest(&old_order));
+            assert_eq!(self::group(&new, *step), group, "they go along");
         }
         BoardEdit::TakeOff(step @ StepRef::Own(_)) => {
-            assert_eq!(new_order, without(old_order, *step));
+            assert_eq!(firm(&new_order), without(firm(&old_order), *step));
         }
-        BoardEdit::TakeOff(step) => {
-            assert_eq!(new_order, old_order);
-            assert_eq!(
-                new.steps[new.position(*step).unwrap()].state,
-                StepState::NotToday
-            );
+        BoardEdit::TakeOff(StepRef::Instead(slot)) => {
+            assert_eq!(firm(&new_order), firm(&old_order));
+            assert_eq!(new.position(StepRef::Instead(*slot)), None);
         }
-        BoardEdit::Replace(..) | BoardEdit::Relabel(..) => assert_eq!(new_order, old_order),
+        BoardEdit::TakeOff(step) | BoardEdit::NotToday(step, _) => {
+            assert_eq!(firm(&new_order), firm(&old_order));
+            let at = new.position(*step).unwrap();
+            assert_eq!(new.steps[at].state, StepState::NotToday);
+        }
+        BoardEdit::Replace(..)
+        | BoardEdit::Relabel(..)
+        | BoardEdit::DoToday(_)
+        | BoardEdit::Offer(..)
+        | BoardEdit::Dry(_)
+        | BoardEdit::LetGo(_) => assert_eq!(firm(&new_order), firm(&old_order)),
+        BoardEdit::WithGroup(slot, with) => {
+            let step = StepRef::Slot(*slot);
+            let rest = |o: &[StepRef]| without(firm(o), step);
+            assert_eq!(rest(&new_order), rest(&old_order));
+            assert!(!with || new.position(step).is_some());
+        }
+        BoardEdit::Settle(asked, _) => {
+            let asked_still = |b: &Club| {
+                let hand = b.session(*id).unwrap().hand_of(*who).cloned();
+                hand.unwrap_or_default().asked.contains(asked)
+            };
+            assert!(asked_still(before) && !asked_still(after));
+        }
         BoardEdit::Restore(step) => {
-            assert_eq!(without(new_order, *step), without(old_order, *step));
-            let step = &new.steps[new.position(*step).unwrap()];
+            assert_eq!(
+                without(firm(&new_order), *step),
+                without(firm(&old_order), *step)
+            );
+            let Some(at) = new.position(*step) else {
+                assert!(old.left_out.len() < new.left_out.len() || firm(&[*step]).is_empty());
+                return;
+            };
+            let step = &new.steps[at];
             assert!(!step.moved && !step.relabelled, "{step:?}");
-            assert!(matches!(
-                step.state,
-                StepState::AsTimetable | StepState::Own
-            ));
+            if let StepRef::Slot(_) = step.at {
+                assert_ne!(step.by, By::Hand);
+            }
         }
         BoardEdit::RestoreAll => {
-            let rows = &after.session(*id).unwrap().timetable;
-            let rows: Vec<StepRef> = rows.iter().map(|r| StepRef::Slot(r.id)).collect();
-            assert_eq!(new_order, rows);
-            assert_eq!(new.differences(), 0);
+            assert!(after.session(*id).unwrap().hand_of(*who).is_none());
+            assert!(new.steps.iter().all(|s| s.by != By::Hand && !s.moved));
         }
     }
 }
 
-/// What a timetable edit may do to the hand changes of a board: nothing, but drop what is about a
-/// removed row.
+/// A row with what stands beside it in one piece; anything else alone.
+fn group(board: &Board, step: StepRef) -> Vec<StepRef> {
+    let at = board.position(step).unwrap();
+    let StepRef::Slot(slot) = step else {
+        return vec![step];
+    };
+    // What stands beside a whole part of the day goes along with its first or last row.
+    let along = |s: &&StepRef| match s {
+        StepRef::Instead(id) | StepRef::Standing(_, Some(id)) => *id == slot,
+        _ => false,
+    };
+    let order = order(board);
+    let before = order[..at].iter().rev().take_while(along).count();
+    let after = order[at + 1..].iter().take_while(along).count();
+    order[at - before..=at + after].to_vec()
+}
+
+/// What a timetable edit may do to the hand changes of a board: nothing, but what is about a row that
+/// is gone or shows another activity; and that is asked about where a person's words, picture or
+/// place would be lost.
 fn check_hands_survive(before: &Club, after: &Club, edit: &Edit) {
     let Edit::Timetable(id, what) = edit else {
         return;
     };
     let (old, new) = (before.session(*id).unwrap(), after.session(*id).unwrap());
-    if let TimetableEdit::Remove(slot) = what {
-        let gone = StepRef::Slot(*slot);
-        for (who, hand) in &old.hand {
-            let mut hand = hand.clone();
-            hand.replaced.remove(slot);
-            hand.not_today.remove(slot);
-            hand.labels.remove(&gone);
-            hand.placed.retain(|p| p.step != gone);
-            for p in &mut hand.placed {
-                p.after.retain(|a| *a != gone);
-            }
-            assert_eq!(new.hand_of(*who).cloned().unwrap_or_default(), hand);
-        }
-    } else {
+    let (TimetableEdit::Remove(slot) | TimetableEdit::Replace(slot, _)) = what else {
         assert_eq!(old.hand, new.hand);
+        return;
+    };
+    let row = StepRef::Slot(*slot);
+    let instead = StepRef::Instead(*slot);
+    let gone = matches!(what, TimetableEdit::Remove(_));
+    let beside = |s: &StepRef| *s == row || *s == instead || gone && s.slot() == Some(*slot);
+    for (who, hand) in &old.hand {
+        let now = new.hand_of(*who).cloned().unwrap_or_default();
+        assert_eq!(now.own, hand.own);
+        let rest = |h: &HandChanges| {
+            let mut h = h.clone();
+            h.asked.clear();
+            h.replaced.retain(|s, _| !beside(s));
+            h.not_today.retain(|s, _| !beside(s));
+            h.labels.retain(|s, _| !beside(s));
+            h.choices.retain(|s, _| !beside(s));
+            h.with_group.remove(slot);
+            h.placed.retain(|p| !beside(&p.step));
+            h.placed
+                .iter_mut()
+                .for_each(|p| p.after.retain(|s| !beside(s)));
+            h
+        };
+        assert_eq!(rest(&now), rest(hand));
+        let asked = |was: fn(&Asked) -> bool| now.asked.iter().any(was);
+        let off = hand.not_today.contains_key(&row);
+        if let TimetableEdit::Remove(_) = what {
+            let lost = hand.replaced.contains_key(&row) || hand.labels.contains_key(&row);
+            let on_board = derive(before, old, *who).position(row).is_some();
+            if on_board && lost && !off {
+                assert!(asked(|a| matches!(a, Asked::RowGone { .. })), "{hand:?}");
+            }
+        } else if old.slot(*slot) != new.slot(*slot) && hand.labels.contains_key(&row) {
+            let kept = now.labels.get(&row) == hand.labels.get(&row);
+            let open = asked(|a| matches!(a, Asked::OtherWords { .. }));
+            assert!(kept || open, "{now:?}");
+        }
     }
 }
 
@@ -163,7 +273,7 @@ proptest! {
             prop_assert!(next.next_id >= club.next_id);
             for s in &next.sessions {
                 for p in &next.participants {
-                    check_board(s, &derive(&next, s, p.id));
+                    check_board(&next, s, &derive(&next, s, p.id));
                 }
             }
             check_board_edit(&club, &next, &edit, made);
@@ -208,9 +318,56 @@ proptest! {
             let old = order(&derive(&club, session, p.id));
             let after = next.session(session.id).unwrap();
             let new = derive(&next, after, p.id);
-            let step = &new.steps[new.position(StepRef::Slot(slot)).unwrap()];
-            prop_assert!(!step.differs());
-            prop_assert_eq!(without(order(&new), StepRef::Slot(slot)), old);
+            if let Some(at) = new.position(StepRef::Slot(slot)) {
+                prop_assert!(new.steps[at].by != By::Hand && !new.steps[at].moved);
+            } else {
+                prop_assert!(new.left_out.contains(&slot));
+            }
+            prop_assert_eq!(without(firm(&order(&new)), StepRef::Slot(slot)), firm(&old));
+        }
+    }
+
+    /// A change by hand and a change of another row of the timetable come to the same in either
+    /// order.
+    #[test]
+    fn changes_of_different_rows_commute(
+        seeds in seeds(40),
+        (by_hand, of_rows) in (0..4_u8, 0..6_u8),
+        (one, other) in (0..9_usize, 0..9_usize),
+        words in "[A-Z][a-z]{2,9}",
+    ) {
+        let club = random::club(&seeds);
+        let Some(session) = club.sessions.first() else { return Ok(()) };
+        let Some(who) = club.participants.first().map(|p| p.id) else { return Ok(()) };
+        let rows = &session.timetable;
+        if rows.len() < 2 || club.activities.is_empty() { return Ok(()) }
+        let mine = rows[one % rows.len()].id;
+        let theirs = rows[other % rows.len()].id;
+        if mine == theirs { return Ok(()) }
+        let content = Content { activity: None, symbol: SymbolId::new("drum"), label: words.clone() };
+        let step = StepRef::Slot(mine);
+        let activity = club.activities[other % club.activities.len()].id;
+        let hand = Edit::Board(session.id, who, match by_hand {
+            0 => BoardEdit::Relabel(step, words),
+            1 => BoardEdit::Replace(step, content),
+            2 => BoardEdit::NotToday(step, Some(content)),
+            _ => BoardEdit::Offer(step, vec![content.clone(), content]),
+        });
+        let row = Edit::Timetable(session.id, match of_rows {
+            0 => TimetableEdit::Minutes(theirs, 17),
+            1 => TimetableEdit::Part(theirs, club.parts[0].id),
+            2 => TimetableEdit::Off(theirs, Some(Off { instead: Some(activity) })),
+            3 => TimetableEdit::Replace(theirs, activity),
+            4 => TimetableEdit::Remove(theirs),
+            _ => TimetableEdit::Move(theirs, one),
+        });
+        let both = |first: &Edit, then: &Edit| -> Option<Club> {
+            let (next, _) = apply(&club, first).ok()?;
+            Some(apply(&next, then).ok()?.0)
+        };
+        let (a, b) = (both(&hand, &row), both(&row, &hand));
+        if let (Some(a), Some(b)) = (a, b) {
+            prop_assert_eq!(all_boards(&a), all_boards(&b));
         }
     }
 }

@@ -2,16 +2,23 @@
 
 use std::collections::BTreeSet;
 
+use daystrand::model::board::derive;
 use daystrand::model::club::{Activity, Club, Paper, Rules};
+use daystrand::model::conditions::{Condition, Known};
 use daystrand::model::edit::{BoardEdit, Edit, SessionDetails, TimetableEdit, apply};
 use daystrand::model::hand::Content;
 use daystrand::model::ids::{
-    ActivityId, HelperId, OwnId, PartId, ParticipantId, SessionId, SlotId, StepRef, SymbolId,
+    ActivityId, HelperId, OwnId, PartId, ParticipantId, SessionId, SlotId, StandingId, StepRef,
+    SymbolId,
 };
 use daystrand::model::language::Language;
+use daystrand::model::manner::{Finishing, Form, Manner, Mixed, Reach, Run};
 use daystrand::model::people::{Age, Figure, Helper, Participant, Role, Skin, Voice};
 use daystrand::model::privacy::{Class, Guarded};
-use daystrand::model::session::Session;
+use daystrand::model::profile::{Decision, Field, Papers, PhotoConsent, Profile};
+use daystrand::model::record::{Record, Used};
+use daystrand::model::session::{Off, Session};
+use daystrand::model::standing::{Beside, Side, Standing, StandingStep};
 use daystrand::units::Length;
 use jiff::civil::{Date, Time, date, time};
 use proptest::prelude::*;
@@ -80,6 +87,9 @@ pub fn start() -> Club {
             dry_replacement: None,
             sentences: vec!["{I} join in.".into()],
             equipment: vec![],
+            place: String::new(),
+            thing: String::new(),
+            not_when: BTreeSet::new(),
         }));
     }
     for name in ["Noor", "Tam", "Ilse"] {
@@ -105,14 +115,8 @@ pub fn start() -> Club {
 /// A participant with nothing special.
 pub fn participant(name: &str) -> Participant {
     Participant {
-        id: ParticipantId(0),
-        name: name.into(),
-        mark: SymbolId::new("mark-star"),
-        tile: Length::mm(60.0),
-        text_pt: 36,
-        voice: Voice::I,
-        figure: Figure::default(),
         helper_note: Guarded::new(Class::Helper, "Likes the drum.".into()),
+        ..Participant::new(name, SymbolId::new("mark-star"), Length::mm(60.0))
     }
 }
 
@@ -174,12 +178,31 @@ pub fn board_edit(club: &Club, seed: &Seed) -> Edit {
         steps.extend(s.timetable.iter().map(|r| StepRef::Slot(r.id)));
         let own = s.hand_of(who).into_iter().flat_map(|h| h.own.keys());
         steps.extend(own.map(|o| StepRef::Own(*o)));
+        // Steps that stand beside a row, half of the time.
+        if seed.flag {
+            steps = derive(club, s, who).steps.iter().map(|s| s.at).collect();
+        }
     }
+    let slot = session.as_ref().and_then(|s| pick(&s.timetable, seed.a));
+    let slot = slot.map_or(SlotId(u32::MAX), |s| s.id);
+    let hand = session.as_ref().and_then(|s| s.hand_of(who));
+    let asked = hand.and_then(|h| h.asked.first());
+    if let (Some(asked), 0) = (asked, seed.a % 3) {
+        return Edit::Board(id, who, BoardEdit::Settle(asked.clone(), seed.flag));
+    }
+    let part = pick(&club.parts, seed.a).map(|p| p.id);
+    let instead = seed.at.is_multiple_of(2).then(|| content(club, seed));
     let step = pick(&steps, seed.a).unwrap_or(StepRef::Own(OwnId(u32::MAX)));
     Edit::Board(
         id,
         who,
-        match seed.kind % 11 {
+        match seed.kind % 17 {
+            11 => BoardEdit::NotToday(step, instead),
+            12 => BoardEdit::DoToday(step),
+            13 => BoardEdit::Dry(part),
+            14 => BoardEdit::Offer(step, vec![content(club, seed); seed.at % 5]),
+            15 => BoardEdit::WithGroup(slot, seed.flag),
+            16 => BoardEdit::LetGo(step),
             0 | 1 => BoardEdit::Insert(content(club, seed), seed.at),
             2..=5 => BoardEdit::Move(step, seed.at),
             6 => BoardEdit::Replace(step, content(club, seed)),
@@ -210,7 +233,15 @@ pub fn timetable_edit(club: &Club, seed: &Seed) -> Edit {
     let activity = pick(&club.activities, seed.b).map_or(ActivityId(u32::MAX), |a| a.id);
     Edit::Timetable(
         id,
-        match seed.kind % 7 {
+        match seed.kind % 10 {
+            7 => TimetableEdit::Off(
+                slot,
+                seed.flag.then(|| Off {
+                    instead: seed.at.is_multiple_of(2).then_some(activity),
+                }),
+            ),
+            8 => TimetableEdit::Dry(pick(&club.parts, seed.a).map(|p| p.id), seed.flag),
+            9 => TimetableEdit::Options(slot, vec![content(club, seed); seed.at % 5]),
             0 | 1 => TimetableEdit::Insert(activity, seed.at),
             2 | 3 => TimetableEdit::Move(slot, seed.at),
             4 => TimetableEdit::Replace(slot, activity),
@@ -227,14 +258,100 @@ fn session_edit(club: &Club, seed: &Seed) -> Edit {
     let details = details(&seed.words, day, time((seed.at % 24) as i8, 15, 20, 7));
     let who = pick(&club.participants, seed.a).map_or(ParticipantId(77), |p| p.id);
     let helper = pick(&club.helpers, seed.a).map_or(HelperId(77), |h| h.id);
-    match seed.kind % 8 {
+    match seed.kind % 10 {
         0 => Edit::AddSession(details),
         1 | 2 => Edit::CopySession(id, details),
         3 => Edit::ChangeSession(id, details),
         4 if seed.flag => Edit::RemoveSession(id),
         4 | 5 => Edit::Attend(id, who, seed.flag),
+        6 => Edit::Conditions(id, vec![condition(seed), Condition::Known(Known::Windy)]),
+        7 => Edit::Record(id, who, record(club, seed)),
         _ => Edit::HelperAttends(id, helper, seed.flag),
     }
+}
+
+fn condition(seed: &Seed) -> Condition {
+    match Known::ALL.get(seed.at) {
+        Some(known) => Condition::Known(*known),
+        None => Condition::Words(seed.words.clone()),
+    }
+}
+
+fn record(club: &Club, seed: &Seed) -> Record {
+    Record {
+        used: Used::ALL.get(seed.at).copied(),
+        done: BTreeSet::from([StepRef::Own(OwnId(seed.a as u32))]),
+        chose: seed.words.clone(),
+        favourite: pick(&club.activities, seed.a).map(|a| a.id),
+        ..Record::default()
+    }
+}
+
+fn manner(club: &Club, seed: &Seed) -> Manner {
+    let mixed = pick(&club.activities, seed.b).map(|a| {
+        let thing = format!("{} ", seed.words);
+        let form = Form::ALL[seed.a % 5];
+        (a.id, Mixed { form, thing })
+    });
+    Manner {
+        form: Form::ALL[seed.b % 5],
+        mixed: mixed.into_iter().collect(),
+        reach: Reach::ALL[seed.at % 5],
+        run: Run::ALL[seed.a % 3],
+        finishing: Finishing::ALL[seed.b % 4],
+    }
+}
+
+/// Swaps, rows left out and own steps in all kinds of places; some name what is not in the club.
+fn standing(club: &Club, seed: &Seed) -> Standing {
+    let activity = |n: usize| pick(&club.activities, n).map_or(ActivityId(77), |a| a.id);
+    let own = |n: usize| StandingStep {
+        id: StandingId::NEW,
+        content: content(club, seed),
+        side: Side::ALL[(seed.at + n) % 2],
+        beside: match (seed.a + n) % 4 {
+            0 => Beside::Water,
+            1 => pick(&club.parts, seed.b).map_or(Beside::Water, |p| Beside::Part(p.id)),
+            _ => Beside::Activity(activity(seed.b + n)),
+        },
+        support: seed.flag,
+    };
+    let mut standing = Standing::default();
+    if seed.at.is_multiple_of(3) {
+        standing.swaps.insert(activity(seed.a), content(club, seed));
+    }
+    if seed.at.is_multiple_of(5) {
+        standing.left_out.insert(activity(seed.b));
+    }
+    standing.own = (0..seed.at % 3).map(own).collect();
+    if seed.flag {
+        standing.cards.push(content(club, seed));
+    }
+    standing
+}
+
+fn profile(club: &Club, seed: &Seed) -> Profile {
+    let mut profile = Profile::default();
+    profile.set(Field::ALL[seed.a % Field::ALL.len()], seed.words.clone());
+    profile.set(
+        Field::ALL[seed.b % Field::ALL.len()],
+        format!(" {}\r\n", seed.words),
+    );
+    profile
+        .favourites
+        .extend(pick(&club.activities, seed.b).map(|a| a.id));
+    profile.set_hard([(condition(seed), seed.words.clone())].into());
+    profile.set_decision(Decision {
+        review: Some(date(2026, 1 + (seed.a % 12) as i8, 1)),
+        surprises: seed.flag,
+        ..Decision::default()
+    });
+    profile.set_papers(Papers {
+        photos: PhotoConsent::ALL[seed.at % 4],
+        delete_by: Some(date(2027, 1, 1)),
+        ..Papers::default()
+    });
+    profile
 }
 
 fn people_edit(club: &Club, seed: &Seed) -> Edit {
@@ -254,6 +371,9 @@ fn people_edit(club: &Club, seed: &Seed) -> Edit {
             [Class::Public, Class::Helper, Class::Coordinator][seed.at % 3],
             format!(" {}\r\nand a line ", seed.words),
         ),
+        manner: manner(club, seed),
+        standing: standing(club, seed),
+        profile: profile(club, seed),
         ..participant(&seed.words)
     };
     match seed.kind % 8 {
@@ -284,6 +404,9 @@ fn club_edit(club: &Club, seed: &Seed) -> Edit {
         dry_replacement: pick(&club.activities, seed.b).map(|a| a.id),
         sentences: vec![seed.words.clone(), String::new()],
         equipment: vec![format!("{} paddles ", seed.a)],
+        place: seed.words.clone(),
+        thing: format!(" {}", seed.words),
+        not_when: Known::ALL.into_iter().skip(seed.at).take(2).collect(),
     };
     match seed.kind % 9 {
         0 => Edit::ClubName(seed.words.clone()),

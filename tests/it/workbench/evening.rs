@@ -42,6 +42,9 @@ fn an_evening() {
         dry_replacement: None,
         sentences: vec!["{I} {sit} on the raft.".into()],
         equipment: vec!["1 raft".into()],
+        place: String::new(),
+        thing: String::new(),
+        not_when: Default::default(),
     };
     edit(&mut bench, Edit::AddActivity(raft));
 
