@@ -1,4 +1,8 @@
-//! The clock of a session.
+//! The clock of a session; strips, changes and what is new since last time in files of their own.
+
+mod changes;
+mod chunks;
+mod since;
 
 use daystrand::model::club::Rules;
 use daystrand::model::ids::{ActivityId, PartId, SessionId, SlotId};

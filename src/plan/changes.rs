@@ -1,0 +1,133 @@
+//! What follows when something is called off: whose boards show it, what comes instead, what is to
+//! be brought and what stays at home.
+
+use std::collections::BTreeSet;
+use std::sync::Arc;
+
+use crate::model::board::{Board, Step, StepState};
+use crate::model::club::Club;
+use crate::model::ids::{ActivityId, ParticipantId, StepRef};
+use crate::model::session::Session;
+
+/// All that follows from what is not today.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Changes {
+    /// Boards that show it, in the order of the list.
+    pub boards: Vec<Affected>,
+    /// What need not be brought, because nobody does it any more.
+    pub stays: Vec<String>,
+    /// What is to be brought for what comes instead, and was not to be brought before.
+    pub comes: Vec<String>,
+}
+
+impl Changes {
+    /// Whether everything is as it was.
+    pub fn is_empty(&self) -> bool {
+        self.boards.is_empty()
+    }
+
+    /// Tiles of what comes instead that are handed out, one for each change on each board.
+    pub fn dry_tiles(&self) -> usize {
+        let all = self.boards.iter().flat_map(|b| &b.changes);
+        all.filter(|c| c.instead.is_some()).count()
+    }
+
+    /// Change tiles that are handed out: one for each change on each board.
+    pub fn change_tiles(&self) -> usize {
+        self.boards.iter().map(|b| b.changes.len()).sum()
+    }
+}
+
+/// A board that shows something that is not today.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Affected {
+    /// Whose.
+    pub participant: ParticipantId,
+    /// What, in the order of the board.
+    pub changes: Vec<Change>,
+    /// Whether to tell them apart from the others and earlier, as the people who know them decided.
+    /// For the coordinator and the helper.
+    pub tell_apart: bool,
+}
+
+/// One step that is not today.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Change {
+    /// The step.
+    pub step: StepRef,
+    /// Its words.
+    pub was: String,
+    /// What comes instead: its step and words.
+    pub instead: Option<(StepRef, String)>,
+}
+
+/// What follows for the boards of all who come.
+pub fn changes(club: &Club, session: &Session, boards: &[Arc<Board>]) -> Changes {
+    let all = boards
+        .iter()
+        .filter(|b| !session.away.contains(&b.participant));
+    let boards: Vec<Affected> = all.clone().filter_map(|b| affected(club, b)).collect();
+    let mut off = BTreeSet::new();
+    let mut instead = BTreeSet::new();
+    let mut done = BTreeSet::new();
+    for step in all.flat_map(|b| &b.steps) {
+        let Some(activity) = step.activity else {
+            continue;
+        };
+        match step.state {
+            StepState::NotToday => off.insert(activity),
+            StepState::Instead { .. } => instead.insert(activity),
+            _ => done.insert(activity),
+        };
+    }
+    let needed: Vec<&str> = things(club, done.iter().chain(&instead)).collect();
+    let before: Vec<&str> = things(club, done.iter().chain(&off)).collect();
+    let stays = things(club, off.iter()).filter(|t| !needed.contains(t));
+    let comes = things(club, instead.iter()).filter(|t| !before.contains(t));
+    Changes {
+        stays: once(stays),
+        comes: once(comes),
+        boards,
+    }
+}
+
+fn affected(club: &Club, board: &Board) -> Option<Affected> {
+    let off = |s: &&Step| s.state == StepState::NotToday;
+    let changes: Vec<Change> = board
+        .steps
+        .iter()
+        .filter(off)
+        .map(|s| change(board, s))
+        .collect();
+    let who = club.participant(board.participant)?;
+    (!changes.is_empty()).then(|| Affected {
+        participant: who.id,
+        changes,
+        tell_apart: who.profile.decision().for_owner().warn_of_changes,
+    })
+}
+
+fn change(board: &Board, step: &Step) -> Change {
+    let instead = match step.at {
+        StepRef::Slot(slot) => board.position(StepRef::Instead(slot)),
+        _ => None,
+    };
+    Change {
+        step: step.at,
+        was: step.label.clone(),
+        instead: instead.map(|i| (board.steps[i].at, board.steps[i].label.clone())),
+    }
+}
+
+fn things<'a>(
+    club: &'a Club,
+    activities: impl Iterator<Item = &'a ActivityId>,
+) -> impl Iterator<Item = &'a str> {
+    let known = activities.filter_map(|id| club.activity(*id));
+    known.flat_map(|a| a.equipment.iter().map(String::as_str))
+}
+
+fn once<'a>(things: impl Iterator<Item = &'a str>) -> Vec<String> {
+    let all: BTreeSet<&str> = things.collect();
+    all.into_iter().map(str::to_owned).collect()
+}
