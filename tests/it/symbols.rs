@@ -7,5 +7,7 @@ mod library;
 mod lint;
 mod paint;
 mod parse;
+mod reader;
+mod reference;
 mod signs;
 mod words;

@@ -1,87 +1,31 @@
-//! From an SVG of the agreed subset to flat shapes. What lies outside the subset is refused with a
-//! reason, so that no painter ever meets it.
-
-use std::fmt;
+//! The reference reader: the same flat shapes by way of usvg 0.49 (the SVG reader of the resvg
+//! project), which knows the whole of static SVG. Ours is judged by it.
 
 use resvg::usvg;
 use usvg::roxmltree;
 use usvg::tiny_skia_path::{Path as SkPath, PathSegment, Point as SkPoint, Transform};
 
-use super::art::{Art, CANVAS, Node, Shape, Stroke};
-use crate::units::colour::Rgb;
-use crate::units::path::{Path, Seg};
-
-/// Elements a drawing may hold.
-const ELEMENTS: [&str; 12] = [
-    "svg", "g", "path", "circle", "ellipse", "rect", "line", "polyline", "polygon", "clipPath",
-    "defs", "title",
-];
-
-/// Attributes a drawing may hold beside those that give a shape its form.
-const ATTRIBUTES: [&str; 31] = [
-    "viewBox",
-    "width",
-    "height",
-    "id",
-    "fill",
-    "stroke",
-    "stroke-width",
-    "stroke-linecap",
-    "stroke-linejoin",
-    "fill-rule",
-    "transform",
-    "clip-path",
-    "d",
-    "cx",
-    "cy",
-    "r",
-    "rx",
-    "ry",
-    "x",
-    "y",
-    "x1",
-    "x2",
-    "y1",
-    "y2",
-    "points",
-    "clip-rule",
-    "clipPathUnits",
-    "xmlns",
-    "version",
-    "lang",
-    "stroke-miterlimit",
-];
+use daystrand::symbols::art::{Art, CANVAS, Node, Shape, Stroke};
+use daystrand::units::colour::Rgb;
+use daystrand::units::path::{Path, Seg};
 
 /// How far a transform may stretch one direction more than another before a stroke would have to
 /// change its width along the way.
 const STRETCH: f32 = 1.04;
 
-/// Why a drawing cannot be used.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Refusal(pub String);
-
-impl fmt::Display for Refusal {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(&self.0)
-    }
-}
-
-impl std::error::Error for Refusal {}
-
-fn refuse<T>(reason: impl Into<String>) -> Result<T, Refusal> {
-    Err(Refusal(reason.into()))
+fn refuse<T>(reason: impl Into<String>) -> Result<T, String> {
+    Err(reason.into())
 }
 
 /// Reads a drawing.
 ///
 /// # Errors
-/// Says which element, attribute or property is outside the subset, or where the XML breaks.
-pub fn parse(svg: &str) -> Result<Art, Refusal> {
+/// Says what no flat shape can stand for.
+pub fn parse(svg: &str) -> Result<Art, String> {
     let doc = roxmltree::Document::parse(svg)
-        .map_err(|e| Refusal(format!("The drawing is not well-formed XML: {e}.")))?;
-    check_elements(&doc)?;
+        .map_err(|e| format!("The drawing is not well-formed XML: {e}."))?;
     let tree = usvg::Tree::from_xmltree(&doc, &usvg::Options::default())
-        .map_err(|e| Refusal(format!("The drawing cannot be read: {e}.")))?;
+        .map_err(|e| format!("The drawing cannot be read: {e}."))?;
     let side = tree.size().width();
     if (side - tree.size().height()).abs() > 0.01 {
         return refuse("The drawing is not square.");
@@ -92,23 +36,7 @@ pub fn parse(svg: &str) -> Result<Art, Refusal> {
     Ok(Art { nodes })
 }
 
-fn check_elements(doc: &roxmltree::Document) -> Result<(), Refusal> {
-    for node in doc.descendants().filter(roxmltree::Node::is_element) {
-        let name = node.tag_name().name();
-        if !ELEMENTS.contains(&name) {
-            return refuse(format!("The element <{name}> is not one of those allowed."));
-        }
-        for attribute in node.attributes() {
-            if !ATTRIBUTES.contains(&attribute.name()) {
-                let what = attribute.name();
-                return refuse(format!("The attribute {what} of <{name}> is not allowed."));
-            }
-        }
-    }
-    Ok(())
-}
-
-fn group(g: &usvg::Group, above: Transform, out: &mut Vec<Node>) -> Result<(), Refusal> {
+fn group(g: &usvg::Group, above: Transform, out: &mut Vec<Node>) -> Result<(), String> {
     let at = above.pre_concat(g.transform());
     if g.opacity().get() < 1.0 {
         return refuse("A part is see-through.");
@@ -128,7 +56,7 @@ fn group(g: &usvg::Group, above: Transform, out: &mut Vec<Node>) -> Result<(), R
     children(g, at, out)
 }
 
-fn children(g: &usvg::Group, at: Transform, out: &mut Vec<Node>) -> Result<(), Refusal> {
+fn children(g: &usvg::Group, at: Transform, out: &mut Vec<Node>) -> Result<(), String> {
     for child in g.children() {
         match child {
             usvg::Node::Group(g) => group(g, at, out)?,
@@ -141,7 +69,7 @@ fn children(g: &usvg::Group, at: Transform, out: &mut Vec<Node>) -> Result<(), R
     Ok(())
 }
 
-fn shape(p: &usvg::Path, at: Transform, out: &mut Vec<Node>) -> Result<(), Refusal> {
+fn shape(p: &usvg::Path, at: Transform, out: &mut Vec<Node>) -> Result<(), String> {
     let path = outline(p.data(), at);
     let fill = p
         .fill()
@@ -170,7 +98,7 @@ fn shape(p: &usvg::Path, at: Transform, out: &mut Vec<Node>) -> Result<(), Refus
     Ok(())
 }
 
-fn plain(paint: &usvg::Paint, opacity: usvg::Opacity) -> Result<Rgb, Refusal> {
+fn plain(paint: &usvg::Paint, opacity: usvg::Opacity) -> Result<Rgb, String> {
     if opacity.get() < 1.0 {
         return refuse("A colour is see-through.");
     }
@@ -180,7 +108,7 @@ fn plain(paint: &usvg::Paint, opacity: usvg::Opacity) -> Result<Rgb, Refusal> {
     }
 }
 
-fn line(s: &usvg::Stroke, at: Transform) -> Result<Stroke, Refusal> {
+fn line(s: &usvg::Stroke, at: Transform) -> Result<Stroke, String> {
     let (long, short) = stretches(at);
     if short <= 0.0 || long / short > STRETCH {
         return refuse("A line is stretched in one direction, so its width would not be even.");
@@ -216,7 +144,7 @@ fn stretches(t: Transform) -> (f32, f32) {
 
 /// One path that covers all that the window's shapes cover. Each shape is turned the same way round
 /// so that overlaps add up.
-fn clip_outline(clip: &usvg::ClipPath, at: Transform) -> Result<Path<[f32; 2]>, Refusal> {
+fn clip_outline(clip: &usvg::ClipPath, at: Transform) -> Result<Path<[f32; 2]>, String> {
     if clip.clip_path().is_some() {
         return refuse("A window is itself seen through a window.");
     }
@@ -225,7 +153,7 @@ fn clip_outline(clip: &usvg::ClipPath, at: Transform) -> Result<Path<[f32; 2]>, 
     Ok(all)
 }
 
-fn add_window(g: &usvg::Group, at: Transform, all: &mut Path<[f32; 2]>) -> Result<(), Refusal> {
+fn add_window(g: &usvg::Group, at: Transform, all: &mut Path<[f32; 2]>) -> Result<(), String> {
     let at = at.pre_concat(g.transform());
     if g.clip_path().is_some() {
         return refuse("A part of a window is itself seen through a window.");
