@@ -1,13 +1,15 @@
-//! Whether every board has something on it and every step can be shown.
+//! Whether every board has something on it, every step can be shown, choices are choices, and no
+//! question is open.
 
 use std::sync::Arc;
 
 use super::{called, finding};
 use crate::model::board::{Board, Step, StepState};
 use crate::model::club::Club;
+use crate::model::conditions::{Condition, Known};
 use crate::model::finding::{Finding, Severity, Spot};
 use crate::model::ids::{StepRef, SymbolId};
-use crate::model::session::Session;
+use crate::model::session::{Session, Slot};
 use crate::symbols::library::library;
 
 /// Checks the timetable and the boards of all who come.
@@ -53,7 +55,78 @@ fn one(club: &Club, session: &Session, board: &Board, findings: &mut Vec<Finding
     }
     for step in &board.steps {
         one_step(club, session, board, step, findings);
+        choice(club, session, board, step, findings);
     }
+    questions(club, session, board, findings);
+}
+
+/// Changes by hand that wait for an answer.
+fn questions(club: &Club, session: &Session, board: &Board, findings: &mut Vec<Finding>) {
+    let asked = session
+        .hand_of(board.participant)
+        .map_or(0, |h| h.asked.len());
+    let open = asked + board.waiting.len();
+    let Some(who) = club.participant(board.participant).filter(|_| open > 0) else {
+        return;
+    };
+    let what = match open {
+        1 => "A change by hand".to_owned(),
+        n => format!("{n} changes by hand"),
+    };
+    findings.push(finding(
+        Severity::Look,
+        "board.question",
+        Spot::Board(session.id, board.participant),
+        format!(
+            "{what} on the board of {} lost what it was about when something else changed.",
+            called(who)
+        ),
+        "Say on the board whether to keep it or let it go.",
+    ));
+}
+
+/// A choice that is none: nothing to choose from, or something that is not there today.
+fn choice(club: &Club, session: &Session, board: &Board, step: &Step, findings: &mut Vec<Finding>) {
+    if step.state == StepState::NotToday {
+        return;
+    }
+    let spot = spot(session, board, step);
+    let label = &step.label;
+    let asks = step.symbol.as_str() == "choose";
+    if step.options.len() == 1 || (asks && step.options.is_empty()) {
+        findings.push(finding(
+            Severity::Look,
+            "board.choice_without_options",
+            spot,
+            format!("\"{label}\" is a choice with fewer than two things to choose from."),
+            "Offer two or three, among them something else or no thanks.",
+        ));
+    }
+    for option in &step.options {
+        let activity = option.activity.and_then(|id| club.activity(id));
+        let off = activity.and_then(|a| a.not_when.iter().find(|k| today(session, **k)));
+        let called_off = |s: &Slot| s.off.is_some() && Some(s.activity) == option.activity;
+        let gone = session.timetable.iter().any(called_off);
+        if let Some(condition) = off {
+            findings.push(not_there(&option.label, label, condition.label(), spot));
+        } else if gone {
+            findings.push(not_there(&option.label, label, "called off", spot));
+        }
+    }
+}
+
+fn today(session: &Session, known: Known) -> bool {
+    session.conditions.contains(&Condition::Known(known))
+}
+
+fn not_there(option: &str, choice: &str, why: &str, spot: Spot) -> Finding {
+    finding(
+        Severity::Look,
+        "board.choice_not_there",
+        spot,
+        format!("\"{option}\" can be chosen at \"{choice}\" and is not done today ({why})."),
+        "Offer something that is there.",
+    )
 }
 
 fn one_step(

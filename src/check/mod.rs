@@ -1,12 +1,18 @@
 //! What a person should look at before anything is printed: one family of checks a file.
 //!
-//! `time` (the clock), `water` (something dry ready), `board` (steps that cannot be shown),
-//! `people` (told apart), `print` (sizes on paper). A finding reports; it never refuses, and none
-//! says that anything is safe. A code always means the same.
+//! `time` (the clock), `water` (something dry ready), `conditions` (what the day may bring), `board`
+//! (steps that cannot be shown, questions, choices), `settings` (what is known about each against
+//! their board), `people` (told apart), `print` (sizes on paper), `privacy` (private facts on public
+//! pages). A finding reports; it never refuses, but for `privacy`, which keeps a sheet from being
+//! written. None says that anything is safe. A code always means the same.
 
 mod board;
+mod conditions;
+mod everyday;
 mod people;
 mod print;
+pub mod privacy;
+mod settings;
 mod time;
 mod water;
 
@@ -37,7 +43,10 @@ pub fn run_on(club: &Club, session: Option<&Session>, boards: &[Arc<Board>]) -> 
     if let Some(session) = session {
         time::check(club, session, &mut findings);
         water::check(club, session, boards, &mut findings);
+        conditions::check(club, session, boards, &mut findings);
         board::check(club, session, boards, &mut findings);
+        settings::check(club, session, boards, &mut findings);
+        privacy::check(club, session, boards, &mut findings);
         print::labels(club, session, &mut findings);
     }
     findings.sort();

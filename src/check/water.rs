@@ -7,10 +7,10 @@ use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use super::finding;
-use crate::model::board::{Board, StepState};
+use crate::model::board::{Board, By, StepState};
 use crate::model::club::{Activity, Club};
 use crate::model::finding::{Finding, Severity, Spot};
-use crate::model::ids::ActivityId;
+use crate::model::ids::{ActivityId, StepRef};
 use crate::model::session::Session;
 
 /// Checks every activity that is in the timetable or on a board, each once, where it first stands.
@@ -34,6 +34,39 @@ pub fn check(club: &Club, session: &Session, boards: &[Arc<Board>], findings: &m
             Some(dry) if dry.in_water => findings.push(wet(activity, dry, spot)),
             Some(_) => {}
         }
+    }
+    for board in boards {
+        nothing_instead(club, session, board, findings);
+    }
+}
+
+/// An activity in the water that is not today leaves a gap in the day when nothing comes instead.
+fn nothing_instead(club: &Club, session: &Session, board: &Board, findings: &mut Vec<Finding>) {
+    for step in board
+        .steps
+        .iter()
+        .filter(|s| s.state == StepState::NotToday)
+    {
+        let wet = step.activity.and_then(|id| club.activity(id));
+        let wet = wet.is_some_and(|a| a.in_water);
+        let StepRef::Slot(slot) = step.at else {
+            continue;
+        };
+        if !wet || board.position(StepRef::Instead(slot)).is_some() {
+            continue;
+        }
+        let called_off = session.slot(slot).is_some_and(|s| s.off.is_some());
+        let spot = match step.by {
+            By::Timetable if called_off => Spot::Slot(session.id, slot),
+            _ => Spot::Step(session.id, board.participant, step.at),
+        };
+        findings.push(finding(
+            Severity::Look,
+            "water.nothing_instead",
+            spot,
+            format!("\"{}\" is not today and nothing comes instead.", step.label),
+            "Choose what comes instead, so that the board says what happens then.",
+        ));
     }
 }
 

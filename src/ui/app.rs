@@ -8,6 +8,7 @@ use super::actions::{self, Action};
 use super::desk::Desk;
 use super::dialogs::{self, Outcome, PathDialog};
 use super::files::SystemDialog;
+use super::people::standing;
 use super::picker::{For, Picked};
 use super::pictures::Pictures;
 use super::state::{UiState, larger, smaller};
@@ -411,6 +412,16 @@ fn picked(desk: &mut Desk<'_>, target: For, symbol: SymbolId) {
                 let mut next = a.as_ref().clone();
                 next.symbol = symbol;
                 desk.edit(Edit::ChangeActivity(next));
+            }
+        }
+        For::Standing(id, which) => {
+            let club = desk.view.club;
+            if let Some(p) = club.participant(id) {
+                let mut next = p.as_ref().clone();
+                if let Some(content) = standing::content_mut(&mut next, which) {
+                    *content = standing::content_of(club, &symbol);
+                    desk.edit(Edit::ChangeParticipant(next));
+                }
             }
         }
         For::Mark(id) => {

@@ -5,6 +5,7 @@ use egui::{
     Stroke, StrokeKind, Ui, Vec2, WidgetInfo, vec2,
 };
 
+use super::people::standing::Which;
 use super::pictures::Pictures;
 use super::regions;
 use super::theme;
@@ -23,6 +24,8 @@ pub enum For {
     Activity(ActivityId),
     /// A participant's mark.
     Mark(ParticipantId),
+    /// Something that is always different for a participant.
+    Standing(ParticipantId, Which),
 }
 
 /// A pick in progress.

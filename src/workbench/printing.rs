@@ -6,6 +6,7 @@ use std::path::PathBuf;
 use std::sync::Arc;
 
 use super::command::Format;
+use crate::check::privacy::{self, Facts};
 use crate::export::{pdf, png, text};
 use crate::layout::{self, Request, Sheet, SheetKind};
 use crate::model::club::Club;
@@ -106,10 +107,27 @@ pub fn write(order: &Order, report: &mut dyn FnMut(Step) -> Go) -> Outcome {
     if files.is_empty() {
         return outcome;
     }
+    if let Some(end) = refused(&order.club, &sheets) {
+        outcome.end = end;
+        return outcome;
+    }
     if let Err(end) = write_all(order, &files, &mut outcome.written, report) {
         outcome.end = end;
     }
     outcome
+}
+
+/// The one thing that is refused: private facts on a page that others can see. Nothing is written
+/// then, so that no half of a set is taken for the whole.
+fn refused(club: &Club, sheets: &[Sheet]) -> Option<End> {
+    let facts = Facts::of(club);
+    if facts.is_empty() {
+        return None;
+    }
+    let refusal = sheets
+        .iter()
+        .find_map(|s| privacy::refusal(club, &facts, s));
+    refusal.map(|(sentence, hint)| End::Failed { sentence, hint })
 }
 
 fn write_all(

@@ -1,14 +1,22 @@
 //! Each check with cases that make it speak and cases that leave it quiet.
 
+mod privacy;
+
+use std::collections::BTreeSet;
 use std::sync::Arc;
 
 use daystrand::check;
 use daystrand::model::club::{Activity, Club};
+use daystrand::model::conditions::{Condition, Known};
 use daystrand::model::finding::{Finding, Severity, Spot};
-use daystrand::model::hand::{Content, HandChanges, Placement};
-use daystrand::model::ids::{ActivityId, OwnId, SlotId, StepRef, SymbolId};
+use daystrand::model::hand::{Asked, Content, HandChanges, Placement};
+use daystrand::model::ids::{
+    ActivityId, OwnId, ParticipantId, SlotId, StandingId, StepRef, SymbolId,
+};
+use daystrand::model::manner::Reach;
 use daystrand::model::people::Participant;
-use daystrand::model::session::{Session, Slot};
+use daystrand::model::profile::{Decision, Field, Papers};
+use daystrand::model::session::{Off, Session, Slot};
 use daystrand::units::Length;
 use jiff::civil::time;
 
@@ -89,7 +97,278 @@ const CASES: &[Case] = &[
         let splash = activity(c, "Splash").id;
         activity(c, "Boat").dry_replacement = Some(splash);
     }),
+    ("as it is", "water.nothing_instead", 0, |_| {}),
+    (
+        "called off, the dig instead",
+        "water.nothing_instead",
+        0,
+        |c| {
+            let dig = activity(c, "Dig").id;
+            row(c, "Boat").off = Some(Off { instead: Some(dig) });
+        },
+    ),
+    (
+        "called off for all, told once",
+        "water.nothing_instead",
+        1,
+        |c| {
+            session(c).hand.clear();
+            row(c, "Boat").off = Some(Off::default());
+        },
+    ),
+    (
+        "called off, for one of them nothing comes",
+        "water.nothing_instead",
+        1,
+        |c| {
+            session(c).hand.clear();
+            let boat = slot(c, "Boat").id;
+            hand(c, "leaf").not_today.insert(StepRef::Slot(boat), None);
+        },
+    ),
+    ("dry and called off", "water.nothing_instead", 0, |c| {
+        row(c, "Dig").off = Some(Off::default());
+    }),
+    // What the day may bring.
+    ("as it is", "conditions.not_when", 0, |_| {}),
+    (
+        "windy, and it does not mind",
+        "conditions.not_when",
+        0,
+        |c| {
+            windy(c);
+        },
+    ),
+    (
+        "windy, and it is not done then",
+        "conditions.not_when",
+        1,
+        |c| {
+            windy(c);
+            activity(c, "Boat").not_when.insert(Known::Windy);
+        },
+    ),
+    (
+        "windy, and it is called off",
+        "conditions.not_when",
+        0,
+        |c| {
+            windy(c);
+            session(c).hand.clear();
+            activity(c, "Boat").not_when.insert(Known::Windy);
+            row(c, "Boat").off = Some(Off::default());
+        },
+    ),
+    ("as it is", "conditions.hard", 0, |_| {}),
+    ("wind is hard for one", "conditions.hard", 1, |c| {
+        windy(c);
+        let hard = [(Condition::Known(Known::Windy), "a hat".to_owned())];
+        participant(c, "leaf").profile.set_hard(hard.into());
+    }),
+    (
+        "rain is hard for one, and it is windy",
+        "conditions.hard",
+        0,
+        |c| {
+            windy(c);
+            let hard = [(Condition::Known(Known::Rain), String::new())];
+            participant(c, "leaf").profile.set_hard(hard.into());
+        },
+    ),
+    // What is known about each.
+    (
+        "no favourite is known",
+        "people.no_favourite_known",
+        1,
+        |c| {
+            everyone_likes(c, "Dig");
+            participant(c, "leaf").profile.favourites.clear();
+        },
+    ),
+    ("all like the dig", "people.no_favourite_known", 0, |c| {
+        everyone_likes(c, "Dig");
+    }),
+    ("all like the dig", "board.no_favourite", 0, |c| {
+        everyone_likes(c, "Dig");
+    }),
+    (
+        "one likes what is not today",
+        "board.no_favourite",
+        1,
+        |c| {
+            everyone_likes(c, "Dig");
+            let dig = slot(c, "Dig").id;
+            hand(c, "leaf").not_today.insert(StepRef::Slot(dig), None);
+        },
+    ),
+    ("it can be chosen", "board.no_favourite", 0, |c| {
+        everyone_likes(c, "Dig");
+        let dig = slot(c, "Dig").id;
+        hand(c, "leaf").not_today.insert(StepRef::Slot(dig), None);
+        let options = vec![
+            Content::of(activity(c, "Dig")),
+            Content::of(activity(c, "Song")),
+        ];
+        let song = slot(c, "Song").id;
+        hand(c, "leaf").choices.insert(StepRef::Slot(song), options);
+    }),
+    (
+        "nothing was written down",
+        "board.longer_than_attention",
+        0,
+        |_| {},
+    ),
+    (
+        "three hold, all are shown",
+        "board.longer_than_attention",
+        1,
+        |c| {
+            let leaf = &mut participant(c, "leaf").profile;
+            leaf.set(Field::Attention, "3, on a calm day".into());
+            participant(c, "leaf").manner.reach = Reach::Whole;
+        },
+    ),
+    (
+        "three hold, two are shown",
+        "board.longer_than_attention",
+        0,
+        |c| {
+            let leaf = &mut participant(c, "leaf").profile;
+            leaf.set(Field::Attention, "3, on a calm day".into());
+            participant(c, "leaf").manner.reach = Reach::FirstThen;
+        },
+    ),
+    ("then will happen", "board.then_not_today", 0, |c| {
+        participant(c, "leaf").manner.reach = Reach::FirstThen;
+    }),
+    ("then is not today", "board.then_not_today", 1, |c| {
+        session(c).hand.clear();
+        participant(c, "leaf").manner.reach = Reach::FirstThen;
+        let last = session(c).timetable.last().unwrap().id;
+        hand(c, "leaf").not_today.insert(StepRef::Slot(last), None);
+    }),
+    ("as it is", "board.surprise", 0, |_| {}),
+    ("not agreed to", "board.surprise", 1, |c| {
+        own_step(c, "leaf", "surprise", "Surprise");
+    }),
+    ("agreed to", "board.surprise", 0, |c| {
+        own_step(c, "leaf", "surprise", "Surprise");
+        let agreed = Decision {
+            surprises: true,
+            ..Decision::default()
+        };
+        participant(c, "leaf").profile.set_decision(agreed);
+    }),
+    ("the day of the session", "people.review_due", 1, |c| {
+        review(c, 0);
+    }),
+    ("a day later", "people.review_due", 0, |c| review(c, 1)),
+    ("a day before", "privacy.delete_by_past", 1, |c| {
+        let by = session(c).date.yesterday().unwrap();
+        let papers = Papers {
+            delete_by: Some(by),
+            ..Papers::default()
+        };
+        participant(c, "leaf").profile.set_papers(papers);
+    }),
+    ("the day itself", "privacy.delete_by_past", 0, |c| {
+        let papers = Papers {
+            delete_by: Some(session(c).date),
+            ..Papers::default()
+        };
+        participant(c, "leaf").profile.set_papers(papers);
+    }),
+    ("as it is", "privacy.public", 0, |_| {}),
+    ("a surname in a label", "privacy.public", 1, |c| {
+        participant(c, "leaf")
+            .profile
+            .set(Field::Surname, "Quillfeather".into());
+        own_step(c, "kite", "rock", "With Quillfeather");
+    }),
+    ("a surname nowhere", "privacy.public", 0, |c| {
+        participant(c, "leaf")
+            .profile
+            .set(Field::Surname, "Quillfeather".into());
+    }),
     // The boards.
+    ("as it is", "board.question", 0, |_| {}),
+    ("two questions, told once", "board.question", 1, |c| {
+        let was = Content::of(activity(c, "Dig"));
+        let dig = slot(c, "Dig").id;
+        hand(c, "leaf").asked = vec![
+            Asked::OtherActivity {
+                slot: dig,
+                was: was.clone(),
+            },
+            Asked::OtherWords {
+                slot: dig,
+                was,
+                words: "Sand".into(),
+            },
+        ];
+    }),
+    (
+        "words of a step that is not there",
+        "board.question",
+        1,
+        |c| {
+            let at = StepRef::Standing(StandingId(9000), None);
+            hand(c, "leaf").labels.insert(at, "Towel".into());
+        },
+    ),
+    ("as it is", "board.choice_without_options", 0, |_| {}),
+    (
+        "a choice of nothing",
+        "board.choice_without_options",
+        1,
+        |c| {
+            own_step(c, "leaf", "choose", "Choose");
+        },
+    ),
+    ("a choice of one", "board.choice_without_options", 1, |c| {
+        own_step(c, "leaf", "choose", "Choose");
+        let one = vec![Content::of(activity(c, "Dig"))];
+        hand(c, "leaf").choices.insert(OWN, one);
+    }),
+    ("a choice of two", "board.choice_without_options", 0, |c| {
+        own_step(c, "leaf", "choose", "Choose");
+        let two = vec![
+            Content::of(activity(c, "Dig")),
+            Content::of(activity(c, "Song")),
+        ];
+        hand(c, "leaf").choices.insert(OWN, two);
+    }),
+    ("both are there", "board.choice_not_there", 0, |c| {
+        row(c, "Song").options = vec![
+            Content::of(activity(c, "Dig")),
+            Content::of(activity(c, "Song")),
+        ];
+    }),
+    ("one is called off", "board.choice_not_there", 1, |c| {
+        let options = vec![
+            Content::of(activity(c, "Dig")),
+            Content::of(activity(c, "Song")),
+        ];
+        session(c).hand.clear();
+        session(c).away = c_others(c, "leaf");
+        row(c, "Song").options = options;
+        row(c, "Dig").off = Some(Off::default());
+    }),
+    (
+        "one is not done in the wind",
+        "board.choice_not_there",
+        1,
+        |c| {
+            windy(c);
+            activity(c, "Dig").not_when.insert(Known::Windy);
+            own_step(c, "leaf", "choose", "Choose");
+            let two = vec![
+                Content::of(activity(c, "Dig")),
+                Content::of(activity(c, "Song")),
+            ];
+            hand(c, "leaf").choices.insert(OWN, two);
+        },
+    ),
     ("as it is", "board.empty", 0, |_| {}),
     ("nothing today", "board.empty", 1, |c| {
         let all = session(c).timetable.iter();
@@ -401,6 +680,39 @@ fn slot(club: &mut Club, label: &str) -> Slot {
     let id = activity(club, label).id;
     let mut slots = session(club).timetable.iter();
     slots.find(|s| s.activity == id).unwrap().clone()
+}
+
+fn row<'a>(club: &'a mut Club, label: &str) -> &'a mut Slot {
+    let id = slot(club, label).id;
+    let mut rows = session(club).timetable.iter_mut();
+    rows.find(|s| s.id == id).unwrap()
+}
+
+fn windy(club: &mut Club) {
+    session(club).conditions = vec![Condition::Known(Known::Windy)];
+}
+
+fn everyone_likes(club: &mut Club, label: &str) {
+    let id = activity(club, label).id;
+    for p in &mut club.participants {
+        Arc::make_mut(p).profile.favourites = [id].into();
+    }
+}
+
+/// The board of one participant is to be looked at again so many days after the session.
+fn review(club: &mut Club, days_later: i32) {
+    let later = jiff::Span::new().days(days_later);
+    let decision = Decision {
+        review: Some(session(club).date.checked_add(later).unwrap()),
+        ..Decision::default()
+    };
+    participant(club, "leaf").profile.set_decision(decision);
+}
+
+/// Everyone but one.
+fn c_others(club: &mut Club, mark: &str) -> BTreeSet<ParticipantId> {
+    let all = club.participants.iter().filter(|p| p.mark.as_str() != mark);
+    all.map(|p| p.id).collect()
 }
 
 fn swap(club: &mut Club, mark: &str, from: &str, to: &str) {

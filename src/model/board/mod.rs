@@ -220,7 +220,7 @@ fn own_step(
 }
 
 /// Content as it is shown; a club's activity keeps following the club's words and picture.
-pub(crate) fn shown(club: &Club, content: &Content) -> Content {
+pub fn shown(club: &Club, content: &Content) -> Content {
     let activity = content.activity.and_then(|id| club.activity(id));
     let mut shown = activity.map_or_else(
         || content.clone(),

@@ -4,6 +4,7 @@ use egui::{Align2, CornerRadius, Painter, Rect, Stroke, StrokeKind, pos2, vec2};
 
 use crate::model::board::{By, Step, StepState};
 use crate::model::ids::SymbolId;
+use crate::model::manner::Form;
 use crate::model::people::Figure;
 use crate::ui::icons::{self, Icon};
 use crate::ui::pictures::Pictures;
@@ -104,6 +105,14 @@ fn not_today(p: &Painter, t: &Theme, plate: Rect, label: &str) {
 
 /// What the tab of a step says: sign, words, and whether it is dark.
 pub fn says(step: &Step) -> Option<(Icon, String, bool)> {
+    if !step.options.is_empty() && step.state != StepState::NotToday {
+        let dark = step.by == By::Hand;
+        return Some((
+            Icon::Diamond,
+            format!("choice of {}", step.options.len()),
+            dark,
+        ));
+    }
     match &step.state {
         StepState::Swapped { instead_of } => {
             Some((Icon::Swap, format!("instead of {instead_of}"), true))
@@ -116,6 +125,9 @@ pub fn says(step: &Step) -> Option<(Icon, String, bool)> {
         StepState::NotToday => None,
         StepState::AsTimetable if step.moved => Some((Icon::Swap, "moved".into(), false)),
         StepState::AsTimetable if step.relabelled => Some((Icon::Pen, "own words".into(), false)),
+        StepState::AsTimetable if step.form == Form::Object => {
+            Some((Icon::Ring, step.thing.clone(), false))
+        }
         StepState::AsTimetable => None,
     }
 }

@@ -140,34 +140,8 @@ fn step_buttons(
     (mut right, top): (f32, f32),
     signs: bool,
 ) -> f32 {
-    let own = matches!(step.at, StepRef::Own(_));
-    let off = step.state == StepState::NotToday;
     let swapping = state.swap == Some(step.at);
-    let mut wanted: Vec<(&str, Icon, &str, Do)> = Vec::new();
-    if step.differs() && !own {
-        wanted.push((
-            "As timetable",
-            Icon::Undo,
-            "Back to what the timetable says (Backspace)",
-            Do::Restore,
-        ));
-    }
-    if !off {
-        let label = if own { "Take off" } else { "Not today" };
-        wanted.push((label, Icon::Bin, "Off the line (Delete)", Do::Off));
-        wanted.push((
-            "Swap",
-            Icon::Swap,
-            "The next symbol you pick takes its place (R)",
-            Do::Swap,
-        ));
-        wanted.push((
-            "Words",
-            Icon::Pen,
-            "Other words under the picture (F2)",
-            Do::Words,
-        ));
-    }
+    let wanted = offered(desk, step);
     for (label, icon, tip, what) in wanted {
         let name = format!("{label}: {}", step.label);
         let b = Button::new(("step", label), if signs { &name } else { label }).tip(tip);
@@ -195,8 +169,57 @@ fn step_buttons(
 enum Do {
     Words,
     Swap,
+    Choice,
     Off,
+    Instead,
+    Today,
     Restore,
+}
+
+/// What can be done with a step, from the right to the left.
+fn offered(desk: &Desk<'_>, step: &Step) -> Vec<(&'static str, Icon, &'static str, Do)> {
+    let slot = matches!(step.at, StepRef::Slot(_));
+    let off = step.state == StepState::NotToday;
+    let by_hand = desk
+        .view
+        .session
+        .zip(desk.view.participant)
+        .is_some_and(|(s, p)| {
+            let hand = s.hand_of(p.id);
+            hand.is_some_and(|h| h.not_today.contains_key(&step.at))
+        });
+    let mut all = Vec::new();
+    if step.differs() && !matches!(step.at, StepRef::Own(_)) {
+        let tip = "Back to what the timetable says (Backspace)";
+        all.push(("As timetable", Icon::Undo, tip, Do::Restore));
+    }
+    if off {
+        if by_hand {
+            let tip = "It is done today after all; other changes stay (T)";
+            all.push(("Today", Icon::Tick, tip, Do::Today));
+        }
+        if slot {
+            let tip = "The next symbol you pick comes instead (I)";
+            all.push(("Instead", Icon::Swap, tip, Do::Instead));
+        }
+        return all;
+    }
+    let label = match step.at {
+        StepRef::Own(_) | StepRef::Instead(_) => "Take off",
+        StepRef::Slot(_) | StepRef::Standing(..) => "Not today",
+    };
+    all.push((label, Icon::Bin, "Off the line (Delete)", Do::Off));
+    let tip = "The next symbol you pick takes its place (R)";
+    all.push(("Swap", Icon::Swap, tip, Do::Swap));
+    let tip = "Two or three things to choose from (C)";
+    all.push(("Choice", Icon::Diamond, tip, Do::Choice));
+    all.push((
+        "Words",
+        Icon::Pen,
+        "Other words under the picture (F2)",
+        Do::Words,
+    ));
+    all
 }
 
 fn act(desk: &mut Desk<'_>, state: &mut BoardsState, step: StepRef, what: Do) {
@@ -212,7 +235,10 @@ fn act(desk: &mut Desk<'_>, state: &mut BoardsState, step: StepRef, what: Do) {
                 Some(step)
             }
         }
-        Do::Off => desk.board(who, BoardEdit::TakeOff(step)),
+        Do::Choice => state.begin_choice(step),
+        Do::Instead => state.begin_instead(step),
+        Do::Today => desk.board(who, BoardEdit::DoToday(step)),
+        Do::Off => super::take_off(desk, step),
         Do::Restore => desk.board(who, BoardEdit::Restore(step)),
     }
     if what == Do::Swap && state.swap.is_some() {

@@ -8,7 +8,7 @@ use egui::{
 use super::card::{self, Look};
 use super::held::{self, Held};
 use super::{BoardsState, slips};
-use crate::model::board::{Board, Step};
+use crate::model::board::{Board, Step, StepState};
 use crate::model::club::Club;
 use crate::model::edit::BoardEdit;
 use crate::model::finding::Finding;
@@ -455,9 +455,19 @@ impl Strip<'_> {
                 desk.ask(Command::ChooseStep(Some(next.at)));
                 ui.memory_mut(|m| m.request_focus(card_id(who, next.at)));
             }
-            desk.board(who, BoardEdit::TakeOff(step.at));
+            super::take_off(desk, step.at);
         }
-        if pressed(Key::Backspace) && matches!(step.at, StepRef::Slot(_)) {
+        let off = step.state == StepState::NotToday;
+        if off && pressed(Key::T) {
+            desk.board(who, BoardEdit::DoToday(step.at));
+        }
+        if off && matches!(step.at, StepRef::Slot(_)) && pressed(Key::I) {
+            state.begin_instead(step.at);
+        }
+        if !off && pressed(Key::C) {
+            state.begin_choice(step.at);
+        }
+        if pressed(Key::Backspace) && !matches!(step.at, StepRef::Own(_)) {
             desk.board(who, BoardEdit::Restore(step.at));
         }
         if pressed(Key::F2) {
@@ -481,7 +491,7 @@ impl Strip<'_> {
         let who = self.person.id;
         if !rect.contains(at) {
             if let Held::Step(step, _) = held.as_ref() {
-                desk.board(who, BoardEdit::TakeOff(*step));
+                super::take_off(desk, *step);
             }
             return;
         }

@@ -1,6 +1,7 @@
 //! The place Boards: participants at the side, one board on the strand, symbols below; or all
 //! boards at once.
 
+mod asks;
 pub mod card;
 mod group;
 mod header;
@@ -17,6 +18,7 @@ use super::theme;
 use super::tray::{self, Pick, Tray, TrayState};
 use super::widgets::within;
 use crate::model::edit::BoardEdit;
+use crate::model::hand::Content;
 use crate::model::ids::{ParticipantId, StepRef};
 
 /// Below this width the participants show their marks alone.
@@ -37,6 +39,10 @@ pub struct BoardsState {
     pub tray: TrayState,
     /// The step that the next symbol takes the place of.
     pub swap: Option<StepRef>,
+    /// The step that is not today, for which what comes instead is picked.
+    pub instead: Option<StepRef>,
+    /// The step whose choice is being put together.
+    pub offer: Option<StepRef>,
     /// The step whose words are being changed.
     pub relabel: Option<StepRef>,
     /// Put the keyboard on the chosen step in this frame.
@@ -63,12 +69,54 @@ impl BoardsState {
         if now != self.seen {
             self.swap = None;
             self.relabel = None;
+            self.instead = None;
+            self.offer = None;
             self.seen = now;
         }
         let there = |s: &StepRef| desk.view.board().is_some_and(|b| b.position(*s).is_some());
         self.swap = self.swap.filter(there);
         self.relabel = self.relabel.filter(there);
+        self.instead = self.instead.filter(there);
+        self.offer = self.offer.filter(there);
     }
+}
+
+impl BoardsState {
+    /// The next symbols picked are what can be chosen at a step.
+    fn begin_choice(&mut self, step: StepRef) {
+        let open = self.offer == Some(step);
+        self.offer = (!open).then_some(step);
+        (self.swap, self.instead) = (None, None);
+        self.tray.focus_search = !open;
+    }
+
+    /// The next symbol picked comes instead of a step.
+    fn begin_instead(&mut self, step: StepRef) {
+        self.instead = Some(step);
+        (self.swap, self.offer) = (None, None);
+        self.tray.focus_search = true;
+    }
+}
+
+/// Takes a step off: what is in the water gets its dry replacement instead at once.
+fn take_off(desk: &mut Desk<'_>, step: StepRef) {
+    let Some(person) = desk.view.participant else {
+        return;
+    };
+    let club = desk.view.club;
+    let shown = desk
+        .view
+        .board()
+        .and_then(|b| b.steps.get(b.position(step)?));
+    let activity = shown.and_then(|s| club.activity(s.activity?));
+    let dry = activity
+        .filter(|a| a.in_water && matches!(step, StepRef::Slot(_)))
+        .and_then(|a| club.activity(a.dry_replacement?));
+    let edit = match dry {
+        Some(dry) => BoardEdit::NotToday(step, Some(Content::of(dry))),
+        None => BoardEdit::TakeOff(step),
+    };
+    desk.board(person.id, edit);
 }
 
 /// Shows the place.
@@ -97,11 +145,25 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut BoardsState, rect: Rec
         pos2(main.left(), tray.top() - slip_height),
         pos2(main.right(), tray.top() - 8.0),
     );
+    let asks = asks::of(desk.view, state);
+    let lines = asks.len().min(if short { 1 } else { 2 });
+    let ask = Rect::from_min_size(
+        pos2(main.left(), head.bottom() + 2.0),
+        vec2(main.width(), lines as f32 * asks::LINE),
+    );
     let board = Rect::from_min_max(
-        pos2(main.left(), head.bottom()),
+        pos2(
+            main.left(),
+            ask.bottom() - if lines == 0 { 2.0 } else { 0.0 },
+        ),
         pos2(main.right(), tray.top() - slip_height - 4.0),
     );
     within(ui, "head", head, |ui| header::show(ui, desk, state, head));
+    if lines > 0 {
+        within(ui, "asks", ask, |ui| {
+            asks::show(ui, desk, state, &asks, ask)
+        });
+    }
     line::show(ui, desk, state, board);
     if slip_height > 0.0 {
         within(ui, "slips", slip, |ui| slips::show(ui, desk, &slips, slip));
@@ -123,12 +185,15 @@ fn symbols(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut BoardsState, rect: Rect
         let at = board.position(s)?;
         Some((at + 1, board.steps[at].label.as_str()))
     });
-    let does = match (state.swap, chosen) {
+    let picking = state.swap.or(state.instead).or(state.offer);
+    let does = match (picking, chosen) {
+        (Some(_), _) if state.offer.is_some() => "Pick what can be chosen".to_owned(),
+        (Some(_), _) if state.instead.is_some() => "Pick what comes instead".to_owned(),
         (Some(_), _) => "Pick what takes its place".to_owned(),
         (None, Some((n, label))) => format!("Enter adds after {n} {label}"),
         (None, None) => "Drag one up, or press Enter".to_owned(),
     };
-    let eager = state.swap.is_some();
+    let eager = picking.is_some();
     let shown = Tray {
         name: "symbols",
         items,
@@ -142,6 +207,15 @@ fn symbols(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut BoardsState, rect: Rect
         shown.show(ui, desk, &mut state.tray, rect),
         state.swap.or(desk.view.step),
     ) {
+        (Some(Pick::Add(c)), _) if state.offer.is_some() => offer(desk, state, c),
+        (Some(Pick::Add(c)), _) if state.instead.is_some() => {
+            let step = state.instead.take();
+            state.tray.search.clear();
+            state.focus_step = true;
+            if let Some(step) = step {
+                desk.board(person.id, BoardEdit::NotToday(step, Some(c)));
+            }
+        }
         (Some(Pick::Add(c)), Some(step)) if eager => {
             state.swap = None;
             state.tray.search.clear();
@@ -155,4 +229,17 @@ fn symbols(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut BoardsState, rect: Rect
         (Some(Pick::Swap(c)), Some(step)) => desk.board(person.id, BoardEdit::Replace(step, c)),
         (Some(Pick::Swap(_)) | None, _) => {}
     }
+}
+
+/// One more thing to choose from.
+fn offer(desk: &mut Desk<'_>, state: &mut BoardsState, content: Content) {
+    let (Some(step), Some(person)) = (state.offer, desk.view.participant) else {
+        return;
+    };
+    state.tray.search.clear();
+    let at = desk.view.board().and_then(|b| b.position(step));
+    let now = at.and_then(|at| Some(desk.view.board()?.steps.get(at)?.options.clone()));
+    let mut next = now.unwrap_or_default();
+    next.push(content);
+    desk.board(person.id, BoardEdit::Offer(step, next));
 }

@@ -2,7 +2,14 @@
 
 mod club;
 mod helpers;
+mod manner;
 mod participants;
+mod profile;
+mod readers;
+pub mod seen;
+pub mod standing;
+
+use std::collections::BTreeSet;
 
 use egui::{Id, Rect, Ui, vec2};
 
@@ -12,6 +19,8 @@ use super::theme;
 use super::widgets::choose::segments;
 use super::widgets::within;
 use crate::model::ids::HelperId;
+use crate::model::privacy::Class;
+use crate::model::profile::Section;
 
 /// Which side is shown.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -31,8 +40,31 @@ const PANES: [(Pane, &str); 3] = [
     (Pane::Club, "The club"),
 ];
 
+/// Which page of a participant is shown.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Page {
+    /// Name, mark, sizes, figures.
+    #[default]
+    Looks,
+    /// How the board is given.
+    Board,
+    /// What always differs.
+    Always,
+    /// What is known.
+    Know,
+    /// What others see.
+    Seen,
+}
+
+const PAGES: [(Page, &str); 5] = [
+    (Page::Looks, "Looks"),
+    (Page::Board, "Their board"),
+    (Page::Always, "Always different"),
+    (Page::Know, "Good to know"),
+    (Page::Seen, "Seen by"),
+];
+
 /// What the place remembers.
-#[derive(Default)]
 pub struct PeopleState {
     /// What is shown.
     pub pane: Pane,
@@ -40,8 +72,28 @@ pub struct PeopleState {
     helper: Option<HelperId>,
     /// How many helpers there were, to choose a new one.
     helpers: usize,
-    /// A mark being picked.
+    /// A mark or a picture being picked.
     pub picker: Option<Picker>,
+    /// The page of a participant.
+    pub page: Page,
+    /// Sections that are folded open.
+    open: BTreeSet<Section>,
+    /// By whose eyes the last page looks.
+    seen_by: Class,
+}
+
+impl Default for PeopleState {
+    fn default() -> Self {
+        Self {
+            pane: Pane::default(),
+            helper: None,
+            helpers: 0,
+            picker: None,
+            page: Page::default(),
+            open: BTreeSet::from([Section::Board]),
+            seen_by: Class::Public,
+        }
+    }
 }
 
 /// Shows the place.

@@ -4,7 +4,7 @@ use egui::{
     Align2, CursorIcon, Id, Rect, Role, Sense, Stroke, StrokeKind, Ui, Vec2, WidgetInfo, pos2, vec2,
 };
 
-use super::PeopleState;
+use super::{PAGES, Page, PeopleState, manner, profile, seen, standing};
 use crate::model::club::Club;
 use crate::model::edit::Edit;
 use crate::model::ids::{ParticipantId, SymbolId};
@@ -149,9 +149,57 @@ fn fresh(club: &Club) -> Participant {
 
 fn form(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut PeopleState, person: &Participant) {
     let mut next = person.clone();
+    let names: Vec<&str> = PAGES.iter().map(|(_, n)| *n).collect();
+    let now = PAGES
+        .iter()
+        .position(|(p, _)| *p == state.page)
+        .unwrap_or(0);
+    if let Some(i) = segments_here(ui, "participant-page", &names, now) {
+        state.page = PAGES[i].0;
+    }
+    ui.add_space(10.0);
+    match state.page {
+        Page::Looks => looks(ui, desk, state, person, &mut next),
+        Page::Board => manner::show(ui, desk, person, &mut next),
+        Page::Always => standing::show(ui, desk, state, person, &mut next),
+        Page::Know => profile::show(ui, desk, state, person, &mut next),
+        Page::Seen => seen::show(ui, desk, state, person),
+    }
+    if next != *person {
+        desk.edit(Edit::ChangeParticipant(next));
+    }
+    ui.add_space(6.0);
+    ui.horizontal(|ui| {
+        let comes = desk.view.boards.iter().any(|(id, _)| *id == person.id);
+        let b = Button::new("to-board", "To the board")
+            .icon(Icon::Right)
+            .enabled(comes);
+        if b.show(ui).clicked() {
+            desk.ask(Command::Show(Place::Boards));
+        }
+        let b = Button::new(("participant-remove", person.id), "Remove")
+            .icon(Icon::Bin)
+            .weight(Weight::Quiet);
+        if b.tip("With all hand changes; Undo brings them back")
+            .show(ui)
+            .clicked()
+        {
+            desk.edit(Edit::RemoveParticipant(person.id));
+        }
+    });
+}
+
+/// Name, mark, sizes, and how the people in the pictures look.
+fn looks(
+    ui: &mut Ui,
+    desk: &mut Desk<'_>,
+    state: &mut PeopleState,
+    person: &Participant,
+    next: &mut Participant,
+) {
     row(ui, |ui| {
         mark(ui, desk, state, person);
-        name_and_size(ui, desk, person, &mut next);
+        name_and_size(ui, desk, person, next);
     });
     row(ui, |ui| {
         block(ui, "The story speaks as", 330.0, theme::CONTROL, |ui| {
@@ -181,32 +229,10 @@ fn form(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut PeopleState, person: &Part
             "Skin of the main person in the pictures",
             420.0,
             96.0,
-            |ui| skin(ui, desk, person, &mut next),
+            |ui| skin(ui, desk, person, next),
         );
     });
-    note(ui, desk, person, &mut next);
-    if next != *person {
-        desk.edit(Edit::ChangeParticipant(next));
-    }
-    ui.add_space(6.0);
-    ui.horizontal(|ui| {
-        let comes = desk.view.boards.iter().any(|(id, _)| *id == person.id);
-        let b = Button::new("to-board", "To the board")
-            .icon(Icon::Right)
-            .enabled(comes);
-        if b.show(ui).clicked() {
-            desk.ask(Command::Show(Place::Boards));
-        }
-        let b = Button::new(("participant-remove", person.id), "Remove")
-            .icon(Icon::Bin)
-            .weight(Weight::Quiet);
-        if b.tip("With all hand changes; Undo brings them back")
-            .show(ui)
-            .clicked()
-        {
-            desk.edit(Edit::RemoveParticipant(person.id));
-        }
-    });
+    note(ui, desk, person, next);
 }
 
 /// The mark, large; a click picks another.

@@ -8,6 +8,7 @@ use egui::{Align2, CursorIcon, Id, Rect, Role, Sense, Ui, Vec2, WidgetInfo, pos2
 
 use super::SessionState;
 use crate::model::club::{Activity, Club};
+use crate::model::conditions::Known;
 use crate::model::edit::Edit;
 use crate::model::ids::{ActivityId, SymbolId};
 use crate::ui::desk::Desk;
@@ -218,6 +219,8 @@ fn form(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut SessionState, a: &Activity
             }
         },
     );
+    place_and_thing(ui, desk, a, &mut next);
+    not_when(ui, a, &mut next);
     if next != *a {
         desk.edit(Edit::ChangeActivity(next));
     }
@@ -227,6 +230,53 @@ fn form(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut SessionState, a: &Activity
     if b.show(ui).clicked() {
         desk.edit(Edit::RemoveActivity(a.id));
     }
+}
+
+/// Where it is done, and the thing that stands for it where no picture is understood.
+fn place_and_thing(ui: &mut Ui, desk: &mut Desk<'_>, a: &Activity, next: &mut Activity) {
+    let id = |what: &str| Id::unique(("activity-field", a.id, what));
+    row(ui, |ui| {
+        block(ui, "Where it is done", 300.0, theme::CONTROL, |ui| {
+            let width = ui.available_width();
+            let f = Field::new(id("place"), "Where it is done", &a.place).hint("at the jetty");
+            if let Some(place) = f.show(ui, desk.drafts, width) {
+                next.place = place;
+            }
+        });
+        block(
+            ui,
+            "A real thing that stands for it",
+            300.0,
+            theme::CONTROL,
+            |ui| {
+                let width = ui.available_width();
+                let name = "A real thing that stands for it";
+                let f = Field::new(id("thing"), name, &a.thing).hint("a paddle");
+                if let Some(thing) = f.show(ui, desk.drafts, width) {
+                    next.thing = thing;
+                }
+            },
+        );
+    });
+}
+
+/// Conditions under which the club does not do it.
+fn not_when(ui: &mut Ui, a: &Activity, next: &mut Activity) {
+    words::soft(ui, "Not done when it is, as the club decided:");
+    row(ui, |ui| {
+        for known in Known::ALL {
+            let on = a.not_when.contains(&known);
+            let b = Button::new(("not-when", a.id, known.word()), known.label());
+            if b.weight(Weight::Chosen(on)).show(ui).clicked() {
+                if on {
+                    next.not_when.remove(&known);
+                } else {
+                    next.not_when.insert(known);
+                }
+            }
+        }
+    });
+    ui.add_space(6.0);
 }
 
 fn lines(text: &str) -> Vec<String> {

@@ -1,6 +1,8 @@
 //! The place Session: which date, its timetable, who comes, and the activities the club offers.
 
 mod activities;
+mod afterwards;
+mod day;
 mod details;
 mod row;
 mod timetable;
@@ -27,15 +29,24 @@ pub enum Pane {
     Timetable,
     /// Participants and helpers.
     WhoComes,
+    /// What the day may bring.
+    TheDay,
+    /// What was seen.
+    Afterwards,
     /// What the club offers.
     Activities,
 }
 
-const PANES: [(Pane, &str); 3] = [
+const PANES: [(Pane, &str); 5] = [
     (Pane::Timetable, "Timetable"),
     (Pane::WhoComes, "Who comes"),
+    (Pane::TheDay, "The day"),
+    (Pane::Afterwards, "Afterwards"),
     (Pane::Activities, "Activities"),
 ];
+
+/// Widest the choice of panes gets.
+const PANES_WIDE: f32 = 620.0;
 
 /// What the place remembers.
 #[derive(Default)]
@@ -48,6 +59,8 @@ pub struct SessionState {
     pub slot: Option<SlotId>,
     /// The row that the next activity takes the place of.
     pub swap: Option<SlotId>,
+    /// The row whose choice is being put together.
+    pub offer: Option<SlotId>,
     /// The place that what is in the hand would take.
     gap: Option<usize>,
     /// Put the keyboard on the chosen row.
@@ -68,7 +81,7 @@ pub struct SessionState {
 pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut SessionState, rect: Rect) {
     let top = rect.with_max_y(rect.top() + theme::CONTROL);
     let narrow = rect.width() < 900.0;
-    let wide = (rect.width() * 0.5).clamp(300.0, 440.0);
+    let wide = (rect.width() * 0.5).clamp(300.0, PANES_WIDE);
     let panes = Rect::from_min_size(top.min, vec2(wide, theme::CONTROL));
     let names: Vec<&str> = PANES.iter().map(|(_, n)| *n).collect();
     let now = PANES
@@ -88,6 +101,10 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut SessionState, rect: Re
         Pane::Timetable => timetable::show(ui, desk, state, below),
         Pane::WhoComes => within(ui, "who-comes", below, |ui| {
             who_comes::show(ui, desk, below)
+        }),
+        Pane::TheDay => within(ui, "the-day", below, |ui| day::show(ui, desk, below)),
+        Pane::Afterwards => within(ui, "afterwards", below, |ui| {
+            afterwards::show(ui, desk, below)
         }),
         Pane::Activities => within(ui, "activities", below, |ui| {
             activities::show(ui, desk, state, below)

@@ -11,7 +11,7 @@ use crate::model::edit::TimetableEdit;
 use crate::model::finding::{Severity, Spot};
 use crate::model::hand::Content;
 use crate::model::ids::{SessionId, SlotId};
-use crate::model::session::{Session, Slot};
+use crate::model::session::{Off, Session, Slot};
 use crate::ui::boards::held::Held;
 use crate::ui::checks;
 use crate::ui::desk::Desk;
@@ -40,6 +40,14 @@ fn begin_swap(state: &mut SessionState, slot: SlotId) {
         Some(slot)
     };
     state.tray.focus_search = state.swap.is_some();
+}
+
+/// The activities picked next are what can be chosen in this row; asked twice, it ends.
+fn begin_offer(state: &mut SessionState, slot: SlotId) {
+    state.slot = Some(slot);
+    state.swap = None;
+    state.offer = (state.offer != Some(slot)).then_some(slot);
+    state.tray.focus_search = state.offer.is_some();
 }
 
 /// A row to be shown.
@@ -87,8 +95,13 @@ impl Row<'_> {
         } else {
             ""
         };
+        let off = if self.slot.off.is_some() {
+            ", not today"
+        } else {
+            ""
+        };
         format!(
-            "{} {}, {} min{wet}, row {} of {}",
+            "{} {}, {} min{wet}{off}, row {} of {}",
             self.activity.label,
             self.times,
             self.slot.minutes,
@@ -137,13 +150,42 @@ impl Row<'_> {
         let picture = cells.picture.shrink(4.0);
         let symbol = &self.activity.symbol;
         desk.pictures.symbol(p, picture, symbol, Default::default());
-        let (label, colour) = if swapping {
-            ("Pick an activity below…", t.col.accent)
+        let colour = if swapping { t.col.accent } else { ink };
+        let said = if swapping {
+            "Pick an activity below…".to_owned()
         } else {
-            (self.activity.label.as_str(), ink)
+            self.said(desk)
         };
-        words::line(p, cells.label, left, label, theme::bold(17.0), colour);
+        words::line(p, cells.label, left, &said, theme::bold(17.0), colour);
         self.signs(ui, desk, cells, ink);
+    }
+
+    /// What the row says: what is done, what can be chosen, that it is not today.
+    fn said(&self, desk: &Desk<'_>) -> String {
+        let label = &self.activity.label;
+        if let Some(off) = self.slot.off {
+            let instead = off.instead.and_then(|id| desk.view.club.activity(id));
+            return match instead {
+                Some(a) => format!("Not today: {label}. Instead: {}", a.label),
+                None => format!("Not today: {label}"),
+            };
+        }
+        if self.slot.options.is_empty() {
+            return label.clone();
+        }
+        let each: Vec<&str> = self.slot.options.iter().map(|o| o.label.as_str()).collect();
+        format!("{label}: {}", each.join(" or "))
+    }
+
+    /// Calls the row off with its dry replacement, or takes that back.
+    fn turn_off(&self, desk: &mut Desk<'_>) {
+        let off = match self.slot.off {
+            Some(_) => None,
+            None => Some(Off {
+                instead: self.activity.dry_replacement,
+            }),
+        };
+        desk.timetable(TimetableEdit::Off(self.slot.id, off));
     }
 
     /// The wave of an activity in the water, and the sign of what was found about the row.
@@ -204,6 +246,26 @@ impl Row<'_> {
         {
             begin_swap(state, slot.id);
         }
+        let weight = |on: bool| {
+            if on {
+                Weight::Chosen(true)
+            } else {
+                Weight::Quiet
+            }
+        };
+        let offers = state.offer == Some(slot.id);
+        let name = "A choice at *";
+        if room && small(name, Icon::Diamond, weight(offers), cells.offer, ui) {
+            begin_offer(state, slot.id);
+        }
+        let name = if slot.off.is_some() {
+            "* today after all"
+        } else {
+            "* not today"
+        };
+        if small(name, Icon::Cross, weight(slot.off.is_some()), cells.off, ui) {
+            self.turn_off(desk);
+        }
         if small("Take * out", Icon::Bin, Weight::Quiet, cells.out, ui) {
             desk.timetable(TimetableEdit::Remove(slot.id));
         }
@@ -260,6 +322,12 @@ impl Row<'_> {
         if pressed(Key::R) {
             begin_swap(state, self.slot.id);
         }
+        if pressed(Key::C) {
+            begin_offer(state, self.slot.id);
+        }
+        if pressed(Key::T) {
+            self.turn_off(desk);
+        }
     }
 }
 
@@ -271,6 +339,8 @@ struct Cells {
     part: Rect,
     minutes: Rect,
     swap: Rect,
+    offer: Rect,
+    off: Rect,
     out: Rect,
 }
 
@@ -280,8 +350,13 @@ impl Cells {
         let small = row.width() < 860.0;
         let at = |x: f32, w: f32| Rect::from_min_size(pos2(x, y - side / 2.0), vec2(w, side));
         let out = at(row.right() - side - 8.0, side);
+        let off = at(out.left() - side - 4.0, side);
+        let offer = at(
+            off.left() - if small { 0.0 } else { side + 4.0 },
+            if small { 0.0 } else { side },
+        );
         let swap = at(
-            out.left() - if small { 0.0 } else { side + 4.0 },
+            offer.left() - if small { 0.0 } else { side + 4.0 },
             if small { 0.0 } else { side },
         );
         let minutes = at(swap.left() - 176.0, 168.0);
@@ -305,6 +380,8 @@ impl Cells {
             part,
             minutes,
             swap,
+            offer,
+            off,
             out,
         }
     }

@@ -36,7 +36,7 @@ pub fn place_at(tops: &[f32], height: f32, y: f32) -> usize {
 /// Shows the pane.
 pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut SessionState, rect: Rect) {
     let top = Rect::from_min_max(
-        pos2(rect.left() + 452.0, rect.top() - 54.0),
+        pos2(rect.left() + super::PANES_WIDE + 12.0, rect.top() - 54.0),
         pos2(rect.right(), rect.top() - 10.0),
     );
     let narrow = rect.width() < 900.0;
@@ -102,6 +102,7 @@ fn follow(state: &mut SessionState, session: &Session) {
     let there = |s: &SlotId| session.slot(*s).is_some();
     state.slot = state.slot.filter(there);
     state.swap = state.swap.filter(there);
+    state.offer = state.offer.filter(there);
     let n = session.timetable.len();
     if n == state.rows + 1 {
         state.slot = session.timetable.iter().map(|s| s.id).max_by_key(|s| s.0);
@@ -125,6 +126,7 @@ fn activities(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut SessionState, rect: 
             .map_or("", |a| a.label.as_str())
     };
     let does = match (state.swap, at) {
+        _ if state.offer.is_some() => "Pick what can be chosen; again takes it out".to_owned(),
         (Some(_), _) => "Pick what takes its place".to_owned(),
         (None, Some(i)) => format!(
             "Enter adds after {} {}",
@@ -138,12 +140,16 @@ fn activities(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut SessionState, rect: 
         name: "activity-tray",
         items,
         own,
-        eager: state.swap.is_some(),
+        eager: state.swap.is_some() || state.offer.is_some(),
         does,
         figure: Default::default(),
     };
     let picked = shown.show(ui, desk, &mut state.tray, rect);
     let swap = state.swap.or(state.slot);
+    if let (Some(Pick::Add(c) | Pick::Swap(c)), Some(slot)) = (&picked, state.offer) {
+        offer(desk, session, slot, c);
+        return;
+    }
     match (picked, swap) {
         (Some(Pick::Add(c)), _) if state.swap.is_none() => {
             let place = at.map_or(session.timetable.len(), |i| i + 1);
@@ -161,6 +167,18 @@ fn activities(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut SessionState, rect: 
         }
         _ => {}
     }
+}
+
+/// Adds something to what can be chosen in a row, or takes it out again.
+fn offer(desk: &mut Desk<'_>, session: &Session, slot: SlotId, content: &Content) {
+    let now = session.slot(slot).map_or(&[][..], |s| &s.options);
+    let mut next = now.to_vec();
+    if now.contains(content) {
+        next.retain(|o| o != content);
+    } else {
+        next.push(content.clone());
+    }
+    desk.timetable(TimetableEdit::Options(slot, next));
 }
 
 /// One frame of the list.

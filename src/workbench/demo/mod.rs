@@ -1,5 +1,8 @@
 //! The demo club: an invented paddle and play club at a lagoon, with two sessions, eight
-//! participants and the hand changes of one evening. Nobody in it exists.
+//! participants and the hand changes of one evening. Nobody in it exists. Here: the club and its
+//! sessions; `people` says what is known about each participant.
+
+mod people;
 
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
@@ -7,6 +10,7 @@ use std::sync::Arc;
 use jiff::civil::{Date, Time};
 
 use crate::model::club::{Activity, Club, Paper, Part, Rules};
+use crate::model::conditions::{Condition, Known};
 use crate::model::hand::{Content, HandChanges, Placement};
 use crate::model::ids::{
     ActivityId, HelperId, OwnId, PartId, ParticipantId, SessionId, SlotId, StepRef, SymbolId,
@@ -16,8 +20,10 @@ use crate::model::manner::Manner;
 use crate::model::people::{Age, Figure, Helper, Participant, Role, Skin, Voice};
 use crate::model::privacy::{Class, Guarded};
 use crate::model::profile::Profile;
-use crate::model::session::{Session, Slot};
+use crate::model::record::{Record, Used};
+use crate::model::session::{Off, Session, Slot};
 use crate::model::standing::Standing;
+use crate::symbols::lexicon::lexicon;
 use crate::units::Length;
 
 /// The parts of the day.
@@ -446,6 +452,23 @@ const HELPERS: [(&str, &[Role]); 6] = [
 /// A session: title, date, start, timetable (activity by symbol, minutes).
 type SessionRow = (&'static str, Date, Time, &'static [(&'static str, u32)]);
 
+/// Under which condition an activity is not done.
+const NOT_WHEN: [(&str, Known); 3] = [
+    ("canoe", Known::Windy),
+    ("canoe", Known::Thunder),
+    ("splash", Known::Stingers),
+];
+
+/// Where activities are done.
+const PLACES: [(&str, &str); 6] = [
+    ("say_hello", "landing"),
+    ("welcome_circle", "landing"),
+    ("dig", "sand bank"),
+    ("canoe", "jetty"),
+    ("splash", "water's edge"),
+    ("bye", "landing"),
+];
+
 const PLACE: &str = "Heron Landing, Reedwater Lagoon";
 
 const SESSIONS: [SessionRow; 2] = [
@@ -518,10 +541,30 @@ pub fn club() -> Club {
         sessions: Vec::new(),
         next_id: 0,
     };
+    people::settle(&mut next, &mut club);
+    for (symbol, known) in NOT_WHEN {
+        let mut all = club.activities.iter_mut();
+        if let Some(a) = all.find(|a| a.symbol.as_str() == symbol) {
+            Arc::make_mut(a).not_when.insert(known);
+        }
+    }
+    for (symbol, place) in PLACES {
+        let mut all = club.activities.iter_mut();
+        if let Some(a) = all.find(|a| a.symbol.as_str() == symbol) {
+            Arc::make_mut(a).place = place.into();
+        }
+    }
     let mut boats = session(&mut next, &club, &SESSIONS[0]);
     let mut shore = session(&mut next, &club, &SESSIONS[1]);
     boats.hand = boat_morning(&mut next, &club, &boats);
     shore.hand = shore_morning(&mut next, &club, &shore);
+    boats.records = seen(&club);
+    shore.from = Some(boats.id);
+    shore.conditions = vec![
+        Condition::Known(Known::Windy),
+        Condition::Words("The path by the reeds is closed".into()),
+    ];
+    call_off(&club, &mut shore, "splash");
     shore.away = marked(&club, "fish").into_iter().collect();
     shore.helpers_away = club.helpers.last().map(|h| h.id).into_iter().collect();
     club.sessions = vec![Arc::new(boats), Arc::new(shore)];
@@ -644,10 +687,9 @@ fn boat_morning(
     session: &Session,
 ) -> BTreeMap<ParticipantId, HandChanges> {
     let mut hands = Hands::new(club, session);
-    hands.swap("leaf", "song", "drum");
-    hands.own_after(next, "feather", "canoe", "quiet_place");
-    hands.not_today("moon", "canoe");
-    hands.own_after(next, "moon", "canoe", "find_shells");
+    hands.choose("kite", "dig", &["dig", "find_shells", "something_else"]);
+    hands.not_today("moon", "canoe", "find_shells");
+    hands.own_after(next, "star", "dig", "drink");
     hands.relabel("boat", "canoe", "Red boat");
     hands.move_after("star", "sunscreen", "say_hello");
     hands.all
@@ -660,7 +702,7 @@ fn shore_morning(
     session: &Session,
 ) -> BTreeMap<ParticipantId, HandChanges> {
     let mut hands = Hands::new(club, session);
-    hands.own_after(next, "feather", "splash", "quiet_place");
+    hands.own_after(next, "feather", "rinse", "fidget");
     hands.swap("moon", "splash", "ball");
     hands.move_after("star", "sunscreen", "say_hello");
     hands.all
@@ -697,25 +739,24 @@ impl<'a> Hands<'a> {
         slots.find(|s| s.activity == activity).map(|s| s.id)
     }
 
-    fn content(&self, symbol: &str) -> Content {
-        let activity = with_symbol(self.club, symbol);
-        Content {
-            activity: activity.map(|a| a.id),
-            symbol: SymbolId::new(symbol),
-            label: activity.map_or_else(String::new, |a| a.label.clone()),
-        }
-    }
-
     fn swap(&mut self, mark: &str, from: &str, to: &str) {
-        let content = self.content(to);
+        let content = content(self.club, to);
         self.at(mark, from, |hand, slot| {
             hand.replaced.insert(StepRef::Slot(slot), content);
         });
     }
 
-    fn not_today(&mut self, mark: &str, symbol: &str) {
+    fn not_today(&mut self, mark: &str, symbol: &str, instead: &str) {
+        let instead = content(self.club, instead);
         self.at(mark, symbol, |hand, slot| {
-            hand.not_today.insert(StepRef::Slot(slot), None);
+            hand.not_today.insert(StepRef::Slot(slot), Some(instead));
+        });
+    }
+
+    fn choose(&mut self, mark: &str, symbol: &str, options: &[&str]) {
+        let options = options.iter().map(|s| content(self.club, s)).collect();
+        self.at(mark, symbol, |hand, slot| {
+            hand.choices.insert(StepRef::Slot(slot), options);
         });
     }
 
@@ -726,7 +767,7 @@ impl<'a> Hands<'a> {
     }
 
     fn own_after(&mut self, next: &mut Numbers, mark: &str, after: &str, symbol: &str) {
-        let content = self.content(symbol);
+        let content = content(self.club, symbol);
         let own = OwnId(next.next());
         let before = self.up_to(after);
         self.at(mark, after, |hand, _| {
@@ -756,6 +797,64 @@ impl<'a> Hands<'a> {
             .skip_while(|id| Some(*id) != last)
             .map(StepRef::Slot)
             .collect()
+    }
+}
+
+/// An activity by its symbol, or else the symbol under its usual words.
+fn content(club: &Club, symbol: &str) -> Content {
+    if let Some(activity) = with_symbol(club, symbol) {
+        return Content::of(activity);
+    }
+    let symbol = SymbolId::new(symbol);
+    Content {
+        label: lexicon(&club.rules.words).label(&symbol).to_owned(),
+        activity: None,
+        symbol,
+    }
+}
+
+/// What was seen on the boat morning.
+fn seen(club: &Club) -> BTreeMap<ParticipantId, Guarded<Record>> {
+    let record = |mark: &str, used, favourite: &str, next_time: &str| {
+        let record = Record {
+            used: Some(used),
+            favourite: with_symbol(club, favourite).map(|a| a.id),
+            next_time: next_time.into(),
+            ..Record::default()
+        };
+        Some((
+            marked(club, mark)?,
+            Guarded::new(Class::Coordinator, record),
+        ))
+    };
+    let kite = record(
+        "kite",
+        Used::Pointing,
+        "canoe",
+        "Hold the next tile closer.",
+    );
+    let feather = record(
+        "feather",
+        Used::Alone,
+        "canoe",
+        "The tent first, then the towel.",
+    );
+    [kite, feather].into_iter().flatten().collect()
+}
+
+/// The row with this symbol is called off for everyone, its dry replacement comes instead.
+fn call_off(club: &Club, session: &mut Session, symbol: &str) {
+    let Some(activity) = with_symbol(club, symbol) else {
+        return;
+    };
+    for slot in session
+        .timetable
+        .iter_mut()
+        .filter(|s| s.activity == activity.id)
+    {
+        slot.off = Some(Off {
+            instead: activity.dry_replacement,
+        });
     }
 }
 

@@ -1,0 +1,275 @@
+//! Between the name and the board: what is asked about changes by hand, a choice being made, what is
+//! hard today, what is left out. One line each, with its buttons; nothing stands in the way.
+
+use egui::{Align2, CornerRadius, Rect, StrokeKind, Ui, pos2, vec2};
+
+use super::BoardsState;
+use crate::model::edit::BoardEdit;
+use crate::model::hand::{Asked, Content};
+use crate::model::ids::{SlotId, StepRef, SymbolId};
+use crate::symbols::lexicon::lexicon;
+use crate::ui::desk::Desk;
+use crate::ui::icons::Icon;
+use crate::ui::theme;
+use crate::ui::widgets::button::{Button, Weight};
+use crate::ui::widgets::words;
+use crate::workbench::view::View;
+
+/// Height of a line with the white below it.
+pub const LINE: f32 = theme::CONTROL + 8.0;
+
+/// One line.
+pub enum Ask {
+    /// What can be chosen at a step is being put together.
+    Choice(StepRef),
+    /// A change that lost what it was about.
+    Asked(Asked),
+    /// A change about a step that is not on the board.
+    Waiting(StepRef),
+    /// What is hard today, and what helps.
+    Hard(String),
+    /// A row that is left out by a standing change.
+    LeftOut(SlotId, String),
+}
+
+/// The lines of the chosen board, what wants an answer first.
+pub fn of(view: &View<'_>, state: &BoardsState) -> Vec<Ask> {
+    let (Some(session), Some(person), Some(board)) = (view.session, view.participant, view.board())
+    else {
+        return Vec::new();
+    };
+    let mut all: Vec<Ask> = state.offer.map(Ask::Choice).into_iter().collect();
+    let hand = session.hand_of(person.id);
+    let asked = hand.into_iter().flat_map(|h| &h.asked);
+    all.extend(asked.cloned().map(Ask::Asked));
+    all.extend(board.waiting.iter().copied().map(Ask::Waiting));
+    let hard = person.profile.hard().for_owner();
+    for condition in &session.conditions {
+        if let Some(helps) = hard.get(condition) {
+            let label = condition.label();
+            all.push(Ask::Hard(match helps.as_str() {
+                "" => format!("Hard today: {label}."),
+                helps => format!("Hard today: {label}. What helps: {helps}."),
+            }));
+        }
+    }
+    for slot in &board.left_out {
+        let row = session.slot(*slot);
+        let activity = row.and_then(|r| view.club.activity(r.activity));
+        let label = activity.map_or_else(String::new, |a| a.label.clone());
+        all.push(Ask::LeftOut(*slot, label));
+    }
+    all
+}
+
+/// Shows as many lines as there is room for.
+pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut BoardsState, asks: &[Ask], rect: Rect) {
+    let shown = ((rect.height() / LINE) as usize).min(asks.len());
+    for (i, ask) in asks.iter().take(shown).enumerate() {
+        let top = rect.top() + i as f32 * LINE;
+        let place = Rect::from_min_size(pos2(rect.left(), top), vec2(rect.width(), theme::CONTROL));
+        let more = if i + 1 == shown {
+            asks.len() - shown
+        } else {
+            0
+        };
+        line(ui, desk, state, ask, place, more);
+    }
+}
+
+fn line(
+    ui: &mut Ui,
+    desk: &mut Desk<'_>,
+    state: &mut BoardsState,
+    ask: &Ask,
+    rect: Rect,
+    more: usize,
+) {
+    let t = theme::of(ui.ctx());
+    let r = CornerRadius::same(theme::R_CONTROL);
+    let quiet = matches!(ask, Ask::Hard(_) | Ask::LeftOut(..));
+    let edge = if quiet {
+        egui::Stroke::new(t.line(), t.col.rule)
+    } else {
+        t.edge()
+    };
+    ui.painter()
+        .rect(rect, r, t.col.panel, edge, StrokeKind::Inside);
+    let Some(who) = desk.view.participant.map(|p| p.id) else {
+        return;
+    };
+    let mut right = rect.right();
+    match ask {
+        Ask::Choice(step) => {
+            right = choice(ui, desk, state, *step, rect);
+        }
+        Ask::Asked(asked) => {
+            let keep = keep_words(asked);
+            for (label, kept) in [(keep.as_str(), true), ("Follow the timetable", false)] {
+                if at_right(ui, rect, &mut right, label, None) {
+                    desk.board(who, BoardEdit::Settle(asked.clone(), kept));
+                }
+            }
+        }
+        Ask::Waiting(step) => {
+            if at_right(ui, rect, &mut right, "Let it go", None) {
+                desk.board(who, BoardEdit::LetGo(*step));
+            }
+        }
+        Ask::LeftOut(slot, _) => {
+            if at_right(ui, rect, &mut right, "With the group today", None) {
+                desk.board(who, BoardEdit::WithGroup(*slot, true));
+            }
+        }
+        Ask::Hard(_) => {
+            let soft = Rect::from_min_max(rect.min, pos2(rect.right() - 12.0, rect.bottom()));
+            let took = words::line(
+                ui.painter(),
+                soft,
+                Align2::RIGHT_CENTER,
+                "for the helper, not on the board",
+                theme::regular(14.0),
+                t.col.soft,
+            );
+            right = took.left();
+        }
+    }
+    let mut says = sentence(ask);
+    if more > 0 {
+        says = format!("{says} ({more} more)");
+    }
+    let room = Rect::from_min_max(
+        rect.min + vec2(14.0, 0.0),
+        pos2(right - 10.0, rect.bottom()),
+    );
+    let ink = t.col.ink;
+    words::label(ui.painter(), room, &says, &[16.0, 14.5, 13.0], 2, ink);
+}
+
+/// A button that ends at `right`, which moves to its left edge.
+fn at_right(ui: &mut Ui, rect: Rect, right: &mut f32, label: &str, icon: Option<Icon>) -> bool {
+    let b = Button::new(("ask", label, rect.top() as i32), label).weight(Weight::Quiet);
+    let b = match icon {
+        Some(icon) => b.icon(icon),
+        None => b,
+    };
+    let width = b.needs(ui);
+    let place = Rect::from_min_size(pos2(*right - width, rect.top()), vec2(width, rect.height()));
+    *right = place.left();
+    b.show_at(ui, place).clicked()
+}
+
+fn keep_words(asked: &Asked) -> String {
+    match asked {
+        Asked::RowGone { shown, .. } => format!("Keep {} as own step", shown.label),
+        Asked::OtherWords { words, .. } => format!("Say {words}"),
+        Asked::OtherActivity { .. } => "Keep the change".to_owned(),
+    }
+}
+
+/// What a line says.
+pub fn sentence(ask: &Ask) -> String {
+    match ask {
+        Ask::Choice(_) => "Choice:".to_owned(),
+        Ask::Asked(Asked::RowGone { was, shown, .. }) if was.label == shown.label => {
+            format!(
+                "{} was changed here and is not in the timetable any more.",
+                was.label
+            )
+        }
+        Ask::Asked(Asked::RowGone { was, shown, .. }) => format!(
+            "{} was here for {}, which is not in the timetable any more.",
+            shown.label, was.label
+        ),
+        Ask::Asked(Asked::OtherWords { was, words, .. }) => format!(
+            "The words were “{words}” for {}; the timetable has something else now.",
+            was.label
+        ),
+        Ask::Asked(Asked::OtherActivity { was, .. }) => format!(
+            "{} was changed here; the timetable has something else now.",
+            was.label
+        ),
+        Ask::Waiting(_) => "A change waits for a step that is not on the board now.".to_owned(),
+        Ask::Hard(words) => words.clone(),
+        Ask::LeftOut(_, label) => format!("Left out, as always: {label}."),
+    }
+}
+
+/// The options of a step with what can be added in one click; gives the left edge of the buttons.
+fn choice(
+    ui: &mut Ui,
+    desk: &mut Desk<'_>,
+    state: &mut BoardsState,
+    step: StepRef,
+    rect: Rect,
+) -> f32 {
+    let mut right = rect.right();
+    if at_right(ui, rect, &mut right, "Done", Some(Icon::Tick)) {
+        state.offer = None;
+    }
+    let Some(person) = desk.view.participant else {
+        return right;
+    };
+    let now = desk.view.board().and_then(|b| {
+        let at = b.position(step)?;
+        Some(b.steps[at].options.clone())
+    });
+    let now = now.unwrap_or_default();
+    let full = now.len() >= crate::model::limits::OPTIONS;
+    for (symbol, label) in [("no", "No thanks"), ("something_else", "Something else")] {
+        let there = now.iter().any(|o| o.symbol.as_str() == symbol);
+        if there || full {
+            continue;
+        }
+        if at_right(ui, rect, &mut right, label, Some(Icon::Plus)) {
+            let mut next = now.clone();
+            next.push(plain(desk, symbol, label));
+            desk.board(person.id, BoardEdit::Offer(step, next));
+        }
+    }
+    let mut left = rect.left() + 84.0;
+    for (i, option) in now.iter().enumerate() {
+        let name = format!("{} ×", option.label);
+        let b = Button::new(("option", i), &name).tip("Take it out of the choice");
+        let width = b.needs(ui);
+        if left + width > right - 8.0 {
+            break;
+        }
+        let place = Rect::from_min_size(pos2(left, rect.top()), vec2(width, rect.height()));
+        if b.show_at(ui, place).clicked() {
+            let mut next = now.clone();
+            next.remove(i);
+            desk.board(person.id, BoardEdit::Offer(step, next));
+        }
+        left = place.right() + 8.0;
+    }
+    if now.is_empty() {
+        let t = theme::of(ui.ctx());
+        let room = Rect::from_min_max(pos2(left, rect.top()), pos2(right - 8.0, rect.bottom()));
+        words::line(
+            ui.painter(),
+            room,
+            Align2::LEFT_CENTER,
+            "pick two or three symbols below",
+            theme::regular(15.0),
+            t.col.soft,
+        );
+    }
+    right.min(rect.left() + 96.0)
+}
+
+fn plain(desk: &Desk<'_>, symbol: &str, label: &str) -> Content {
+    let symbol = SymbolId::new(symbol);
+    let own = lexicon(&desk.view.club.rules.words)
+        .label(&symbol)
+        .to_owned();
+    Content {
+        activity: None,
+        label: if symbol.as_str() == "no" || own.is_empty() {
+            label.to_owned()
+        } else {
+            own
+        },
+        symbol,
+    }
+}
