@@ -226,42 +226,40 @@ fn need_grown_up() -> Scene {
     s
 }
 
-/// An empty bowl held out, with a hopeful look: more, please.
+/// A little in one bowl, an arrow, a heap in another: more.
 fn more() -> Scene {
     let mut s = Scene::default();
-    s.group(5.2, |g| {
-        let mut c = cast::main_child(1.62, p(120.0, 236.0)).bust(64.0);
-        c.look = [0.0, -14.0, 10.0];
-        c.worry = true;
-        let bowl = c.chest() + p(0.0, 66.0);
-        let wrists = [bowl + p(-62.0, 4.0), bowl + p(62.0, 4.0)];
-        c.arms[0] = arm(wrists[0].x, wrists[0].y, 1.0, Z::Front, Hold::None);
-        c.arms[1] = arm(wrists[1].x, wrists[1].y, -1.0, Z::Front, Hold::None);
-        c.draw(g);
-        let at = |x: f64, y: f64| bowl + p(x, y);
-        g.over(
-            Path::read("M-62-14L62-14C62 20 36 46 18 48L-18 48C-36 46-62 20-62-14Z")
-                .map(|q| at(q.x, q.y)),
-            ink::SUN,
-        );
-        g.over(
-            Path::ellipse(bowl + p(0.0, -14.0), 62.0, 17.0, 0.0),
-            ink::WHITE,
-        );
-        g.dot(
-            Path::ellipse(bowl + p(0.0, -12.0), 51.0, 11.0, 0.0),
-            ink::GREY,
-        );
-        for (i, deg) in [(0, 40.0), (1, 140.0)] {
-            let h = Hand {
-                wrist: wrists[i],
-                deg,
-                len: 32.0,
-                flip: i == 0,
-                hold: Hold::Grip,
-            };
-            hand(g, h, SKIN);
-        }
+    // One in the first bowl, a heap in the second, and an arrow from the one to the other.
+    for (bowl, scale, balls) in [
+        (p(58.0, 192.0), 0.66, &[(0.0, -20.0)][..]),
+        (
+            p(168.0, 184.0),
+            0.92,
+            &[
+                (-40.0, -22.0),
+                (0.0, -24.0),
+                (40.0, -22.0),
+                (-20.0, -54.0),
+                (20.0, -54.0),
+                (0.0, -86.0),
+            ][..],
+        ),
+    ] {
+        s.group(5.2, |g| {
+            let at = |x: f64, y: f64| bowl + p(x * scale, y * scale);
+            for (x, y) in balls.iter().rev() {
+                g.over(Path::ellipse(at(*x, *y), 20.0, 20.0, 0.0), ink::CORAL);
+            }
+            g.over(
+                Path::read("M-62-14L62-14C62 20 36 46 18 48L-18 48C-36 46-62 20-62-14Z")
+                    .map(|q| at(q.x, q.y)),
+                ink::SUN,
+            );
+        });
+    }
+    s.group(0.0, |g| {
+        let pts = [p(44.0, 136.0), p(50.0, 92.0), p(78.0, 66.0), p(114.0, 66.0)];
+        arrow(g, &pts);
     });
     s
 }

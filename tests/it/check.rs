@@ -137,6 +137,7 @@ const CASES: &[Case] = &[
         0,
         |c| {
             windy(c);
+            activity(c, "Boat").not_when.clear();
         },
     ),
     (
@@ -350,7 +351,7 @@ const CASES: &[Case] = &[
             Content::of(activity(c, "Song")),
         ];
         session(c).hand.clear();
-        session(c).away = c_others(c, "leaf");
+        session(c).away = c_others(c, "kite");
         row(c, "Song").options = options;
         row(c, "Dig").off = Some(Off::default());
     }),
@@ -688,7 +689,11 @@ fn row<'a>(club: &'a mut Club, label: &str) -> &'a mut Slot {
     rows.find(|s| s.id == id).unwrap()
 }
 
+/// A windy day, which is hard for nobody.
 fn windy(club: &mut Club) {
+    for p in &mut club.participants {
+        Arc::make_mut(p).profile.set_hard(Default::default());
+    }
     session(club).conditions = vec![Condition::Known(Known::Windy)];
 }
 

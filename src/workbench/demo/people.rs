@@ -68,7 +68,7 @@ fn all() -> [Person; 8] {
             reach: Reach::FirstThen,
             run: Run::LeftToRight,
             finishing: Finishing::Pouch,
-            favourites: &["dig", "splash"],
+            favourites: &["dig", "feet_in"],
             texts: &[
                 (Field::Attention, "2, when it is calm"),
                 (Field::BoardLives, "In the helper's pocket, on a ring"),

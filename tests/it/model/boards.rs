@@ -132,7 +132,8 @@ fn check_board_edit(before: &Club, after: &Club, edit: &Edit, made: Made) {
                 firm(&kept.copied().collect::<Vec<_>>())
             };
             assert_eq!(rest(&new_order), rest(&old_order));
-            assert_eq!(self::group(&new, *step), group, "they go along");
+            let along = new_order.windows(group.len()).any(|w| w == group);
+            assert!(along, "they go along");
         }
         BoardEdit::TakeOff(step @ StepRef::Own(_)) => {
             assert_eq!(firm(&new_order), without(firm(&old_order), *step));
