@@ -4,8 +4,8 @@
 use super::body::{Z, arm, leg};
 use super::cast;
 use super::geom::{P, Path, p, polar};
-use super::hands::{Hand, Hold, hand};
-use super::head::{Eyes, Mouth, SKIN};
+use super::hands::Hold;
+use super::head::{Eyes, Mouth};
 use super::paint::{Group, Scene, ink};
 use super::props;
 

@@ -30,7 +30,7 @@ pub fn chunks(club: &Club, board: &Board, reach: Reach) -> Vec<Range<usize>> {
             let weights: Vec<usize> = steps.iter().map(weight).collect();
             split(&weights, &breaks(club, steps), most)
         }
-        (_, None) => vec![0..steps.len()],
+        (_, None) => std::iter::once(0..steps.len()).collect(),
     }
 }
 

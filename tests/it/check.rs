@@ -361,11 +361,11 @@ const CASES: &[Case] = &[
         1,
         |c| {
             windy(c);
-            activity(c, "Dig").not_when.insert(Known::Windy);
+            activity(c, "Drum").not_when.insert(Known::Windy);
             own_step(c, "leaf", "choose", "Choose");
             let two = vec![
                 Content::of(activity(c, "Dig")),
-                Content::of(activity(c, "Song")),
+                Content::of(activity(c, "Drum")),
             ];
             hand(c, "leaf").choices.insert(OWN, two);
         },

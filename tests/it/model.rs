@@ -1,5 +1,6 @@
 //! The club: edits keep every invariant, boards follow, undo gives back what was.
 
+mod asked;
 mod boards;
 mod demo;
 mod history;

@@ -4,6 +4,7 @@ mod choice;
 mod edits;
 mod evening;
 mod files;
+mod measured;
 mod printing;
 
 use daystrand::model::club::Activity;

@@ -1,5 +1,5 @@
 //! Our reader of drawings beside usvg 0.49 (the SVG reader of the resvg project): every drawing
-//! built in, and examples from the SVG specification.
+//! built in, and examples from the SVG specification (section numbers and texts from memory).
 
 use daystrand::model::people::Age;
 use daystrand::symbols::art::{Art, Node, Shape};
