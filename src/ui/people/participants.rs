@@ -18,7 +18,7 @@ use crate::ui::regions;
 use crate::ui::theme;
 use crate::ui::widgets::button::{Button, Weight};
 use crate::ui::widgets::card::{Lie, here, plate, tile};
-use crate::ui::widgets::choose::{Steps, segments_here, stepper};
+use crate::ui::widgets::choose::{Steps, segments_here, select, stepper};
 use crate::ui::widgets::field::Field;
 use crate::ui::widgets::form::{block, row, scroll, sheet};
 use crate::ui::widgets::{focus_ring, words};
@@ -154,7 +154,16 @@ fn form(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut PeopleState, person: &Part
         .iter()
         .position(|(p, _)| *p == state.page)
         .unwrap_or(0);
-    if let Some(i) = segments_here(ui, "participant-page", &names, now) {
+    // Side by side where their words fit, in a list where they do not.
+    let width = ui.available_width();
+    let picked = if width < 640.0 {
+        let all: Vec<String> = names.iter().map(|n| (*n).to_owned()).collect();
+        let id = Id::unique("participant-page");
+        select(ui, id, "Page of the participant", &all, Some(now), width)
+    } else {
+        segments_here(ui, "participant-page", &names, now)
+    };
+    if let Some(i) = picked {
         state.page = PAGES[i].0;
     }
     ui.add_space(10.0);

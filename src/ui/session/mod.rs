@@ -89,7 +89,14 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut SessionState, rect: Re
         .position(|(p, _)| *p == state.pane)
         .unwrap_or(0);
     desk.regions.add(panes, Id::unique(("session-pane", now)));
-    if let Some(i) = segments(ui, "session-pane", panes, &names, now) {
+    let picked = if narrow {
+        let all: Vec<String> = names.iter().map(|n| (*n).to_owned()).collect();
+        let id = Id::unique(("session-pane", now));
+        select_at(ui, id, panes, "What of the session", &all, Some(now))
+    } else {
+        segments(ui, "session-pane", panes, &names, now)
+    };
+    if let Some(i) = picked {
         state.pane = PANES[i].0;
     }
     if narrow {
