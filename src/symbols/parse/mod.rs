@@ -14,6 +14,7 @@ use resvg::usvg::roxmltree::{Document, Node as Element};
 use resvg::usvg::tiny_skia_path::Transform;
 
 use self::outline::{backwards, outline, signed_area};
+use self::shapes::Known;
 use self::style::Style;
 use super::art::{Art, CANVAS, Node, Shape};
 use crate::units::path::Path;
@@ -59,7 +60,8 @@ pub fn parse(svg: &str) -> Result<Art, Refusal> {
     }
     let at = fit(root)?;
     let mut nodes = Vec::new();
-    let reader = Reader { windows };
+    let known = Known::default();
+    let mut reader = Reader { windows, known };
     reader.children(root, Style::default().inside(root)?, at, 0, &mut nodes)?;
     Ok(Art { nodes })
 }
@@ -95,11 +97,13 @@ fn fit(root: Element) -> Result<Transform, Refusal> {
 struct Reader<'a, 'i> {
     /// Every `clipPath` by its name.
     windows: BTreeMap<&'a str, Element<'a, 'i>>,
+    /// Lines that were read already.
+    known: Known<'a>,
 }
 
 impl<'a, 'i> Reader<'a, 'i> {
     fn children(
-        &self,
+        &mut self,
         parent: Element<'a, 'i>,
         style: Style,
         at: Transform,
@@ -124,7 +128,7 @@ impl<'a, 'i> Reader<'a, 'i> {
                 self.one(child, style, at, depth, out)?;
                 continue;
             };
-            let clip = clip_outline(window, at)?;
+            let clip = clip_outline(window, at, &mut self.known)?;
             let mut nodes = Vec::new();
             self.one(child, style, at, depth, &mut nodes)?;
             if !nodes.is_empty() && !clip.segs.is_empty() {
@@ -135,7 +139,7 @@ impl<'a, 'i> Reader<'a, 'i> {
     }
 
     fn one(
-        &self,
+        &mut self,
         element: Element<'a, 'i>,
         style: Style,
         at: Transform,
@@ -149,7 +153,7 @@ impl<'a, 'i> Reader<'a, 'i> {
         if style.fill.is_none() && stroke.is_none() {
             return Ok(());
         }
-        if let Some(path) = shapes::path(element)? {
+        if let Some(path) = shapes::path(element, &mut self.known)? {
             out.push(Node::Shape(Shape {
                 path: outline(path, at),
                 fill: style.fill,
@@ -174,7 +178,11 @@ impl<'a, 'i> Reader<'a, 'i> {
 
 /// One path that covers all that the window's shapes cover. Each shape is turned the same way round
 /// so that overlaps add up.
-fn clip_outline(window: Element, at: Transform) -> Result<Path<[f32; 2]>, Refusal> {
+fn clip_outline<'a>(
+    window: Element<'a, '_>,
+    at: Transform,
+    known: &mut Known<'a>,
+) -> Result<Path<[f32; 2]>, Refusal> {
     if window.attribute("clip-path").is_some_and(|t| t != "none") {
         return refuse("A window is itself seen through a window.");
     }
@@ -199,7 +207,7 @@ fn clip_outline(window: Element, at: Transform) -> Result<Path<[f32; 2]>, Refusa
             return refuse("A window has the even-odd rule.");
         }
         let at = at.pre_concat(style::transform(part)?);
-        let Some(path) = shapes::path(part)? else {
+        let Some(path) = shapes::path(part, known)? else {
             continue;
         };
         let path = outline(path, at);

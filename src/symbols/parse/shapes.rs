@@ -1,5 +1,6 @@
 //! The basic shapes and paths of SVG 2, chapters 9 and 10, as lines and curves.
 
+use std::collections::HashMap;
 use std::str::FromStr;
 
 use resvg::usvg::roxmltree::Node;
@@ -31,14 +32,52 @@ fn number(node: Node, name: &str) -> Result<f32, Refusal> {
     node.attribute(name).map_or(Ok(0.0), |v| length(name, v))
 }
 
+/// Stretches of paths that were read already, each from one `M` to the next. Drawings say the same
+/// stretch again for its seam and for every window it is part of, and reading the numbers is most
+/// of the work. An absolute move begins anew, so that a stretch means the same wherever it stands.
+#[derive(Default)]
+pub struct Known<'a>(HashMap<&'a str, Option<SkPath>>);
+
+impl<'a> Known<'a> {
+    fn path(&mut self, text: &'a str) -> Result<Option<SkPath>, Refusal> {
+        let starts = text.match_indices('M').map(|(i, _)| i).skip(1);
+        let ends = starts.chain([text.len()]);
+        let mut from = 0;
+        let mut pieces = Vec::new();
+        for to in ends {
+            pieces.push(&text[from..to]);
+            from = to;
+        }
+        if let [whole] = pieces[..] {
+            return self.stretch(whole);
+        }
+        let mut pen = PathBuilder::new();
+        for piece in pieces {
+            if let Some(path) = self.stretch(piece)? {
+                pen.push_path(&path);
+            }
+        }
+        Ok(pen.finish())
+    }
+
+    fn stretch(&mut self, text: &'a str) -> Result<Option<SkPath>, Refusal> {
+        if let Some(path) = self.0.get(text) {
+            return Ok(path.clone());
+        }
+        let path = data(text)?;
+        self.0.insert(text, path.clone());
+        Ok(path)
+    }
+}
+
 /// The line of a shape, or nothing where the element draws nothing.
 ///
 /// # Errors
 /// Says which of its attributes is not understood.
-pub fn path(node: Node) -> Result<Option<SkPath>, Refusal> {
+pub fn path<'a>(node: Node<'a, '_>, known: &mut Known<'a>) -> Result<Option<SkPath>, Refusal> {
     let n = |name| number(node, name);
     match node.tag_name().name() {
-        "path" => data(node.attribute("d").unwrap_or_default()),
+        "path" => known.path(node.attribute("d").unwrap_or_default()),
         "circle" => Ok(ellipse(n("cx")?, n("cy")?, n("r")?, n("r")?)),
         "ellipse" => {
             let (rx, ry) = radii(node)?;
