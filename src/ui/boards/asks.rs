@@ -1,12 +1,15 @@
 //! Between the name and the board: what is asked about changes by hand, a choice being made, what is
 //! hard today, what is left out. One line each, with its buttons; nothing stands in the way.
 
-use egui::{Align2, CornerRadius, Rect, StrokeKind, Ui, pos2, vec2};
+use egui::{Align2, CornerRadius, Id, Rect, ScrollArea, StrokeKind, Ui, UiBuilder, pos2, vec2};
 
 use super::BoardsState;
+use crate::model::club::Club;
 use crate::model::edit::BoardEdit;
 use crate::model::hand::{Asked, Content};
 use crate::model::ids::{SlotId, StepRef, SymbolId};
+use crate::model::people::Participant;
+use crate::model::session::Session;
 use crate::symbols::lexicon::lexicon;
 use crate::ui::desk::Desk;
 use crate::ui::icons::Icon;
@@ -25,7 +28,7 @@ pub enum Ask {
     /// A change that lost what it was about.
     Asked(Asked),
     /// A change about a step that is not on the board.
-    Waiting(StepRef),
+    Waiting(StepRef, String),
     /// What is hard today, and what helps.
     Hard(String),
     /// A row that is left out by a standing change.
@@ -42,7 +45,8 @@ pub fn of(view: &View<'_>, state: &BoardsState) -> Vec<Ask> {
     let hand = session.hand_of(person.id);
     let asked = hand.into_iter().flat_map(|h| &h.asked);
     all.extend(asked.cloned().map(Ask::Asked));
-    all.extend(board.waiting.iter().copied().map(Ask::Waiting));
+    let waiting = board.waiting.iter();
+    all.extend(waiting.map(|s| Ask::Waiting(*s, named(view.club, session, person, *s))));
     let hard = person.profile.hard().for_owner();
     for condition in &session.conditions {
         if let Some(helps) = hard.get(condition) {
@@ -62,19 +66,68 @@ pub fn of(view: &View<'_>, state: &BoardsState) -> Vec<Ask> {
     all
 }
 
-/// Shows as many lines as there is room for.
-pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut BoardsState, asks: &[Ask], rect: Rect) {
-    let shown = ((rect.height() / LINE) as usize).min(asks.len());
-    for (i, ask) in asks.iter().take(shown).enumerate() {
-        let top = rect.top() + i as f32 * LINE;
-        let place = Rect::from_min_size(pos2(rect.left(), top), vec2(rect.width(), theme::CONTROL));
-        let more = if i + 1 == shown {
-            asks.len() - shown
-        } else {
-            0
-        };
-        line(ui, desk, state, ask, place, more);
+/// A step that is not on the board, in words.
+fn named(club: &Club, session: &Session, person: &Participant, step: StepRef) -> String {
+    let row = |slot: SlotId| {
+        let row = session.slot(slot);
+        let activity = row.and_then(|r| club.activity(r.activity));
+        activity.map_or("a row of the timetable", |a| a.label.as_str())
+    };
+    match step {
+        StepRef::Slot(slot) => row(slot).to_owned(),
+        StepRef::Instead(slot) => format!("what comes instead of {}", row(slot)),
+        StepRef::Own(_) => "an own step".to_owned(),
+        StepRef::Standing(id, beside) => {
+            let own = person.standing.step(id);
+            let own = own.map_or("a step of their own", |s| s.content.label.as_str());
+            match beside {
+                Some(slot) => format!("{own} beside {}", row(slot)),
+                None => own.to_owned(),
+            }
+        }
     }
+}
+
+/// Shows the lines; more than there is room for are scrolled to.
+pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut BoardsState, asks: &[Ask], rect: Rect) {
+    let first = asks
+        .iter()
+        .enumerate()
+        .find_map(|(n, a)| first_button(a, n));
+    if let Some(first) = first {
+        desk.regions.add(rect, first);
+    }
+    let shown = ((rect.height() / LINE) as usize).min(asks.len());
+    let mut child = ui.new_child(UiBuilder::new().id_salt("ask-lines").max_rect(rect));
+    child.set_clip_rect(rect.expand2(vec2(6.0, 4.0)).intersect(ui.clip_rect()));
+    ScrollArea::vertical()
+        .id_salt("asks")
+        .auto_shrink(false)
+        .show(&mut child, |ui| {
+            let bar = if asks.len() > shown { 14.0 } else { 0.0 };
+            let height = asks.len() as f32 * LINE - 8.0;
+            let (_, all) = ui.allocate_space(vec2(rect.width(), height));
+            for (n, ask) in asks.iter().enumerate() {
+                let top = all.top() + n as f32 * LINE;
+                let place = Rect::from_min_size(
+                    pos2(rect.left(), top),
+                    vec2(rect.width() - bar, theme::CONTROL),
+                );
+                line(ui, desk, state, ask, place, n);
+            }
+        });
+}
+
+/// What F6 puts the keyboard on.
+fn first_button(ask: &Ask, n: usize) -> Option<Id> {
+    let label = match ask {
+        Ask::Choice(_) => "Done".to_owned(),
+        Ask::Asked(asked) => keep_words(asked),
+        Ask::Waiting(..) => "Let it go".to_owned(),
+        Ask::LeftOut(..) => "With the group today".to_owned(),
+        Ask::Hard(_) => return None,
+    };
+    Some(Id::unique(("button", ("ask", label.as_str(), n))))
 }
 
 fn line(
@@ -83,7 +136,7 @@ fn line(
     state: &mut BoardsState,
     ask: &Ask,
     rect: Rect,
-    more: usize,
+    n: usize,
 ) {
     let t = theme::of(ui.ctx());
     let r = CornerRadius::same(theme::R_CONTROL);
@@ -101,43 +154,45 @@ fn line(
     let mut right = rect.right();
     match ask {
         Ask::Choice(step) => {
-            right = choice(ui, desk, state, *step, rect);
+            right = choice(ui, desk, state, *step, (rect, n));
         }
         Ask::Asked(asked) => {
             let keep = keep_words(asked);
-            for (label, kept) in [(keep.as_str(), true), ("Follow the timetable", false)] {
-                if at_right(ui, rect, &mut right, label, None) {
+            let other = match asked {
+                Asked::RowGone { .. } => "Let it go",
+                Asked::OtherWords { .. } | Asked::OtherActivity { .. } => "Follow the timetable",
+            };
+            for (label, kept) in [(keep.as_str(), true), (other, false)] {
+                if at_right(ui, (rect, n), &mut right, label, None) {
                     desk.board(who, BoardEdit::Settle(asked.clone(), kept));
+                    state.focus_step = true;
                 }
             }
         }
-        Ask::Waiting(step) => {
-            if at_right(ui, rect, &mut right, "Let it go", None) {
+        Ask::Waiting(step, _) => {
+            if at_right(ui, (rect, n), &mut right, "Let it go", None) {
                 desk.board(who, BoardEdit::LetGo(*step));
             }
         }
         Ask::LeftOut(slot, _) => {
-            if at_right(ui, rect, &mut right, "With the group today", None) {
+            if at_right(ui, (rect, n), &mut right, "With the group today", None) {
                 desk.board(who, BoardEdit::WithGroup(*slot, true));
             }
         }
         Ask::Hard(_) => {
-            let soft = Rect::from_min_max(rect.min, pos2(rect.right() - 12.0, rect.bottom()));
+            let soft = rect.with_max_x(rect.right() - 12.0);
             let took = words::line(
                 ui.painter(),
                 soft,
                 Align2::RIGHT_CENTER,
-                "for the helper, not on the board",
+                "for the helper, not printed on the board",
                 theme::regular(14.0),
                 t.col.soft,
             );
             right = took.left();
         }
     }
-    let mut says = sentence(ask);
-    if more > 0 {
-        says = format!("{says} ({more} more)");
-    }
+    let says = sentence(ask);
     let room = Rect::from_min_max(
         rect.min + vec2(14.0, 0.0),
         pos2(right - 10.0, rect.bottom()),
@@ -147,8 +202,14 @@ fn line(
 }
 
 /// A button that ends at `right`, which moves to its left edge.
-fn at_right(ui: &mut Ui, rect: Rect, right: &mut f32, label: &str, icon: Option<Icon>) -> bool {
-    let b = Button::new(("ask", label, rect.top() as i32), label).weight(Weight::Quiet);
+fn at_right(
+    ui: &mut Ui,
+    (rect, n): (Rect, usize),
+    right: &mut f32,
+    label: &str,
+    icon: Option<Icon>,
+) -> bool {
+    let b = Button::new(("ask", label, n), label).weight(Weight::Quiet);
     let b = match icon {
         Some(icon) => b.icon(icon),
         None => b,
@@ -189,7 +250,9 @@ pub fn sentence(ask: &Ask) -> String {
             "{} was changed here; the timetable has something else now.",
             was.label
         ),
-        Ask::Waiting(_) => "A change waits for a step that is not on the board now.".to_owned(),
+        Ask::Waiting(_, what) => {
+            format!("A change waits for {what}, which is not on the board now.")
+        }
         Ask::Hard(words) => words.clone(),
         Ask::LeftOut(_, label) => format!("Left out, as always: {label}."),
     }
@@ -201,10 +264,10 @@ fn choice(
     desk: &mut Desk<'_>,
     state: &mut BoardsState,
     step: StepRef,
-    rect: Rect,
+    (rect, n): (Rect, usize),
 ) -> f32 {
     let mut right = rect.right();
-    if at_right(ui, rect, &mut right, "Done", Some(Icon::Tick)) {
+    if at_right(ui, (rect, n), &mut right, "Done", Some(Icon::Tick)) {
         state.offer = None;
     }
     let Some(person) = desk.view.participant else {
@@ -221,7 +284,7 @@ fn choice(
         if there || full {
             continue;
         }
-        if at_right(ui, rect, &mut right, label, Some(Icon::Plus)) {
+        if at_right(ui, (rect, n), &mut right, label, Some(Icon::Plus)) {
             let mut next = now.clone();
             next.push(plain(desk, symbol, label));
             desk.board(person.id, BoardEdit::Offer(step, next));

@@ -238,7 +238,11 @@ fn act(desk: &mut Desk<'_>, state: &mut BoardsState, step: StepRef, what: Do) {
         Do::Choice => state.begin_choice(step),
         Do::Instead => state.begin_instead(step),
         Do::Today => desk.board(who, BoardEdit::DoToday(step)),
-        Do::Off => super::take_off(desk, step),
+        Do::Off => {
+            if let Some(board) = desk.view.board() {
+                super::take_off(desk, who, board, step);
+            }
+        }
         Do::Restore => desk.board(who, BoardEdit::Restore(step)),
     }
     if what == Do::Swap && state.swap.is_some() {

@@ -63,8 +63,27 @@ pub fn autoscroll(ui: &Ui, list: Rect, at: Option<Pos2>) {
     ui.ctx().request_repaint();
 }
 
-/// The card that follows the pointer, with words for what letting go here would do.
+/// The card that follows the pointer over a board or a timetable, with words for what letting go
+/// here would do.
 pub fn show(ui: &Ui, desk: &mut Desk<'_>, board: Rect) {
+    let Some((held, at)) = in_hand(ui.ctx()) else {
+        return;
+    };
+    let swap = ui.input(|i| i.modifiers.shift);
+    let says = match (held.as_ref(), board.contains(at)) {
+        (Held::New(_), true) if desk.view.place != Place::Boards => None,
+        (Held::New(_), true) if swap => Some("swap it in"),
+        (Held::New(_), true) => Some("own step"),
+        (Held::Slot(..), false) => Some("take it out"),
+        (Held::Step(StepRef::Own(_) | StepRef::Instead(_), _), false) => Some("take it off"),
+        (Held::Step(StepRef::Slot(_) | StepRef::Standing(..), _), false) => Some("not today"),
+        (Held::New(_), false) | (Held::Step(..) | Held::Slot(..), true) => None,
+    };
+    ghost(ui, desk, says);
+}
+
+/// The card that follows the pointer, with words on a tab below it.
+pub fn ghost(ui: &Ui, desk: &mut Desk<'_>, says: Option<&str>) {
     let ctx = ui.ctx();
     let Some((held, at)) = in_hand(ctx) else {
         return;
@@ -78,24 +97,16 @@ pub fn show(ui: &Ui, desk: &mut Desk<'_>, board: Rect) {
         .view
         .participant
         .map_or(Figure::default(), |p| p.figure);
+    let content = held.content();
     card::face(
         &p,
         desk.pictures,
         paper,
-        &held.content().symbol,
-        &held.content().label,
+        &content.symbol,
+        &content.label,
         figure,
     );
-    let swap = ui.input(|i| i.modifiers.shift);
-    let words = match (held.as_ref(), board.contains(at)) {
-        (Held::New(_), true) if desk.view.place != Place::Boards => return,
-        (Held::New(_), true) if swap => "swap it in",
-        (Held::New(_), true) => "own step",
-        (Held::Slot(..), false) => "take it out",
-        (Held::Step(StepRef::Own(_) | StepRef::Instead(_), _), false) => "take it off",
-        (Held::Step(StepRef::Slot(_) | StepRef::Standing(..), _), false) => "not today",
-        (Held::New(_), false) | (Held::Step(..) | Held::Slot(..), true) => return,
-    };
+    let Some(words) = says else { return };
     let tab = Rect::from_center_size(rect.center_bottom() + vec2(0.0, 10.0), vec2(126.0, 26.0));
     p.rect(
         tab,

@@ -455,7 +455,7 @@ impl Strip<'_> {
                 desk.ask(Command::ChooseStep(Some(next.at)));
                 ui.memory_mut(|m| m.request_focus(card_id(who, next.at)));
             }
-            super::take_off(desk, step.at);
+            super::take_off(desk, who, self.board, step.at);
         }
         let off = step.state == StepState::NotToday;
         if off && pressed(Key::T) {
@@ -491,7 +491,7 @@ impl Strip<'_> {
         let who = self.person.id;
         if !rect.contains(at) {
             if let Held::Step(step, _) = held.as_ref() {
-                super::take_off(desk, *step);
+                super::take_off(desk, who, self.board, *step);
             }
             return;
         }

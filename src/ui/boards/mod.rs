@@ -8,6 +8,7 @@ mod header;
 pub mod held;
 mod line;
 mod slips;
+pub mod sort;
 mod who;
 
 use egui::{Rect, Ui, pos2, vec2};
@@ -17,6 +18,7 @@ use super::strand::{Grid, Rope};
 use super::theme;
 use super::tray::{self, Pick, Tray, TrayState};
 use super::widgets::within;
+use crate::model::board::Board;
 use crate::model::edit::BoardEdit;
 use crate::model::hand::Content;
 use crate::model::ids::{ParticipantId, StepRef};
@@ -31,10 +33,8 @@ const SHORT: f32 = 560.0;
 pub struct BoardsState {
     /// All boards at once.
     pub group: bool,
-    /// In the whole group, only steps that differ.
-    pub differs_only: bool,
-    /// The row of the whole group the keyboard is on.
-    group_at: usize,
+    /// What the table of the whole group remembers.
+    table: group::TableState,
     /// The symbols below.
     pub tray: TrayState,
     /// The step that the next symbol takes the place of.
@@ -98,16 +98,10 @@ impl BoardsState {
     }
 }
 
-/// Takes a step off: what is in the water gets its dry replacement instead at once.
-fn take_off(desk: &mut Desk<'_>, step: StepRef) {
-    let Some(person) = desk.view.participant else {
-        return;
-    };
+/// Takes a step off a board: what is in the water gets its dry replacement instead at once.
+fn take_off(desk: &mut Desk<'_>, who: ParticipantId, board: &Board, step: StepRef) {
     let club = desk.view.club;
-    let shown = desk
-        .view
-        .board()
-        .and_then(|b| b.steps.get(b.position(step)?));
+    let shown = board.steps.iter().find(|s| s.at == step);
     let activity = shown.and_then(|s| club.activity(s.activity?));
     let dry = activity
         .filter(|a| a.in_water && matches!(step, StepRef::Slot(_)))
@@ -116,7 +110,7 @@ fn take_off(desk: &mut Desk<'_>, step: StepRef) {
         Some(dry) => BoardEdit::NotToday(step, Some(Content::of(dry))),
         None => BoardEdit::TakeOff(step),
     };
-    desk.board(person.id, edit);
+    desk.board(who, edit);
 }
 
 /// Shows the place.

@@ -2,6 +2,7 @@
 //! reader reads, painted in software.
 
 mod boards;
+mod group;
 mod looks;
 mod painter;
 mod places;
@@ -16,9 +17,15 @@ use jiff::civil::date;
 
 /// The demo club in a window of a size.
 fn window_of(size: Vec2) -> Harness<'static, App> {
+    window_with(size, |_| {})
+}
+
+/// The same, with something done to it before the window opens.
+fn window_with(size: Vec2, prepare: impl FnOnce(&mut Workbench)) -> Harness<'static, App> {
     let mut bench = Workbench::new(date(2027, 6, 10));
     drop(bench.handle(Command::Demo));
     drop(bench.handle(Command::DismissNotice));
+    prepare(&mut bench);
     let mut harness = Harness::builder()
         .with_size(size)
         .with_max_steps(40)

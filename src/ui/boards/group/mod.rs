@@ -1,0 +1,386 @@
+//! All boards at once, row by row under the timetable: what is as in the timetable is a small plate,
+//! what differs is a large card with its words and its sign. Sorted, filtered, and edited in place
+//! with the keys and the drag of one board.
+//!
+//! The timetable stays above and the names stay at the left while the rest scrolls; only rows in
+//! sight are laid out and painted.
+
+mod cell;
+mod head;
+mod row;
+
+use egui::{
+    Align2, Color32, DragAndDrop, Pos2, Rect, ScrollArea, Ui, UiBuilder, pos2, scroll_area, vec2,
+};
+
+use super::held::{self, Held};
+use super::sort::{self, Filter, Line, Sort};
+use super::{BoardsState, symbols, take_off};
+use crate::model::edit::BoardEdit;
+use crate::model::ids::{ParticipantId, SlotId, StepRef};
+use crate::model::session::Session;
+use crate::ui::actions::Action;
+use crate::ui::desk::Desk;
+use crate::ui::icons::Icon;
+use crate::ui::theme;
+use crate::ui::widgets::button::Button;
+use crate::ui::widgets::choose::{segments, select_at};
+use crate::ui::widgets::{within, words};
+
+/// Height of a row.
+const ROW: f32 = 60.0;
+/// Below this width the line above has no title.
+const NARROW: f32 = 1150.0;
+/// Below this height the timetable above shows its pictures alone.
+const SHORT: f32 = 560.0;
+
+/// One place of a row.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub(super) enum At {
+    /// Who it is.
+    Name,
+    /// A step.
+    Step(StepRef),
+    /// A row of the timetable that is left out.
+    Out(SlotId),
+}
+
+/// What the table remembers.
+#[derive(Default)]
+pub struct TableState {
+    /// In which order the rows stand.
+    sort: Sort,
+    /// Which boards are shown.
+    filter: Filter,
+    /// Only what differs.
+    differs_only: bool,
+    /// The place the keyboard is on, or would be.
+    at: Option<(ParticipantId, At)>,
+    /// Whose step is being dragged.
+    from: Option<ParticipantId>,
+}
+
+/// Shows the place.
+pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut BoardsState, rect: Rect) {
+    let Some(session) = desk.view.session else {
+        return;
+    };
+    let bar = rect.with_max_y(rect.top() + theme::CONTROL);
+    let club = desk.view.club;
+    let (filter, sort) = (state.table.filter, state.table.sort);
+    let lines = sort::lines(club, session, desk.view.boards, filter, sort);
+    header(ui, desk, state, &lines, bar);
+    let short = rect.height() < SHORT;
+    let tray_height = if short { 92.0 } else { 124.0 };
+    let tray = Rect::from_min_max(pos2(rect.left(), rect.bottom() - tray_height), rect.max);
+    let area = Rect::from_min_max(
+        pos2(rect.left(), bar.bottom() + 4.0),
+        pos2(rect.right(), tray.top() - 6.0),
+    );
+    if lines.is_empty() {
+        nobody(ui, area, filter.nobody());
+    } else {
+        settle_place(state, &lines, desk.view.participant.map(|p| p.id));
+        table(ui, desk, state, session, &lines, area, short);
+    }
+    within(ui, "tray", tray, |ui| symbols(ui, desk, state, tray));
+    if state.group && std::mem::take(&mut state.focus_step) {
+        if let Some((who, at)) = state.table.at {
+            ui.memory_mut(|m| m.request_focus(row::id(who, at)));
+        }
+    }
+}
+
+/// The keyboard's place is always one that is shown: where it was, or the name of the chosen board,
+/// or the first name.
+fn settle_place(state: &mut BoardsState, lines: &[Line<'_>], chosen: Option<ParticipantId>) {
+    let shown = |who: ParticipantId| lines.iter().any(|l| l.person.id == who);
+    let at = state.table.at.filter(|(who, _)| shown(*who));
+    let fallback = chosen.filter(|who| shown(*who));
+    let fallback = fallback.unwrap_or(lines[0].person.id);
+    state.table.at = Some(at.unwrap_or((fallback, At::Name)));
+}
+
+fn nobody(ui: &Ui, area: Rect, says: &str) {
+    let t = theme::of(ui.ctx());
+    let place = area.shrink(20.0).with_max_y(area.top() + 90.0);
+    let font = theme::bold(18.0);
+    words::line(
+        ui.painter(),
+        place,
+        Align2::CENTER_CENTER,
+        says,
+        font,
+        t.col.ink,
+    );
+}
+
+fn table(
+    ui: &mut Ui,
+    desk: &mut Desk<'_>,
+    state: &mut BoardsState,
+    session: &Session,
+    lines: &[Line<'_>],
+    area: Rect,
+    short: bool,
+) {
+    let n = session.timetable.len().max(1) as f32;
+    let names = if area.width() < NARROW { 148.0 } else { 192.0 };
+    let column = ((area.width() - names - 44.0) / n)
+        .clamp(96.0, 140.0)
+        .floor();
+    let top = area.top() + head::height(short);
+    let body = area.with_min_y(top);
+    let mut frame = Table {
+        session,
+        lines,
+        origin: body.min,
+        body,
+        names,
+        column,
+        target: held::in_hand(ui.ctx()).map(|(_, at)| at),
+        held: held::in_hand(ui.ctx()).map(|(h, _)| h),
+    };
+    let mut child = ui.new_child(UiBuilder::new().id_salt("group").max_rect(body));
+    child.set_clip_rect(body.intersect(ui.clip_rect()));
+    let mut hit = None;
+    ScrollArea::both()
+        .id_salt("group")
+        .auto_shrink(false)
+        .scroll_source(
+            scroll_area::ScrollSource::SCROLL_BAR | scroll_area::ScrollSource::MOUSE_WHEEL,
+        )
+        .show(&mut child, |ui| {
+            let size = vec2(
+                names + n * column + 30.0,
+                lines.len() as f32 * ROW + if short { 4.0 } else { 10.0 },
+            );
+            let (_, place) = ui.allocate_space(size);
+            frame.origin = place.min;
+            head::rules(ui.painter(), &frame, desk);
+            for i in 0..lines.len() {
+                hit = row::show(ui, desk, state, &frame, i).or(hit.take());
+            }
+            held::autoscroll(ui, body, frame.target.filter(|_| frame.held.is_some()));
+        });
+    let head = area.with_max_y(top);
+    within(ui, "group-head", head, |ui| {
+        ui.set_clip_rect(head.intersect(ui.clip_rect()));
+        head::show(ui, desk, &frame, head, short);
+    });
+    if let Some((who, at)) = state.table.at {
+        desk.regions.add(body, row::id(who, at));
+    }
+    let says = hit.as_ref().and_then(|h| h.says(state.table.from, &frame));
+    held::ghost(ui, desk, says.or_else(|| frame.off(body)));
+    drop_held(ui, desk, state, &frame, hit.as_ref());
+}
+
+/// The place under what is in the hand.
+struct Hit<'a> {
+    line: Line<'a>,
+    at: At,
+}
+
+impl Hit<'_> {
+    /// What letting go here would do, in words.
+    fn says(&self, from: Option<ParticipantId>, table: &Table<'_>) -> Option<&'static str> {
+        match (table.held.as_deref()?, self.at) {
+            (Held::New(_), At::Step(_)) => Some("swap it in"),
+            (Held::New(_), At::Out(_)) => Some("own step"),
+            (Held::Step(..), At::Step(_)) if from == Some(self.line.person.id) => Some("move here"),
+            (Held::Step(..), _) => Some("only in its row"),
+            _ => None,
+        }
+    }
+
+    fn place(&self) -> Option<usize> {
+        match self.at {
+            At::Step(step) => self.line.board.position(step),
+            At::Name | At::Out(_) => None,
+        }
+    }
+
+    /// Where an own step would stand that comes in for a row that is left out.
+    fn place_of_gap(&self, session: &Session, slot: SlotId) -> usize {
+        let rows = &session.timetable;
+        let at = rows.iter().position(|s| s.id == slot).unwrap_or(0);
+        let before = rows[..at].iter().rev();
+        let found = before
+            .filter_map(|s| self.line.board.position(StepRef::Slot(s.id)))
+            .next();
+        found.map_or(0, |p| p + 1)
+    }
+}
+
+fn drop_held(
+    ui: &Ui,
+    desk: &mut Desk<'_>,
+    state: &mut BoardsState,
+    table: &Table<'_>,
+    hit: Option<&Hit<'_>>,
+) {
+    if !ui.input(|i| i.pointer.any_released()) {
+        return;
+    }
+    let from = state.table.from.take();
+    let (Some(held), Some(pointer)) = (table.held.clone(), table.target) else {
+        return;
+    };
+    DragAndDrop::clear_payload(ui.ctx());
+    match (held.as_ref(), hit) {
+        (Held::New(content), Some(hit)) => {
+            let edit = match hit.at {
+                At::Name => return,
+                At::Step(step) => BoardEdit::Replace(step, content.clone()),
+                At::Out(slot) => {
+                    BoardEdit::Insert(content.clone(), hit.place_of_gap(table.session, slot))
+                }
+            };
+            desk.board(hit.line.person.id, edit);
+        }
+        (Held::Step(step, _), Some(hit)) if from == Some(hit.line.person.id) => {
+            let to = hit.place();
+            if let Some(to) = to.filter(|to| hit.line.board.position(*step) != Some(*to)) {
+                desk.board(hit.line.person.id, BoardEdit::Move(*step, to));
+            }
+        }
+        (Held::Step(step, _), None) if !table.body.contains(pointer) => {
+            let line = table.lines.iter().find(|l| Some(l.person.id) == from);
+            if let Some(line) = line {
+                take_off(desk, line.person.id, line.board, *step);
+            }
+        }
+        _ => {}
+    }
+}
+
+/// One frame of the table.
+struct Table<'a> {
+    session: &'a Session,
+    lines: &'a [Line<'a>],
+    /// Top left of the first row, wherever it is scrolled to.
+    origin: Pos2,
+    /// Where rows are seen.
+    body: Rect,
+    /// Width of the names.
+    names: f32,
+    /// Width of a column.
+    column: f32,
+    held: Option<std::sync::Arc<Held>>,
+    target: Option<Pos2>,
+}
+
+impl Table<'_> {
+    fn middle(&self, column: usize) -> f32 {
+        self.origin.x + self.names + (column as f32 + 0.5) * self.column
+    }
+
+    fn end(&self) -> f32 {
+        self.origin.x + self.names + self.session.timetable.len() as f32 * self.column
+    }
+
+    /// What letting go outside the rows would do.
+    fn off(&self, body: Rect) -> Option<&'static str> {
+        let at = self.target.filter(|at| !body.contains(*at))?;
+        let _ = at;
+        match self.held.as_deref()? {
+            Held::Step(StepRef::Own(_) | StepRef::Instead(_), _) => Some("take it off"),
+            Held::Step(..) => Some("not today"),
+            _ => None,
+        }
+    }
+}
+
+/// The line above: what is shown, in which order.
+fn header(
+    ui: &mut Ui,
+    desk: &mut Desk<'_>,
+    state: &mut BoardsState,
+    lines: &[Line<'_>],
+    rect: Rect,
+) {
+    let narrow = rect.width() < NARROW;
+    let back = Button::new("one-board", "One board").tip("Back to one board (Ctrl+G)");
+    let back = if narrow {
+        back.icon_only(Icon::Left)
+    } else {
+        back
+    };
+    let mut right = rect.right();
+    let mut take = |width: f32| {
+        let place = Rect::from_min_max(pos2(right - width, rect.top()), pos2(right, rect.bottom()));
+        right = place.left() - 10.0;
+        place
+    };
+    let place = take(back.needs(ui));
+    if back.show_at(ui, place).clicked() {
+        desk.actions.push(Action::Group);
+    }
+    let table = &mut state.table;
+    let place = take(if narrow { 158.0 } else { 216.0 });
+    let options: [&str; 2] = if narrow {
+        ["All", "Differs"]
+    } else {
+        ["All steps", "Differs only"]
+    };
+    let chosen = usize::from(table.differs_only);
+    if let Some(i) = segments(ui, "group-what", place, &options, chosen) {
+        table.differs_only = i == 1;
+    }
+    let place = take(if narrow { 168.0 } else { 222.0 });
+    let options = Sort::ALL.map(|s| s.label().to_owned());
+    let now = Sort::ALL.iter().position(|s| *s == table.sort);
+    let id = egui::Id::unique("group-sort");
+    if let Some(i) = select_at(ui, id, place, "Order of the boards", &options, now) {
+        table.sort = Sort::ALL[i];
+    }
+    let place = take(250.0_f32.min(rect.width() - 158.0 - 168.0 - theme::CONTROL - 30.0));
+    let options = Filter::ALL.map(|f| f.label().to_owned());
+    let now = Filter::ALL.iter().position(|f| *f == table.filter);
+    let id = egui::Id::unique("group-filter");
+    desk.regions.add(rect, id);
+    if let Some(i) = select_at(ui, id, place, "Which boards", &options, now) {
+        table.filter = Filter::ALL[i];
+    }
+    let room = rect.with_max_x(right - 6.0);
+    if room.width() > 160.0 {
+        title(ui, room, lines, desk.view.boards.len());
+    }
+}
+
+fn title(ui: &Ui, room: Rect, lines: &[Line<'_>], all: usize) {
+    let t = theme::of(ui.ctx());
+    let p = ui.painter();
+    let line = |rect: Rect, words: &str, font, ink: Color32| {
+        words::line(p, rect, Align2::LEFT_CENTER, words, font, ink)
+    };
+    let took = line(room, "Whole group", theme::bold(24.0), t.col.ink);
+    let rest = room.with_min_x(took.right() + 16.0);
+    if rest.width() > 90.0 {
+        let says = counts(lines, all);
+        line(rest, &says, theme::regular(16.0), t.col.soft);
+    }
+}
+
+/// How many boards are shown, and in how many places they differ.
+fn counts(lines: &[Line<'_>], all: usize) -> String {
+    let shown = lines.len();
+    let boards = match (shown == all, all) {
+        (true, 1) => "1 board".to_owned(),
+        (true, n) => format!("{n} boards"),
+        (false, n) => format!("{shown} of {n} boards"),
+    };
+    let places: usize = lines.iter().map(|l| l.board.differences()).sum();
+    let questions: usize = lines.iter().map(|l| l.questions).sum();
+    let differ = match places {
+        0 => "as the timetable".to_owned(),
+        1 => "1 place differs".to_owned(),
+        n => format!("{n} places differ"),
+    };
+    match questions {
+        0 => format!("{boards}, {differ}"),
+        1 => format!("{boards}, {differ}, 1 question"),
+        n => format!("{boards}, {differ}, {n} questions"),
+    }
+}
