@@ -300,6 +300,13 @@ pub const IN_AREAS: &[(&str, &str)] = &[
     ("Enter", "in the symbols: add after the chosen step"),
     ("R", "on a step: swap it for a symbol"),
     ("F2", "on a step: change its words"),
+    ("C", "on a step: offer a choice there"),
+    ("T", "on what is not today: today after all"),
+    ("I", "on what is not today: pick what comes instead"),
+    (
+        "G",
+        "on a standing change: with the group today, or as always",
+    ),
     ("Delete", "take it off"),
     ("Backspace", "on a step: back to the timetable"),
     ("Escape", "leave, drop what was typed"),

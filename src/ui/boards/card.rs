@@ -61,7 +61,7 @@ pub fn paint(p: &Painter, pictures: &mut Pictures, rect: Rect, look: &Look<'_>) 
         not_today(p, &t, plate, &step.label);
     } else {
         let paper = tile(p, &t, rect, Lie::Ground);
-        face(p, pictures, paper, &step.symbol, &step.label, look.figure);
+        in_form(p, pictures, paper, step, look.figure);
     }
     if look.chosen || look.swapping {
         let line = Stroke::new(2.5, t.col.accent);
@@ -79,6 +79,56 @@ pub fn paint(p: &Painter, pictures: &mut Pictures, rect: Rect, look: &Look<'_>) 
     }
     if let Some((n, serious)) = look.finding {
         mark(p, &t, rect.right_top() + vec2(-8.0, 8.0), n, serious);
+    }
+}
+
+/// The face of a step in the form in which it is given: what is read has no picture, what is a thing
+/// or a photograph has a place left for it, with a small sign.
+fn in_form(p: &Painter, pictures: &mut Pictures, paper: Rect, step: &Step, figure: Figure) {
+    let t = theme::of(p.ctx());
+    match step.form {
+        Form::Drawing => face(p, pictures, paper, &step.symbol, &step.label, figure),
+        Form::Word | Form::Sentence => {
+            let sizes: &[f32] = if step.form == Form::Word {
+                &[24.0, 20.0, 17.0, 15.0]
+            } else {
+                &[18.0, 16.0, 14.0]
+            };
+            let room = paper.shrink2(vec2(6.0, 18.0));
+            words::label(p, room, &step.label, sizes, 4, t.col.card_ink);
+        }
+        Form::Object | Form::Photograph => {
+            face(p, pictures, paper, &step.symbol, &step.label, figure);
+            let edge = Stroke::new(t.line(), t.col.card_soft);
+            icons::dashed_rect(p, paper.shrink(3.0), 6.0, edge, 5.0, 4.0);
+        }
+    }
+    form_sign(p, &t, paper.left_top() + vec2(13.0, 12.0), step.form);
+}
+
+/// A small sign of the form, in the upper left corner; a drawing has none.
+fn form_sign(p: &Painter, t: &Theme, at: egui::Pos2, form: Form) {
+    let (ink, line) = (t.col.card_ink, Stroke::new(1.6, t.col.card_ink));
+    if form != Form::Drawing {
+        let ground = Rect::from_center_size(at, vec2(26.0, 20.0));
+        p.rect_filled(ground, CornerRadius::same(5), t.col.card);
+    }
+    let body = Rect::from_center_size(at, vec2(18.0, 13.0));
+    match form {
+        Form::Drawing => {}
+        Form::Object => {
+            let inner = CornerRadius::same(2);
+            p.rect_stroke(body, inner, line, StrokeKind::Inside);
+            p.hline(body.x_range(), body.top() + 4.5, line);
+        }
+        Form::Photograph => {
+            p.rect_stroke(body, CornerRadius::same(3), line, StrokeKind::Inside);
+            p.circle_stroke(at + vec2(0.0, 0.5), 3.4, line);
+        }
+        Form::Word => {
+            p.text(at, Align2::CENTER_CENTER, "Aa", theme::bold(14.0), ink);
+        }
+        Form::Sentence => icons::paint(p, Icon::Lines, icons::square(at, 18.0), ink),
     }
 }
 
@@ -122,6 +172,9 @@ pub fn says(step: &Step) -> Option<(Icon, String, bool)> {
             Some((Icon::Plus, "always theirs".into(), false))
         }
         StepState::Own => Some((Icon::Plus, "own step".into(), false)),
+        StepState::NotToday if step.by == By::Timetable => {
+            Some((Icon::Cross, "called off".into(), false))
+        }
         StepState::NotToday => None,
         StepState::AsTimetable if step.moved => Some((Icon::Swap, "moved".into(), false)),
         StepState::AsTimetable if step.relabelled => Some((Icon::Pen, "own words".into(), false)),
@@ -186,6 +239,7 @@ fn mark(p: &Painter, t: &Theme, at: egui::Pos2, n: usize, serious: bool) {
 /// What a screen reader says of a step.
 pub fn spoken(step: &Step, place: usize, count: usize) -> String {
     let how = match &step.state {
+        StepState::NotToday if step.by == By::Timetable => ", not today for anyone".to_owned(),
         StepState::NotToday => ", not today".to_owned(),
         _ => says(step).map_or_else(String::new, |(_, words, _)| format!(", {words}")),
     };

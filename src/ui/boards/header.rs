@@ -4,9 +4,9 @@ use egui::{Align2, Rect, Ui, Vec2, pos2, vec2};
 
 use super::BoardsState;
 use super::who::differs;
-use crate::model::board::{Step, StepState};
+use crate::model::board::{By, Step, StepState};
 use crate::model::edit::BoardEdit;
-use crate::model::ids::StepRef;
+use crate::model::ids::{SlotId, StepRef};
 use crate::ui::actions::{self, Action};
 use crate::ui::desk::Desk;
 use crate::ui::icons::Icon;
@@ -16,7 +16,7 @@ use crate::ui::widgets::card::plate;
 use crate::ui::widgets::words;
 
 /// Below this width the buttons show their signs alone.
-const SIGNS_ONLY: f32 = 860.0;
+const SIGNS_ONLY: f32 = 1000.0;
 
 /// Shows the line.
 pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut BoardsState, rect: Rect) {
@@ -30,6 +30,24 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut BoardsState, rect: Rec
         return;
     };
     let chosen = chosen(desk);
+    if wet(desk) {
+        let b = Button::new("all-dry", "All dry today").tip(
+            "Every activity in the water is not today, with its dry replacement instead, for this \
+             participant",
+        );
+        let b = if signs || chosen.is_some() {
+            b.icon_only(Icon::Wave)
+        } else {
+            b.icon(Icon::Wave)
+        };
+        let width = b.needs(ui);
+        let place =
+            Rect::from_min_size(pos2(right - width, rect.top()), vec2(width, theme::CONTROL));
+        if b.show_at(ui, place).clicked() {
+            desk.board(person.id, BoardEdit::Dry(None));
+        }
+        right = place.left() - 8.0;
+    }
     if let Some(step) = &chosen {
         right = step_buttons(ui, desk, state, step, (right - 8.0, rect.top()), signs);
     }
@@ -68,6 +86,19 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut BoardsState, rect: Rec
         theme::regular(15.0),
         t.col.soft,
     );
+}
+
+/// Whether anything on the board is in the water and done today.
+fn wet(desk: &Desk<'_>) -> bool {
+    let club = desk.view.club;
+    let slot = |s: &&Step| matches!(s.at, StepRef::Slot(_));
+    desk.view.board().is_some_and(|b| {
+        let mut done = b
+            .done()
+            .filter(slot)
+            .filter_map(|s| club.activity(s.activity?));
+        done.any(|a| a.in_water)
+    })
 }
 
 /// "Noor's board", with a typographer's apostrophe.
@@ -170,6 +201,7 @@ enum Do {
     Words,
     Swap,
     Choice,
+    Group(SlotId, bool),
     Off,
     Instead,
     Today,
@@ -204,6 +236,21 @@ fn offered(desk: &Desk<'_>, step: &Step) -> Vec<(&'static str, Icon, &'static st
         }
         return all;
     }
+    if let StepRef::Slot(id) = step.at {
+        let with = desk
+            .view
+            .session
+            .zip(desk.view.participant)
+            .and_then(|(s, p)| s.hand_of(p.id))
+            .is_some_and(|h| h.with_group.contains(&id));
+        if with {
+            let tip = "Back to what is always so for this participant (G)";
+            all.push(("As always", Icon::Undo, tip, Do::Group(id, false)));
+        } else if step.by == By::Standing {
+            let tip = "As the group does it, today only (G)";
+            all.push(("With the group", Icon::Lines, tip, Do::Group(id, true)));
+        }
+    }
     let label = match step.at {
         StepRef::Own(_) | StepRef::Instead(_) => "Take off",
         StepRef::Slot(_) | StepRef::Standing(..) => "Not today",
@@ -236,6 +283,7 @@ fn act(desk: &mut Desk<'_>, state: &mut BoardsState, step: StepRef, what: Do) {
             }
         }
         Do::Choice => state.begin_choice(step),
+        Do::Group(slot, with) => desk.board(who, BoardEdit::WithGroup(slot, with)),
         Do::Instead => state.begin_instead(step),
         Do::Today => desk.board(who, BoardEdit::DoToday(step)),
         Do::Off => {

@@ -8,7 +8,7 @@ use egui::{
 use super::card::{self, Look};
 use super::held::{self, Held};
 use super::{BoardsState, slips};
-use crate::model::board::{Board, Step, StepState};
+use crate::model::board::{Board, By, Step, StepState};
 use crate::model::club::Club;
 use crate::model::edit::BoardEdit;
 use crate::model::finding::Finding;
@@ -469,6 +469,15 @@ impl Strip<'_> {
         }
         if pressed(Key::Backspace) && !matches!(step.at, StepRef::Own(_)) {
             desk.board(who, BoardEdit::Restore(step.at));
+        }
+        if let StepRef::Slot(slot) = step.at
+            && pressed(Key::G)
+        {
+            let hand = desk.view.session.and_then(|s| s.hand_of(who));
+            let with = hand.is_some_and(|h| h.with_group.contains(&slot));
+            if with || step.by == By::Standing {
+                desk.board(who, BoardEdit::WithGroup(slot, !with));
+            }
         }
         if pressed(Key::F2) {
             state.relabel = Some(step.at);

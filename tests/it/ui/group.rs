@@ -43,7 +43,9 @@ fn names(h: &Window) -> Vec<String> {
 
 /// The demo's boards all at once.
 fn group() -> Window {
-    let mut h = at(Place::Boards);
+    let mut h = window_with(Vec2::new(1366.0, 1000.0), |bench| {
+        drop(bench.handle(Command::Show(Place::Boards)));
+    });
     press(&mut h, Modifiers::COMMAND, Key::G);
     h
 }

@@ -65,6 +65,12 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut BoardsState, rect: Rec
     let Some(session) = desk.view.session else {
         return;
     };
+    // Before the rows: a key there may ask for the step of one board in the next frame.
+    if std::mem::take(&mut state.focus_step)
+        && let Some((who, at)) = state.table.at
+    {
+        ui.memory_mut(|m| m.request_focus(row::id(who, at)));
+    }
     let bar = rect.with_max_y(rect.top() + theme::CONTROL);
     let club = desk.view.club;
     let (filter, sort) = (state.table.filter, state.table.sort);
@@ -84,11 +90,6 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut BoardsState, rect: Rec
         table(ui, desk, state, session, &lines, area, short);
     }
     within(ui, "tray", tray, |ui| symbols(ui, desk, state, tray));
-    if state.group && std::mem::take(&mut state.focus_step) {
-        if let Some((who, at)) = state.table.at {
-            ui.memory_mut(|m| m.request_focus(row::id(who, at)));
-        }
-    }
 }
 
 /// The keyboard's place is always one that is shown: where it was, or the name of the chosen board,
