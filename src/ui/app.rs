@@ -418,10 +418,8 @@ fn picked(desk: &mut Desk<'_>, target: For, symbol: SymbolId) {
             let club = desk.view.club;
             if let Some(p) = club.participant(id) {
                 let mut next = p.as_ref().clone();
-                if let Some(content) = standing::content_mut(&mut next, which) {
-                    *content = standing::content_of(club, &symbol);
-                    desk.edit(Edit::ChangeParticipant(next));
-                }
+                standing::put(&mut next, which, standing::content_of(club, &symbol));
+                desk.edit(Edit::ChangeParticipant(next));
             }
         }
         For::Mark(id) => {

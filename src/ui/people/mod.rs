@@ -3,6 +3,7 @@
 mod club;
 mod helpers;
 mod manner;
+mod parts;
 mod participants;
 mod profile;
 mod readers;
@@ -52,15 +53,18 @@ pub enum Page {
     Always,
     /// What is known.
     Know,
+    /// What only the coordinator sees.
+    Sealed,
     /// What others see.
     Seen,
 }
 
-const PAGES: [(Page, &str); 5] = [
-    (Page::Looks, "Looks"),
+const PAGES: [(Page, &str); 6] = [
+    (Page::Looks, "Who they are"),
     (Page::Board, "Their board"),
     (Page::Always, "Always different"),
     (Page::Know, "Good to know"),
+    (Page::Sealed, "Sealed"),
     (Page::Seen, "Seen by"),
 ];
 
@@ -80,6 +84,10 @@ pub struct PeopleState {
     open: BTreeSet<Section>,
     /// By whose eyes the last page looks.
     seen_by: Class,
+    /// What was typed for a date and is none, and where.
+    no_date: Option<(Id, String)>,
+    /// A condition being typed in the club's own words.
+    condition: String,
 }
 
 impl Default for PeopleState {
@@ -90,8 +98,10 @@ impl Default for PeopleState {
             helpers: 0,
             picker: None,
             page: Page::default(),
-            open: BTreeSet::from([Section::Board]),
+            open: BTreeSet::new(),
             seen_by: Class::Public,
+            no_date: None,
+            condition: String::new(),
         }
     }
 }

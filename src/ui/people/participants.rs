@@ -4,12 +4,13 @@ use egui::{
     Align2, CursorIcon, Id, Rect, Role, Sense, Stroke, StrokeKind, Ui, Vec2, WidgetInfo, pos2, vec2,
 };
 
-use super::{PAGES, Page, PeopleState, manner, profile, seen, standing};
+use super::{PAGES, Page, PeopleState, manner, parts, profile, readers, seen, standing};
 use crate::model::club::Club;
 use crate::model::edit::Edit;
 use crate::model::ids::{ParticipantId, SymbolId};
 use crate::model::people::{Age, Figure, Participant, Skin, Voice};
 use crate::model::privacy::Guarded;
+use crate::model::profile::Section;
 use crate::symbols::library::library;
 use crate::ui::desk::Desk;
 use crate::ui::icons::Icon;
@@ -18,7 +19,7 @@ use crate::ui::regions;
 use crate::ui::theme;
 use crate::ui::widgets::button::{Button, Weight};
 use crate::ui::widgets::card::{Lie, here, plate, tile};
-use crate::ui::widgets::choose::{Steps, segments_here, select, stepper};
+use crate::ui::widgets::choose::{Steps, segments, segments_here, select_at, stepper};
 use crate::ui::widgets::field::Field;
 use crate::ui::widgets::form::{block, row, scroll, sheet};
 use crate::ui::widgets::{focus_ring, words};
@@ -38,11 +39,70 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut PeopleState, rect: Rec
         });
         return;
     };
-    scroll(ui, "participant-form", right, |ui| {
-        ui.set_max_width(ui.available_width().min(860.0));
+    let wide = right.width().min(WIDEST);
+    let tabs = Rect::from_min_size(right.min, vec2(wide - 16.0, theme::CONTROL));
+    pages(ui, desk, state, person, tabs);
+    let below = right.with_min_y(tabs.bottom() + 10.0);
+    // A page of its own for each: what was scrolled down on one is not scrolled on another.
+    let salt = format!("participant-form {:?}", state.page);
+    scroll(ui, &salt, below, |ui| {
+        ui.set_max_width(ui.available_width().min(WIDEST - 16.0));
         sheet(ui, |ui| form(ui, desk, state, person));
         ui.add_space(16.0);
     });
+}
+
+/// Widest a participant's page gets.
+const WIDEST: f32 = 1100.0;
+
+/// Which page of the participant: tabs, or a list where they have no room. Each says how much is
+/// there.
+fn pages(
+    ui: &mut Ui,
+    desk: &mut Desk<'_>,
+    state: &mut PeopleState,
+    person: &Participant,
+    rect: Rect,
+) {
+    let counts = PAGES.map(|(page, name)| match filled(person, page) {
+        0 => name.to_owned(),
+        n => format!("{name} · {n}"),
+    });
+    let now = PAGES.iter().position(|(p, _)| *p == state.page);
+    let now = now.unwrap_or(0);
+    let chosen = if rect.width() < 780.0 {
+        let id = Id::unique("participant-page");
+        desk.regions.add(rect, id);
+        select_at(ui, id, rect, "Page of the participant", &counts, Some(now))
+    } else {
+        desk.regions.add(rect, Id::unique(("participant-page", now)));
+        let names = counts.each_ref().map(String::as_str);
+        segments(ui, "participant-page", rect, &names, now)
+    };
+    if let Some(i) = chosen {
+        state.page = PAGES[i].0;
+    }
+}
+
+/// How much is said on a page.
+fn filled(person: &Participant, page: Page) -> usize {
+    let facts = |of: &[Section]| {
+        let all = of.iter().flat_map(|s| s.fields());
+        all.filter(|f| !person.profile.for_owner(*f).is_empty())
+            .count()
+    };
+    match page {
+        Page::Always => {
+            let s = &person.standing;
+            s.swaps.len() + s.left_out.len() + s.own.len() + s.cards.len()
+        }
+        Page::Know => {
+            let more = person.profile.favourites.len() + person.profile.hard().for_owner().len();
+            facts(&profile::KNOW) + more
+        }
+        Page::Sealed => facts(&[Section::Sealed]),
+        Page::Looks | Page::Board | Page::Seen => 0,
+    }
 }
 
 fn row_id(id: ParticipantId) -> Id {
@@ -149,29 +209,15 @@ fn fresh(club: &Club) -> Participant {
 
 fn form(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut PeopleState, person: &Participant) {
     let mut next = person.clone();
-    let names: Vec<&str> = PAGES.iter().map(|(_, n)| *n).collect();
-    let now = PAGES
-        .iter()
-        .position(|(p, _)| *p == state.page)
-        .unwrap_or(0);
-    // Side by side where their words fit, in a list where they do not.
-    let width = ui.available_width();
-    let picked = if width < 640.0 {
-        let all: Vec<String> = names.iter().map(|n| (*n).to_owned()).collect();
-        let id = Id::unique("participant-page");
-        select(ui, id, "Page of the participant", &all, Some(now), width)
-    } else {
-        segments_here(ui, "participant-page", &names, now)
-    };
-    if let Some(i) = picked {
-        state.page = PAGES[i].0;
-    }
-    ui.add_space(10.0);
     match state.page {
         Page::Looks => looks(ui, desk, state, person, &mut next),
-        Page::Board => manner::show(ui, desk, person, &mut next),
+        Page::Board => {
+            manner::show(ui, desk, person, &mut next);
+            profile::board(ui, desk, state, person, &mut next);
+        }
         Page::Always => standing::show(ui, desk, state, person, &mut next),
         Page::Know => profile::show(ui, desk, state, person, &mut next),
+        Page::Sealed => profile::sealed(ui, desk, state, person, &mut next),
         Page::Seen => seen::show(ui, desk, state, person),
     }
     if next != *person {
@@ -375,16 +421,11 @@ fn sample_symbol(club: &Club) -> SymbolId {
 
 fn note(ui: &mut Ui, desk: &mut Desk<'_>, person: &Participant, next: &mut Participant) {
     let now = person.helper_note.for_owner();
-    let width = ui.available_width();
-    let name = format!(
-        "What the helper needs to know: {}",
-        person.helper_note.class().label()
-    );
-    block(ui, &name, width, 96.0, |ui| {
-        let id = Id::unique(("participant-field", person.id, "note"));
-        let f = Field::new(id, "What the helper needs to know", now).rows(3);
-        if let Some(text) = f.show(ui, desk.drafts, width) {
-            next.helper_note = Guarded::new(person.helper_note.class(), text);
-        }
-    });
+    let (width, label) = (ui.available_width(), "What the helper needs to know");
+    ui.spacing_mut().item_spacing.y = 4.0;
+    readers::name(ui, label, person.helper_note.class(), width);
+    let id = Id::unique(("participant-field", person.id, "note"));
+    if let Some(text) = parts::long_field(ui, desk, (id, label), now, (2, width)) {
+        next.helper_note = Guarded::new(person.helper_note.class(), text);
+    }
 }

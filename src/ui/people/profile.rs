@@ -1,25 +1,39 @@
 //! What is known about a participant, a section at a time, each field with who will see it.
 
-use egui::{Id, Ui, vec2};
+use std::collections::BTreeMap;
 
+use egui::{Align2, Id, Rect, Ui, vec2};
+
+use super::parts::{Fold, add_one, chip, day, long_field};
 use super::{PeopleState, readers};
 use crate::model::club::Activity;
 use crate::model::conditions::{Condition, Known};
+use crate::model::hand::Content;
 use crate::model::people::Participant;
 use crate::model::privacy::Class;
 use crate::model::profile::{Field as Fact, PhotoConsent, Section};
-use crate::ui::dates;
 use crate::ui::desk::Desk;
-use crate::ui::icons::Icon;
+use crate::ui::icons::{self, Icon};
 use crate::ui::theme;
 use crate::ui::widgets::button::{Button, Weight};
-use crate::ui::widgets::choose::{segments_here, select, tick};
-use crate::ui::widgets::field::Field;
-use crate::ui::widgets::form::{block, row};
+use crate::ui::widgets::card::plate;
+use crate::ui::widgets::choose::{segments_here, tick};
+use crate::ui::widgets::field::{Field, live};
+use crate::ui::widgets::form::row;
 use crate::ui::widgets::words;
-use jiff::civil::Date;
 
-/// Shows the page and puts what was changed into `next`.
+/// The sections on the page of what is good to know.
+pub const KNOW: [Section; 7] = [
+    Section::Saying,
+    Section::Talking,
+    Section::Senses,
+    Section::Helping,
+    Section::Changes,
+    Section::Body,
+    Section::Water,
+];
+
+/// Shows what is good to know and puts what was changed into `next`.
 pub fn show(
     ui: &mut Ui,
     desk: &mut Desk<'_>,
@@ -28,49 +42,108 @@ pub fn show(
     next: &mut Participant,
 ) {
     favourites(ui, desk, person, next);
-    hard(ui, desk, person, next);
-    for section in Section::ALL {
-        let filled = section
-            .fields()
-            .filter(|f| !person.profile.for_owner(*f).is_empty());
-        let (filled, all) = (filled.count(), section.fields().count());
-        let open = state.open.contains(&section);
-        let label = format!("{}: {filled} of {all}", section.label());
-        let icon = if open { Icon::Up } else { Icon::Down };
-        let width = ui.available_width();
-        let b = Button::new(("section", section.label()), &label)
-            .icon(icon)
-            .left()
-            .width(width);
-        if b.weight(Weight::Quiet).show(ui).clicked() {
-            if open {
-                state.open.remove(&section);
-            } else {
-                state.open.insert(section);
-            }
-        }
+    hard(ui, desk, state, person, next);
+    for section in KNOW {
+        fold(ui, desk, state, (person, &mut *next), section);
+    }
+    ui.add_space(8.0);
+}
+
+/// Shows how the board is used and who decided it.
+pub fn board(
+    ui: &mut Ui,
+    desk: &mut Desk<'_>,
+    state: &mut PeopleState,
+    person: &Participant,
+    next: &mut Participant,
+) {
+    ui.add_space(8.0);
+    fold(ui, desk, state, (person, &mut *next), Section::Board);
+    ui.add_space(8.0);
+    decision(ui, desk, state, person, next);
+}
+
+/// Shows what only the coordinator sees.
+pub fn sealed(
+    ui: &mut Ui,
+    desk: &mut Desk<'_>,
+    state: &mut PeopleState,
+    person: &Participant,
+    next: &mut Participant,
+) {
+    words::soft(
+        ui,
+        "Only what the session needs. It is printed on the coordinator’s sheet and nowhere else.",
+    );
+    ui.add_space(4.0);
+    papers(ui, desk, state, person, next);
+    ui.add_space(8.0);
+    fields(ui, desk, person, next, Section::Sealed);
+}
+
+/// A section that folds open; closed, one line says what is in it.
+fn fold(
+    ui: &mut Ui,
+    desk: &mut Desk<'_>,
+    state: &mut PeopleState,
+    (person, next): (&Participant, &mut Participant),
+    section: Section,
+) {
+    let said: Vec<(Fact, &str)> = section
+        .fields()
+        .map(|f| (f, person.profile.for_owner(f)))
+        .filter(|(_, text)| !text.is_empty())
+        .collect();
+    let gist: Vec<String> = said
+        .iter()
+        .map(|(f, text)| format!("{}: {}", f.label(), text.replace('\n', " ")))
+        .collect();
+    let open = state.open.contains(&section);
+    let row = Fold {
+        id: Id::unique(("section", section.label())),
+        title: section.label(),
+        filled: (said.len(), section.fields().count()),
+        gist: &gist.join("  ·  "),
+        open,
+    };
+    if row.show(ui) {
         if open {
-            // Two columns where there is room; a long text has a row of its own.
-            let half = (ui.available_width() - 16.0) / 2.0;
-            let width = if half < 280.0 {
-                ui.available_width()
-            } else {
-                half
-            };
-            row(ui, |ui| {
-                for field in section.fields() {
-                    text(ui, desk, person, next, (field, width));
-                }
-            });
-            if section == Section::Board {
-                decision(ui, desk, person, next);
-            }
-            if section == Section::Sealed {
-                papers(ui, desk, person, next);
-            }
-            ui.add_space(8.0);
+            state.open.remove(&section);
+        } else {
+            state.open.insert(section);
         }
     }
+    if open {
+        fields(ui, desk, person, next, section);
+        ui.add_space(10.0);
+    }
+}
+
+/// The fields of a section, in two columns where there is room.
+fn fields(
+    ui: &mut Ui,
+    desk: &mut Desk<'_>,
+    person: &Participant,
+    next: &mut Participant,
+    section: Section,
+) {
+    let all: Vec<Fact> = section.fields().collect();
+    let full = ui.available_width();
+    let two = full > 640.0;
+    let width = if two { (full - 20.0) / 2.0 } else { full };
+    for pair in all.chunks(if two { 2 } else { 1 }) {
+        ui.horizontal_top(|ui| {
+            ui.spacing_mut().item_spacing.x = 20.0;
+            for field in pair {
+                text(ui, desk, person, next, (*field, width));
+            }
+        });
+    }
+}
+
+/// Whether a field is usually a few words: Enter then enters it.
+const fn is_short(section: Section) -> bool {
+    matches!(section, Section::Board | Section::Saying)
 }
 
 fn text(
@@ -81,22 +154,22 @@ fn text(
     (field, width): (Fact, f32),
 ) {
     let now = person.profile.for_owner(field);
-    let long = now.chars().count() > 42 || now.contains('\n');
-    let (rows, width) = if long {
-        (2, ui.max_rect().width())
-    } else {
-        (1, width)
-    };
-    ui.vertical(|ui| {
+    let label = field.label();
+    let id = Id::unique(("profile", person.id, field.word()));
+    let fits = now.chars().count() < 44 && !now.contains('\n');
+    let typed = ui.vertical(|ui| {
         ui.set_width(width);
         ui.spacing_mut().item_spacing.y = 2.0;
-        readers::name(ui, field.label(), field.class(), width);
-        let id = Id::unique(("profile", person.id, field.word()));
-        let f = Field::new(id, field.label(), now).rows(rows);
-        if let Some(text) = f.show(ui, desk.drafts, width) {
-            next.profile.set(field, text);
+        readers::name(ui, label, field.class(), width);
+        if is_short(field.section()) && fits {
+            Field::new(id, label, now).show(ui, desk.drafts, width)
+        } else {
+            long_field(ui, desk, (id, label), now, (2, width))
         }
     });
+    if let Some(text) = typed.inner {
+        next.profile.set(field, text);
+    }
 }
 
 fn favourites(ui: &mut Ui, desk: &mut Desk<'_>, person: &Participant, next: &mut Participant) {
@@ -105,10 +178,13 @@ fn favourites(ui: &mut Ui, desk: &mut Desk<'_>, person: &Participant, next: &mut
     readers::name(ui, "Favourites, as they showed", Class::Public, width);
     row(ui, |ui| {
         for id in &person.profile.favourites {
-            let label = club.activity(*id).map_or("", |a| a.label.as_str());
-            let name = format!("{label} ×");
-            let b = Button::new(("favourite", person.id, *id), &name);
-            if b.tip("No longer a favourite").show(ui).clicked() {
+            let Some(activity) = club.activity(*id) else {
+                continue;
+            };
+            let name = format!("No longer a favourite: {}", activity.label);
+            let at = Id::unique(("favourite", person.id, *id));
+            let shows = Content::of(activity);
+            if chip(ui, desk, at, (&shows, person.figure), &name) {
                 next.profile.favourites.remove(id);
             }
         }
@@ -120,91 +196,118 @@ fn favourites(ui: &mut Ui, desk: &mut Desk<'_>, person: &Participant, next: &mut
             .collect();
         let names: Vec<String> = free.iter().map(|a| a.label.clone()).collect();
         let id = Id::unique(("favourite-add", person.id));
-        if let Some(i) = select(ui, id, "Add a favourite", &names, None, 240.0) {
+        if let Some(i) = add_one(ui, id, "Add a favourite", &names, 240.0) {
             next.profile.favourites.insert(free[i].id);
         }
     });
-    ui.add_space(8.0);
+    ui.add_space(12.0);
 }
 
 /// Conditions that are hard, each with what helps.
-fn hard(ui: &mut Ui, desk: &mut Desk<'_>, person: &Participant, next: &mut Participant) {
+fn hard(
+    ui: &mut Ui,
+    desk: &mut Desk<'_>,
+    state: &mut PeopleState,
+    person: &Participant,
+    next: &mut Participant,
+) {
     let width = ui.available_width();
-    readers::name(
-        ui,
-        "Hard on some days, and what helps then",
-        Class::Helper,
-        width,
-    );
+    let name = "Hard on some days, and what helps then";
+    readers::name(ui, name, Class::Helper, width);
     let now = person.profile.hard().for_owner();
     let mut changed = now.clone();
     for (condition, helps) in now {
-        let label = condition.label();
-        ui.horizontal(|ui| {
-            let (_, name) = ui.allocate_space(vec2(150.0, theme::CONTROL));
-            words::line(
-                ui.painter(),
-                name,
-                egui::Align2::LEFT_CENTER,
-                label,
-                theme::bold(16.0),
-                theme::of(ui.ctx()).col.ink,
-            );
-            let id = Id::unique(("hard", person.id, label));
-            let f = Field::new(id, label, helps).hint("what helps then");
-            let width = (ui.available_width() - 64.0).max(120.0);
-            if let Some(text) = f.show(ui, desk.drafts, width) {
-                changed.insert(condition.clone(), text);
-            }
-            let name = format!("{label} is not hard");
-            let b = Button::new(("hard-remove", person.id, label), &name).icon_only(Icon::Cross);
-            if b.weight(Weight::Quiet).show(ui).clicked() {
-                changed.remove(condition);
-            }
-        });
+        condition_row(ui, desk, person, (condition, helps), &mut changed);
     }
-    let known = Known::ALL.into_iter().map(Condition::Known);
-    let of_sessions = desk
-        .view
-        .club
-        .sessions
-        .iter()
-        .flat_map(|s| s.conditions.clone());
-    let mut free: Vec<Condition> = known
-        .chain(of_sessions)
-        .filter(|c| !now.contains_key(c))
-        .collect();
-    free.sort();
-    free.dedup();
-    let names: Vec<String> = free.iter().map(|c| c.label().to_owned()).collect();
-    let id = Id::unique(("hard-add", person.id));
-    if let Some(i) = select(ui, id, "Add a condition that is hard", &names, None, 280.0) {
-        changed.insert(free[i].clone(), String::new());
-    }
+    row(ui, |ui| {
+        let known = Known::ALL.into_iter().map(Condition::Known);
+        let sessions = desk.view.club.sessions.iter();
+        let of_sessions = sessions.flat_map(|s| s.conditions.iter().cloned());
+        let mut free: Vec<Condition> = known
+            .chain(of_sessions)
+            .filter(|c| !now.contains_key(c))
+            .collect();
+        free.sort();
+        free.dedup();
+        let names: Vec<String> = free.iter().map(|c| c.label().to_owned()).collect();
+        let id = Id::unique(("hard-add", person.id));
+        if let Some(i) = add_one(ui, id, "Add what is hard", &names, 240.0) {
+            changed.insert(free[i].clone(), String::new());
+        }
+        let (_, rect) = ui.allocate_space(vec2(280.0, theme::CONTROL));
+        let id = Id::unique("hard-words");
+        let label = "Or in other words, then Enter";
+        let r = live(ui, id, rect, label, &mut state.condition, 0.0);
+        if r.lost_focus() && ui.input(|i| i.key_pressed(egui::Key::Enter)) {
+            let words = std::mem::take(&mut state.condition).trim().to_owned();
+            if !words.is_empty() {
+                changed.entry(Condition::Words(words)).or_default();
+            }
+        }
+    });
     if changed != *now {
         next.profile.set_hard(changed);
     }
-    ui.add_space(8.0);
+    ui.add_space(14.0);
 }
 
-fn decision(ui: &mut Ui, desk: &mut Desk<'_>, person: &Participant, next: &mut Participant) {
+/// One condition: its picture and words, what helps, and a cross.
+fn condition_row(
+    ui: &mut Ui,
+    desk: &mut Desk<'_>,
+    person: &Participant,
+    (condition, helps): (&Condition, &str),
+    changed: &mut BTreeMap<Condition, String>,
+) {
+    let t = theme::of(ui.ctx());
+    let label = condition.label();
+    ui.horizontal(|ui| {
+        let (_, name) = ui.allocate_space(vec2(196.0, 48.0));
+        let mid = name.left_center() + vec2(24.0, 0.0);
+        let picture = Rect::from_center_size(mid, vec2(44.0, 44.0));
+        plate(ui.painter(), &t, picture);
+        if let Some(symbol) = condition.symbol() {
+            let inner = picture.shrink(3.0);
+            desk.pictures
+                .symbol(ui.painter(), inner, &symbol, person.figure);
+        } else {
+            icons::paint(ui.painter(), Icon::Pen, picture.shrink(11.0), t.col.card_ink);
+        }
+        let room = name.with_min_x(picture.right() + 10.0);
+        let font = theme::bold(16.0);
+        words::line(ui.painter(), room, Align2::LEFT_CENTER, label, font, t.col.ink);
+        let id = Id::unique(("hard", person.id, label));
+        let named = format!("{label}: what helps");
+        let f = Field::new(id, &named, helps).hint("what helps then");
+        let width = (ui.available_width() - 64.0).max(120.0);
+        if let Some(text) = f.show(ui, desk.drafts, width) {
+            changed.insert(condition.clone(), text);
+        }
+        let name = format!("{label} is not hard");
+        let b = Button::new(("hard-remove", person.id, label), &name).icon_only(Icon::Cross);
+        if b.weight(Weight::Quiet).show(ui).clicked() {
+            changed.remove(condition);
+        }
+    });
+}
+
+fn decision(
+    ui: &mut Ui,
+    desk: &mut Desk<'_>,
+    state: &mut PeopleState,
+    person: &Participant,
+    next: &mut Participant,
+) {
     let now = *person.profile.decision().for_owner();
     let mut changed = now;
+    let field = |what: &str| Id::unique(("day", person.id, what));
     row(ui, |ui| {
-        day(
-            ui,
-            desk,
-            person,
-            ("Decided on", Class::Helper),
-            &mut changed.on,
-        );
-        day(
-            ui,
-            desk,
-            person,
-            ("Look at it again on", Class::Helper),
-            &mut changed.review,
-        );
+        for (name, due, date) in [
+            ("Decided on", false, &mut changed.on),
+            ("Look at it again on", true, &mut changed.review),
+        ] {
+            day(ui, desk, state, (field(name), name, Class::Helper), due, date);
+        }
     });
     let id = |what: &str| Id::unique(("decision", person.id, what));
     let r = tick(
@@ -232,68 +335,43 @@ fn decision(ui: &mut Ui, desk: &mut Desk<'_>, person: &Participant, next: &mut P
     }
 }
 
-fn papers(ui: &mut Ui, desk: &mut Desk<'_>, person: &Participant, next: &mut Participant) {
+fn papers(
+    ui: &mut Ui,
+    desk: &mut Desk<'_>,
+    state: &mut PeopleState,
+    person: &Participant,
+    next: &mut Participant,
+) {
     let now = *person.profile.papers().for_owner();
     let mut changed = now;
     let class = Class::Coordinator;
+    let field = |what: &str| Id::unique(("day", person.id, what));
     row(ui, |ui| {
-        day(
-            ui,
-            desk,
-            person,
-            ("Family agreed on", class),
-            &mut changed.agreed,
-        );
-        day(
-            ui,
-            desk,
-            person,
-            ("Delete by", class),
-            &mut changed.delete_by,
-        );
-        day(
-            ui,
-            desk,
-            person,
-            ("About photographs on", class),
-            &mut changed.photos_on,
-        );
-    });
-    let width = ui.available_width();
-    block(ui, "Photographs may be used", width, theme::CONTROL, |ui| {
-        let names = PhotoConsent::ALL.map(PhotoConsent::label);
-        let at = PhotoConsent::ALL
-            .iter()
-            .position(|c| *c == now.photos)
-            .unwrap_or(0);
-        if let Some(i) = segments_here(ui, "photos", &names, at) {
-            changed.photos = PhotoConsent::ALL[i];
+        for (name, due, date) in [
+            ("Family agreed on", false, &mut changed.agreed),
+            ("Delete all of it by", true, &mut changed.delete_by),
+        ] {
+            day(ui, desk, state, (field(name), name, class), due, date);
         }
+    });
+    row(ui, |ui| {
+        let width = 520.0_f32.min(ui.max_rect().width());
+        ui.vertical(|ui| {
+            ui.set_width(width);
+            ui.spacing_mut().item_spacing.y = 2.0;
+            readers::name(ui, "Photographs may be used", class, width);
+            let names = PhotoConsent::ALL.map(PhotoConsent::label);
+            let at = PhotoConsent::ALL.iter().position(|c| *c == now.photos);
+            if let Some(i) = segments_here(ui, "photos", &names, at.unwrap_or(0)) {
+                changed.photos = PhotoConsent::ALL[i];
+            }
+        });
+        let name = "Said about photographs on";
+        let date = &mut changed.photos_on;
+        day(ui, desk, state, (field(name), name, class), false, date);
     });
     if changed != now {
         next.profile.set_papers(changed);
     }
 }
 
-/// A day that can be typed or left empty.
-fn day(
-    ui: &mut Ui,
-    desk: &mut Desk<'_>,
-    person: &Participant,
-    (name, class): (&str, Class),
-    now: &mut Option<Date>,
-) {
-    let shown = now.map_or_else(String::new, dates::typed);
-    ui.vertical(|ui| {
-        ui.set_width(300.0);
-        readers::name(ui, name, class, 300.0);
-        let f = Field::new(Id::unique(("day", person.id, name)), name, &shown);
-        if let Some(typed) = f.hint("2027-06-12").show(ui, desk.drafts, 300.0) {
-            if typed.trim().is_empty() {
-                *now = None;
-            } else if let Some(date) = dates::read_date(&typed) {
-                *now = Some(date);
-            }
-        }
-    });
-}

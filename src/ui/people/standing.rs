@@ -1,12 +1,14 @@
 //! What is always different for a participant: swaps, what is left out, steps of their own, cards.
 
-use egui::{CornerRadius, CursorIcon, Id, Role, Sense, StrokeKind, Ui, Vec2, WidgetInfo};
+use egui::{CornerRadius, CursorIcon, Id, Role, Sense, StrokeKind, Ui, Vec2, WidgetInfo, vec2};
 
-use super::PeopleState;
+use super::parts::{add_one, chip};
+use super::{PeopleState, readers};
 use crate::model::club::{Activity, Club};
 use crate::model::hand::Content;
 use crate::model::ids::{ActivityId, StandingId, SymbolId};
 use crate::model::people::Participant;
+use crate::model::privacy::Class;
 use crate::model::standing::{Beside, Side, StandingStep};
 use crate::symbols::lexicon::lexicon;
 use crate::ui::desk::Desk;
@@ -14,8 +16,10 @@ use crate::ui::icons::Icon;
 use crate::ui::picker::{For, Picker};
 use crate::ui::theme;
 use crate::ui::widgets::button::{Button, Weight};
-use crate::ui::widgets::choose::{select, tick};
-use crate::ui::widgets::form::{block, row};
+use crate::ui::widgets::card::{Lie, tile};
+use crate::ui::widgets::choose::{select, tick_at};
+use crate::ui::widgets::field::Field;
+use crate::ui::widgets::form::row;
 use crate::ui::widgets::{focus_ring, words};
 
 /// Which standing content is meant.
@@ -25,19 +29,37 @@ pub enum Which {
     Swap(ActivityId),
     /// An own step.
     Own(StandingId),
+    /// A new own step.
+    NewOwn,
     /// A card, by its place in the list.
     Card(usize),
+    /// A new card.
+    NewCard,
 }
 
-/// The content meant, to change it.
-pub fn content_mut(p: &mut Participant, which: Which) -> Option<&mut Content> {
+/// Puts what was picked where it is meant.
+pub fn put(p: &mut Participant, which: Which, content: Content) {
+    let s = &mut p.standing;
     match which {
-        Which::Swap(id) => p.standing.swaps.get_mut(&id),
+        Which::Swap(id) => drop(s.swaps.insert(id, content)),
         Which::Own(id) => {
-            let mut own = p.standing.own.iter_mut();
-            own.find(|s| s.id == id).map(|s| &mut s.content)
+            if let Some(step) = s.own.iter_mut().find(|s| s.id == id) {
+                step.content = content;
+            }
         }
-        Which::Card(at) => p.standing.cards.get_mut(at),
+        Which::NewOwn => s.own.push(StandingStep {
+            id: StandingId::NEW,
+            content,
+            side: Side::After,
+            beside: Beside::Water,
+            support: true,
+        }),
+        Which::Card(at) => {
+            if let Some(card) = s.cards.get_mut(at) {
+                *card = content;
+            }
+        }
+        Which::NewCard => s.cards.push(content),
     }
 }
 
@@ -62,13 +84,25 @@ pub fn show(
     person: &Participant,
     next: &mut Participant,
 ) {
-    words::heading(ui, "Instead of something", 18.0);
+    let title = |ui: &mut Ui, words: &str, what: &str| {
+        let width = ui.available_width();
+        readers::name(ui, words, Class::Public, width);
+        if !what.is_empty() {
+            words::soft(ui, what);
+        }
+    };
+    title(ui, "Something else instead", "");
     swaps(ui, desk, state, person, next);
-    words::heading(ui, "Left out", 18.0);
+    ui.add_space(12.0);
+    title(ui, "Left out", "");
     left_out(ui, desk, person, next);
-    words::heading(ui, "Own steps", 18.0);
+    ui.add_space(12.0);
+    let what = "Before or after an activity, a part of the day, or everything in the water.";
+    title(ui, "Own steps", what);
     own(ui, desk, state, person, next);
-    words::heading(ui, "Further always-there cards", 18.0);
+    ui.add_space(12.0);
+    let what = "Beside those that everyone has, such as help and stop.";
+    title(ui, "Always-there cards of their own", what);
     cards(ui, desk, state, person, next);
 }
 
@@ -81,50 +115,42 @@ fn picture(
     (which, content): (Which, &Content),
 ) {
     let t = theme::of(ui.ctx());
-    let label = crate::model::board::shown(desk.view.club, content).label;
-    block(ui, &label, 110.0, 64.0, |ui| {
-        let (_, rect) = ui.allocate_space(Vec2::splat(64.0));
-        let id = Id::unique(("standing-picture", person.id, format!("{which:?}")));
-        let r = ui.interact(rect, id, Sense::click());
-        let name = format!("{label}: pick another picture");
-        r.widget_info(|| WidgetInfo::labeled(Role::Button, true, &name));
-        let line = if r.hovered() {
-            egui::Stroke::new(2.0, t.col.ink)
-        } else {
-            t.edge()
-        };
-        let p = ui.painter();
-        p.rect(
-            rect,
-            CornerRadius::same(10),
-            t.col.card,
-            line,
-            StrokeKind::Inside,
-        );
-        let shown = crate::model::board::shown(desk.view.club, content);
-        desk.pictures
-            .symbol(p, rect.shrink(5.0), &shown.symbol, person.figure);
-        focus_ring(ui, &r, rect, 10);
-        if r.on_hover_cursor(CursorIcon::PointingHand).clicked() {
-            state.picker = Some(Picker::new(For::Standing(person.id, which)));
-        }
-    });
-}
-
-fn remove(ui: &mut Ui, name: &str, id: impl std::hash::Hash + std::fmt::Debug) -> bool {
-    block(ui, "", 46.0, theme::CONTROL, |ui| {
-        let b = Button::new(id, name).icon_only(Icon::Cross);
-        b.weight(Weight::Quiet).show(ui).clicked()
-    })
+    let shown = crate::model::board::shown(desk.view.club, content);
+    // A step that is no activity has its words in a field beside it.
+    let bare = matches!(which, Which::Own(_)) && content.activity.is_none();
+    let font = theme::bold(16.0);
+    let label = words::lay(ui.painter(), &shown.label, font, t.col.card_ink, 200.0, 1);
+    let wide = if bare { 56.0 } else { 76.0 + label.size().x };
+    let (_, rect) = ui.allocate_space(vec2(wide, 56.0));
+    let id = Id::unique(("standing-picture", person.id, format!("{which:?}")));
+    let r = ui.interact(rect, id, Sense::click());
+    let name = format!("{}: pick another picture", shown.label);
+    r.widget_info(|| WidgetInfo::labeled(Role::Button, true, &name));
+    let p = ui.painter();
+    tile(p, &t, rect, Lie::Flat);
+    if r.hovered() {
+        let corner = CornerRadius::same(theme::R_CARD);
+        let line = egui::Stroke::new(2.0, t.col.ink);
+        p.rect_stroke(rect, corner, line, StrokeKind::Inside);
+    }
+    let mid = rect.left_center() + vec2(28.0, 0.0);
+    let place = egui::Rect::from_center_size(mid, Vec2::splat(44.0));
+    desk.pictures
+        .symbol(p, place, &shown.symbol, person.figure);
+    if !bare {
+        let at = rect.left_center() + vec2(60.0, -label.size().y / 2.0);
+        p.galley(at, label, t.col.card_ink);
+    }
+    focus_ring(ui, &r, rect, theme::R_CARD);
+    if r.on_hover_cursor(CursorIcon::PointingHand).clicked() {
+        state.picker = Some(Picker::new(For::Standing(person.id, which)));
+    }
 }
 
 /// A list of activities to add one from.
 fn add(ui: &mut Ui, id: Id, name: &str, from: &[&Activity]) -> Option<ActivityId> {
     let names: Vec<String> = from.iter().map(|a| a.label.clone()).collect();
-    block(ui, name, 320.0, theme::CONTROL, |ui| {
-        let width = ui.available_width();
-        select(ui, id, name, &names, None, width).map(|i| from[i].id)
-    })
+    add_one(ui, id, name, &names, 280.0).map(|i| from[i].id)
 }
 
 fn others<'a>(club: &'a Club, taken: impl Fn(&Activity) -> bool) -> Vec<&'a Activity> {
@@ -141,23 +167,23 @@ fn swaps(
 ) {
     let club = desk.view.club;
     for (id, content) in &person.standing.swaps {
-        let was = club.activity(*id).map_or("", |a| a.label.as_str());
-        row(ui, |ui| {
+        let was = club.activity(*id).map(|a| Content::of(a));
+        let label = was.as_ref().map_or("", |w| w.label.as_str());
+        ui.horizontal(|ui| {
             picture(ui, desk, state, person, (Which::Swap(*id), content));
-            block(ui, "comes always instead of", 220.0, 40.0, |ui| {
-                words::body(ui, was);
-            });
-            if remove(ui, &format!("No swap for {was}"), ("swap", person.id, *id)) {
+            words::body(ui, "instead of");
+            let name = format!("No longer instead of {label}");
+            let at = Id::unique(("swap", person.id, *id));
+            if let Some(was) = &was
+                && chip(ui, desk, at, (was, person.figure), &name)
+            {
                 next.standing.swaps.remove(id);
             }
         });
     }
     let free = others(club, |a| person.standing.swaps.contains_key(&a.id));
     let id = Id::unique(("swap-add", person.id));
-    if let Some(id) = add(ui, id, "Something else instead of", &free) {
-        // Something to begin with; a click on the picture changes it.
-        let rest = SymbolId::new("quiet_place");
-        next.standing.swaps.insert(id, content_of(club, &rest));
+    if let Some(id) = add(ui, id, "Something else instead of…", &free) {
         state.picker = Some(Picker::new(For::Standing(person.id, Which::Swap(id))));
     }
 }
@@ -166,19 +192,22 @@ fn left_out(ui: &mut Ui, desk: &mut Desk<'_>, person: &Participant, next: &mut P
     let club = desk.view.club;
     row(ui, |ui| {
         for id in &person.standing.left_out {
-            let label = club.activity(*id).map_or("", |a| a.label.as_str());
-            let name = format!("{label} ×");
-            let b = Button::new(("left-out", person.id, *id), &name);
-            if b.tip("On the board again").show(ui).clicked() {
+            let Some(activity) = club.activity(*id) else {
+                continue;
+            };
+            let name = format!("No longer left out: {}", activity.label);
+            let at = Id::unique(("left-out", person.id, *id));
+            let shows = Content::of(activity);
+            if chip(ui, desk, at, (&shows, person.figure), &name) {
                 next.standing.left_out.remove(id);
             }
         }
+        let free = others(club, |a| person.standing.left_out.contains(&a.id));
+        let id = Id::unique(("left-out-add", person.id));
+        if let Some(id) = add(ui, id, "Leave something out…", &free) {
+            next.standing.left_out.insert(id);
+        }
     });
-    let free = others(club, |a| person.standing.left_out.contains(&a.id));
-    let id = Id::unique(("left-out-add", person.id));
-    if let Some(id) = add(ui, id, "Has no part in", &free) {
-        next.standing.left_out.insert(id);
-    }
 }
 
 /// Beside what a standing step can stand: each water activity, the parts of the day, the activities.
@@ -204,47 +233,42 @@ fn own(
     let sides: Vec<String> = Side::ALL.iter().map(|s| s.label().to_owned()).collect();
     for (at, step) in person.standing.own.iter().enumerate() {
         let field = |what: &str| Id::unique(("own", step.id, what));
+        let shown = crate::model::board::shown(club, &step.content).label;
         row(ui, |ui| {
-            picture(
-                ui,
-                desk,
-                state,
-                person,
-                (Which::Own(step.id), &step.content),
-            );
-            block(ui, "Where", 118.0, theme::CONTROL, |ui| {
-                let now = Side::ALL.iter().position(|s| *s == step.side);
-                if let Some(i) = select(ui, field("side"), "Before or after", &sides, now, 116.0) {
-                    next.standing.own[at].side = Side::ALL[i];
+            let which = Which::Own(step.id);
+            picture(ui, desk, state, person, (which, &step.content));
+            if step.content.activity.is_none() {
+                let name = format!("Words of {shown}");
+                let f = Field::new(field("words"), &name, &step.content.label);
+                if let Some(words) = f.show(ui, desk.drafts, 170.0) {
+                    next.standing.own[at].content.label = words;
                 }
-            });
-            block(ui, "What", 240.0, theme::CONTROL, |ui| {
-                let now = besides.iter().position(|b| b.0 == step.beside);
-                let width = ui.available_width();
-                if let Some(i) = select(ui, field("beside"), "Beside what", &names, now, width) {
-                    next.standing.own[at].beside = besides[i].0;
-                }
-            });
-            block(ui, "", 176.0, theme::CONTROL, |ui| {
-                if tick(ui, field("support"), step.support, "It is a support", "").clicked() {
-                    next.standing.own[at].support = !step.support;
-                }
-            });
-            let name = format!("Remove {}", step.content.label);
-            if remove(ui, &name, ("own-remove", step.id)) {
+            }
+            let now = Side::ALL.iter().position(|s| *s == step.side);
+            let name = format!("{shown}: before or after");
+            if let Some(i) = select(ui, field("side"), &name, &sides, now, 116.0) {
+                next.standing.own[at].side = Side::ALL[i];
+            }
+            let now = besides.iter().position(|b| b.0 == step.beside);
+            let name = format!("{shown}: beside what");
+            if let Some(i) = select(ui, field("beside"), &name, &names, now, 260.0) {
+                next.standing.own[at].beside = besides[i].0;
+            }
+            let (_, rect) = ui.allocate_space(vec2(146.0, theme::CONTROL));
+            let name = "A support";
+            if tick_at(ui, field("support"), rect, step.support, name, "").clicked() {
+                next.standing.own[at].support = !step.support;
+            }
+            let name = format!("Remove {shown}");
+            let b = Button::new(("own-remove", step.id), &name).icon_only(Icon::Cross);
+            if b.weight(Weight::Quiet).show(ui).clicked() {
                 next.standing.own.remove(at);
             }
         });
     }
     let b = Button::new(("own-add", person.id), "Add an own step");
     if b.icon(Icon::Plus).show(ui).clicked() {
-        next.standing.own.push(StandingStep {
-            id: StandingId::NEW,
-            content: content_of(club, &SymbolId::new("quiet_place")),
-            side: Side::After,
-            beside: Beside::Water,
-            support: true,
-        });
+        state.picker = Some(Picker::new(For::Standing(person.id, Which::NewOwn)));
     }
 }
 
@@ -258,19 +282,16 @@ fn cards(
     let club = desk.view.club;
     row(ui, |ui| {
         for (at, card) in person.standing.cards.iter().enumerate() {
-            picture(ui, desk, state, person, (Which::Card(at), card));
-            let name = format!("Remove {}", card.label);
-            if remove(ui, &name, ("card-remove", person.id, at)) {
+            let shows = crate::model::board::shown(club, card);
+            let name = format!("Remove the card {}", shows.label);
+            let id = Id::unique(("card", person.id, at));
+            if chip(ui, desk, id, (&shows, person.figure), &name) {
                 next.standing.cards.remove(at);
             }
         }
+        let b = Button::new(("card-add", person.id), "Add a card");
+        if b.icon(Icon::Plus).show(ui).clicked() {
+            state.picker = Some(Picker::new(For::Standing(person.id, Which::NewCard)));
+        }
     });
-    let b = Button::new(("card-add", person.id), "Add a card");
-    if b.icon(Icon::Plus).show(ui).clicked() {
-        let at = person.standing.cards.len();
-        next.standing
-            .cards
-            .push(content_of(club, &SymbolId::new("too_loud")));
-        state.picker = Some(Picker::new(For::Standing(person.id, Which::Card(at))));
-    }
 }

@@ -132,7 +132,8 @@ pub fn segments_here(ui: &mut Ui, id: &str, options: &[&str], chosen: usize) -> 
     segments(ui, id, rect, options, chosen)
 }
 
-/// One of a list that opens below. Gives the one newly chosen.
+/// One of a list that opens below; while none is chosen it says its name. Gives the one newly
+/// chosen.
 pub fn select(
     ui: &mut Ui,
     id: Id,
@@ -157,7 +158,7 @@ pub fn select_at(
     let t = theme::of(ui.ctx());
     let shown = chosen
         .and_then(|i| options.get(i))
-        .map_or("Choose…", String::as_str);
+        .map_or(label, String::as_str);
     let r = ui.interact(rect, id, Sense::click());
     r.widget_info(|| {
         let mut info = WidgetInfo::labeled(Role::ComboBox, true, label);

@@ -24,6 +24,11 @@ impl Drafts {
         self.text.clear();
     }
 
+    /// What is being typed in a field, while it is.
+    pub fn typed(&self, id: Id) -> Option<&str> {
+        (self.at == Some(id)).then_some(&self.text)
+    }
+
     /// Whether something is being typed.
     pub const fn is_open(&self) -> bool {
         self.at.is_some()

@@ -5,6 +5,7 @@ mod boards;
 mod group;
 mod looks;
 mod painter;
+mod people;
 mod places;
 
 use daystrand::ui::app::App;
@@ -26,6 +27,11 @@ fn window_with(size: Vec2, prepare: impl FnOnce(&mut Workbench)) -> Harness<'sta
     drop(bench.handle(Command::Demo));
     drop(bench.handle(Command::DismissNotice));
     prepare(&mut bench);
+    window_on(bench, size)
+}
+
+/// A workbench in a window of a size.
+fn window_on(bench: Workbench, size: Vec2) -> Harness<'static, App> {
     let mut harness = Harness::builder()
         .with_size(size)
         .with_max_steps(40)
