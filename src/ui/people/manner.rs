@@ -2,17 +2,19 @@
 
 use egui::{Id, Ui};
 
+use super::parts::{add_one, chip};
+use super::readers;
+use super::sketch::{Sketch, cards};
 use crate::model::club::Activity;
+use crate::model::hand::Content;
 use crate::model::ids::ActivityId;
 use crate::model::manner::{Finishing, Form, Mixed, Reach, Run};
 use crate::model::people::Participant;
+use crate::model::privacy::Class;
 use crate::ui::desk::Desk;
-use crate::ui::icons::Icon;
-use crate::ui::theme;
-use crate::ui::widgets::button::{Button, Weight};
-use crate::ui::widgets::choose::{segments_here, select};
+use crate::ui::widgets::choose::select;
 use crate::ui::widgets::field::Field;
-use crate::ui::widgets::form::{block, row};
+use crate::ui::widgets::form::row;
 use crate::ui::widgets::words;
 
 /// Shows the page and puts what was changed into `next`.
@@ -21,57 +23,49 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, person: &Participant, next: &mut P
         ui,
         "Someone who knows the participant decides. Choose the form understood on a hard day.",
     );
+    let m = &mut next.manner;
     choice(
         ui,
         "A step is shown as",
-        "form",
         &Form::ALL,
-        Form::label,
-        &mut next.manner.form,
+        Sketch::Form,
+        &mut m.form,
     );
     exceptions(ui, desk, person, next);
+    let m = &mut next.manner;
     choice(
         ui,
         "Shown at once",
-        "reach",
         &Reach::ALL,
-        Reach::label,
-        &mut next.manner.reach,
+        Sketch::Reach,
+        &mut m.reach,
     );
+    choice(ui, "Steps run", &Run::ALL, Sketch::Run, &mut m.run);
+    let name = "A finished step is";
     choice(
         ui,
-        "Steps run",
-        "run",
-        &Run::ALL,
-        Run::label,
-        &mut next.manner.run,
-    );
-    choice(
-        ui,
-        "A finished step is",
-        "finishing",
+        name,
         &Finishing::ALL,
-        Finishing::label,
-        &mut next.manner.finishing,
+        Sketch::Finishing,
+        &mut m.finishing,
     );
 }
 
 fn choice<T: Copy + PartialEq>(
     ui: &mut Ui,
     name: &str,
-    id: &str,
     all: &[T],
-    label: fn(T) -> &'static str,
+    sketch: fn(T) -> Sketch,
     now: &mut T,
 ) {
-    let names: Vec<&str> = all.iter().map(|x| label(*x)).collect();
-    let at = all.iter().position(|x| x == now).unwrap_or(0);
     let width = ui.available_width();
-    block(ui, name, width, theme::CONTROL, |ui| {
-        if let Some(i) = segments_here(ui, id, &names, at) {
-            *now = all[i];
-        }
-    });
+    readers::name(ui, name, Class::Public, width);
+    let sketches: Vec<Sketch> = all.iter().map(|x| sketch(*x)).collect();
+    let at = all.iter().position(|x| x == now).unwrap_or(0);
+    if let Some(i) = cards(ui, name, &sketches, at) {
+        *now = all[i];
+    }
+    ui.add_space(6.0);
 }
 
 /// Activities in another form, each with the thing that stands for it.
@@ -79,44 +73,35 @@ fn exceptions(ui: &mut Ui, desk: &mut Desk<'_>, person: &Participant, next: &mut
     let club = desk.view.club;
     let forms: Vec<String> = Form::ALL.iter().map(|f| f.label().to_owned()).collect();
     for (id, mixed) in &person.manner.mixed {
-        let label = club.activity(*id).map_or("", |a| a.label.as_str());
+        let Some(activity) = club.activity(*id) else {
+            continue;
+        };
+        let label = &activity.label;
         let field = |what: &str| Id::unique(("mixed", person.id, *id, what));
         row(ui, |ui| {
-            let now = Form::ALL.iter().position(|f| *f == mixed.form);
-            block(
-                ui,
-                &format!("{label} is shown as"),
-                240.0,
-                theme::CONTROL,
-                |ui| {
-                    let width = ui.available_width();
-                    if let Some(i) = select(ui, field("form"), label, &forms, now, width) {
-                        change(next, *id, |m| m.form = Form::ALL[i]);
-                    }
-                },
-            );
-            if mixed.form == Form::Object {
-                block(
-                    ui,
-                    "The thing, as they know it",
-                    280.0,
-                    theme::CONTROL,
-                    |ui| {
-                        let width = ui.available_width();
-                        let f = Field::new(field("thing"), "The thing", &mixed.thing);
-                        if let Some(thing) = f.hint("the blue cup").show(ui, desk.drafts, width) {
-                            change(next, *id, |m| m.thing = thing);
-                        }
-                    },
-                );
+            let name = format!("As the others: {label}");
+            let shows = Content::of(activity);
+            if chip(ui, desk, field("chip"), (&shows, person.figure), &name) {
+                next.manner.mixed.remove(id);
             }
-            block(ui, "", 110.0, theme::CONTROL, |ui| {
-                let name = format!("As the others: {label}");
-                let b = Button::new(field("remove"), &name).icon_only(Icon::Cross);
-                if b.weight(Weight::Quiet).show(ui).clicked() {
-                    next.manner.mixed.remove(id);
+            let now = Form::ALL.iter().position(|f| *f == mixed.form);
+            let name = format!("{label} is shown as");
+            if let Some(i) = select(ui, field("form"), &name, &forms, now, 160.0) {
+                change(next, *id, |m| m.form = Form::ALL[i]);
+            }
+            if mixed.form == Form::Object {
+                let name = format!("The thing for {label}");
+                let usual = activity.thing.as_str();
+                let hint = if usual.is_empty() {
+                    "such as: the blue cup"
+                } else {
+                    usual
+                };
+                let f = Field::new(field("thing"), &name, &mixed.thing).hint(hint);
+                if let Some(thing) = f.show(ui, desk.drafts, 280.0) {
+                    change(next, *id, |m| m.thing = thing);
                 }
-            });
+            }
         });
     }
     let free: Vec<&Activity> = club
@@ -126,24 +111,17 @@ fn exceptions(ui: &mut Ui, desk: &mut Desk<'_>, person: &Participant, next: &mut
         .filter(|a| !person.manner.mixed.contains_key(&a.id))
         .collect();
     let names: Vec<String> = free.iter().map(|a| a.label.clone()).collect();
-    block(
-        ui,
-        "One activity in another form",
-        280.0,
-        theme::CONTROL,
-        |ui| {
-            let id = Id::unique(("mixed-add", person.id));
-            let width = ui.available_width();
-            if let Some(i) = select(ui, id, "Add one in another form", &names, None, width) {
-                let form = match person.manner.form {
-                    Form::Object => Form::Drawing,
-                    _ => Form::Object,
-                };
-                let thing = String::new();
-                next.manner.mixed.insert(free[i].id, Mixed { form, thing });
-            }
-        },
-    );
+    let id = Id::unique(("mixed-add", person.id));
+    let name = "One activity in another form…";
+    if let Some(i) = add_one(ui, id, name, &names, 320.0) {
+        let form = match person.manner.form {
+            Form::Object => Form::Drawing,
+            _ => Form::Object,
+        };
+        let thing = String::new();
+        next.manner.mixed.insert(free[i].id, Mixed { form, thing });
+    }
+    ui.add_space(10.0);
 }
 
 fn change(next: &mut Participant, id: ActivityId, how: impl FnOnce(&mut Mixed)) {

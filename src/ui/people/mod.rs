@@ -3,11 +3,12 @@
 mod club;
 mod helpers;
 mod manner;
-mod parts;
 mod participants;
+mod parts;
 mod profile;
 mod readers;
 pub mod seen;
+mod sketch;
 pub mod standing;
 
 use std::collections::BTreeSet;

@@ -75,7 +75,8 @@ fn pages(
         desk.regions.add(rect, id);
         select_at(ui, id, rect, "Page of the participant", &counts, Some(now))
     } else {
-        desk.regions.add(rect, Id::unique(("participant-page", now)));
+        desk.regions
+            .add(rect, Id::unique(("participant-page", now)));
         let names = counts.each_ref().map(String::as_str);
         segments(ui, "participant-page", rect, &names, now)
     };

@@ -196,7 +196,7 @@ fn favourites(ui: &mut Ui, desk: &mut Desk<'_>, person: &Participant, next: &mut
             .collect();
         let names: Vec<String> = free.iter().map(|a| a.label.clone()).collect();
         let id = Id::unique(("favourite-add", person.id));
-        if let Some(i) = add_one(ui, id, "Add a favourite", &names, 240.0) {
+        if let Some(i) = add_one(ui, id, "Add a favourite…", &names, 240.0) {
             next.profile.favourites.insert(free[i].id);
         }
     });
@@ -231,7 +231,7 @@ fn hard(
         free.dedup();
         let names: Vec<String> = free.iter().map(|c| c.label().to_owned()).collect();
         let id = Id::unique(("hard-add", person.id));
-        if let Some(i) = add_one(ui, id, "Add what is hard", &names, 240.0) {
+        if let Some(i) = add_one(ui, id, "Add what is hard…", &names, 240.0) {
             changed.insert(free[i].clone(), String::new());
         }
         let (_, rect) = ui.allocate_space(vec2(280.0, theme::CONTROL));
@@ -271,11 +271,23 @@ fn condition_row(
             desk.pictures
                 .symbol(ui.painter(), inner, &symbol, person.figure);
         } else {
-            icons::paint(ui.painter(), Icon::Pen, picture.shrink(11.0), t.col.card_ink);
+            icons::paint(
+                ui.painter(),
+                Icon::Pen,
+                picture.shrink(11.0),
+                t.col.card_ink,
+            );
         }
         let room = name.with_min_x(picture.right() + 10.0);
         let font = theme::bold(16.0);
-        words::line(ui.painter(), room, Align2::LEFT_CENTER, label, font, t.col.ink);
+        words::line(
+            ui.painter(),
+            room,
+            Align2::LEFT_CENTER,
+            label,
+            font,
+            t.col.ink,
+        );
         let id = Id::unique(("hard", person.id, label));
         let named = format!("{label}: what helps");
         let f = Field::new(id, &named, helps).hint("what helps then");
@@ -306,7 +318,14 @@ fn decision(
             ("Decided on", false, &mut changed.on),
             ("Look at it again on", true, &mut changed.review),
         ] {
-            day(ui, desk, state, (field(name), name, Class::Helper), due, date);
+            day(
+                ui,
+                desk,
+                state,
+                (field(name), name, Class::Helper),
+                due,
+                date,
+            );
         }
     });
     let id = |what: &str| Id::unique(("decision", person.id, what));
@@ -374,4 +393,3 @@ fn papers(
         next.profile.set_papers(changed);
     }
 }
-

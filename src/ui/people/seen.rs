@@ -156,8 +156,7 @@ fn open(ui: &mut Ui, desk: &mut Desk<'_>, reader: &Reader<'_>) {
     ui.horizontal(|ui| {
         let (_, rect) = ui.allocate_space(Vec2::splat(64.0));
         plate(ui.painter(), &t, rect);
-        desk.pictures
-            .mark(ui.painter(), rect.shrink(12.0), mark);
+        desk.pictures.mark(ui.painter(), rect.shrink(12.0), mark);
         words::heading(ui, name, 26.0);
     });
     ui.add_space(6.0);

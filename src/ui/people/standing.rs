@@ -135,8 +135,7 @@ fn picture(
     }
     let mid = rect.left_center() + vec2(28.0, 0.0);
     let place = egui::Rect::from_center_size(mid, Vec2::splat(44.0));
-    desk.pictures
-        .symbol(p, place, &shown.symbol, person.figure);
+    desk.pictures.symbol(p, place, &shown.symbol, person.figure);
     if !bare {
         let at = rect.left_center() + vec2(60.0, -label.size().y / 2.0);
         p.galley(at, label, t.col.card_ink);
