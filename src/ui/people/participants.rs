@@ -82,6 +82,8 @@ fn pages(
     };
     if let Some(i) = chosen {
         state.page = PAGES[i].0;
+        // The tabs were painted before the page changed.
+        ui.ctx().request_repaint();
     }
 }
 

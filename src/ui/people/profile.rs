@@ -73,7 +73,7 @@ pub fn sealed(
 ) {
     words::soft(
         ui,
-        "Only what the session needs. It is printed on the coordinator’s sheet and nowhere else.",
+        "Only what the session needs. No page for others or for a helper can hold any of it.",
     );
     ui.add_space(4.0);
     papers(ui, desk, state, person, next);
@@ -142,8 +142,9 @@ fn fields(
 }
 
 /// Whether a field is usually a few words: Enter then enters it.
-const fn is_short(section: Section) -> bool {
-    matches!(section, Section::Board | Section::Saying)
+const fn is_short(field: Fact) -> bool {
+    let few = matches!(field.section(), Section::Board | Section::Saying);
+    few || matches!(field, Fact::Surname | Fact::Born)
 }
 
 fn text(
@@ -161,7 +162,7 @@ fn text(
         ui.set_width(width);
         ui.spacing_mut().item_spacing.y = 2.0;
         readers::name(ui, label, field.class(), width);
-        if is_short(field.section()) && fits {
+        if is_short(field) && fits {
             Field::new(id, label, now).show(ui, desk.drafts, width)
         } else {
             long_field(ui, desk, (id, label), now, (2, width))
@@ -374,7 +375,7 @@ fn papers(
         }
     });
     row(ui, |ui| {
-        let width = 520.0_f32.min(ui.max_rect().width());
+        let width = 660.0_f32.min(ui.max_rect().width());
         ui.vertical(|ui| {
             ui.set_width(width);
             ui.spacing_mut().item_spacing.y = 2.0;
@@ -385,7 +386,7 @@ fn papers(
                 changed.photos = PhotoConsent::ALL[i];
             }
         });
-        let name = "Said about photographs on";
+        let name = "Said on";
         let date = &mut changed.photos_on;
         day(ui, desk, state, (field(name), name, class), false, date);
     });
