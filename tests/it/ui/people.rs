@@ -108,6 +108,8 @@ fn a_field_typed_is_one_edit_and_one_undo() {
         after.profile.for_owner(Field::Sight),
         "the sun on the water"
     );
+    // Off the next field, where the keys for undo would be about its own words.
+    key(&mut h, Key::F6);
     press(&mut h, Modifiers::COMMAND, Key::Z);
     assert_eq!(person(&h), before);
     assert_eq!(h.state().bench().view().undo, None, "it was one step");
