@@ -9,13 +9,15 @@ use std::ops::Range;
 use super::desk::{Desk, Person};
 use super::fit::report;
 use super::frame::{self, Header, picture};
-use super::shapes::{Look, dashes, fastener, rounded, shape};
+use super::shapes::{self, Look, dashes, fastener, rounded, shape};
+use super::strips::{self, Strip};
 use super::tile_sheet::{self, in_mm};
 use super::words::{TIGHT, Words};
 use super::writer::{Everyone, PageWriter};
-use super::{Turn, ink, strand};
+use super::{Turn, forms, ink, strand};
 use crate::model::board::{Step, StepState};
 use crate::model::finding::Severity;
+use crate::model::manner::{Finishing, Form, Run};
 use crate::model::people::Participant;
 use crate::page::{Item, Page, Source};
 use crate::story::cards;
@@ -42,6 +44,13 @@ const POUCH_HEAD: Length = Length::um(14_000);
 const POUCH_SIDE: Length = Length::um(22_000);
 /// Letters in a place, which the tile covers.
 const LABEL_PT: f64 = 12.0;
+/// Letters of "First" and "Then".
+const ORDER_PT: f64 = 18.0;
+/// Radius of a ring to tick beside a peg.
+const TICK_RING: Length = Length::um(3_800);
+/// How much wider the opening of a pouch is than a finished tile: common practice, so that a hand
+/// puts it in with ease.
+const POUCH_EASE: Length = Length::um(20_000);
 
 /// Side of a place for a tile of a participant: finished tile and clearance.
 pub(super) fn place_side(who: &Participant, seal: Length) -> Length {
@@ -59,6 +68,15 @@ struct Plan {
     /// Whether each page has the finished place for its own tiles.
     together: bool,
     pouch: Pouch,
+    finishing: Finishing,
+    /// Taken above the places by what stands over a strip.
+    head: Length,
+}
+
+/// What is laid out at once: the whole board, or one strip of it.
+struct Part {
+    steps: Range<usize>,
+    strip: Option<Strip>,
 }
 
 /// How the finished place is divided.
@@ -97,10 +115,20 @@ impl Pouch {
 }
 
 impl Plan {
+    /// Where places and finished place stand.
+    fn content(&self) -> Rect {
+        below_head(frame::content(self.size), self.head)
+    }
+
+    /// Height of the finished place for some tiles.
+    fn finish_height(&self, tiles: usize) -> Length {
+        finish_height(self.finishing, self.pouch, self.place, tiles)
+    }
+
     /// Pages that hold nothing but a finished place, as the tiles that go there.
     fn pouch_pages(&self, steps: usize) -> Vec<usize> {
         let each = self.pouch.columns * self.pouch.rows;
-        if self.together {
+        if self.together || self.finishing != Finishing::FinishedRow {
             return Vec::new();
         }
         let mut left = steps;
@@ -127,73 +155,140 @@ pub(super) fn lay_out(desk: &mut Desk<'_>, person: &Person<'_>) -> Vec<Page> {
         );
         return Vec::new();
     }
-    let Some(plan) = best_plan(desk, person) else {
-        let place = in_mm(place_side(person.who, desk.club.rules.seal));
-        let paper = desk.request.paper.label();
-        let sentence = format!(
-            "The base board of {} is left out: a place of {place} cannot be laid out on {paper} paper.",
-            person.mark_words
-        );
-        let spot = crate::model::finding::Spot::Participant(person.who.id);
-        let hint = "Choose another tile size or larger paper.";
-        desk.note(Severity::StopAndLook, "print.tile", spot, sentence, hint);
+    let parts: Vec<Part> = match strips::of(desk, person) {
+        Some(strips) => strips
+            .into_iter()
+            .map(|s| Part {
+                steps: s.steps.clone(),
+                strip: Some(s),
+            })
+            .collect(),
+        None => vec![Part {
+            steps: 0..person.board.steps.len(),
+            strip: None,
+        }],
+    };
+    let plans: Option<Vec<Plan>> = parts.iter().map(|p| best_plan(desk, person, p)).collect();
+    let Some(plans) = plans else {
+        left_out(desk, person);
         return Vec::new();
     };
-    let labels: Vec<_> = person
-        .board
-        .steps
-        .iter()
-        .map(|s| (s.label.as_str(), desk.step_spot(person, s.at)))
-        .collect();
-    let overfull: Vec<usize> = (0..labels.len())
-        .filter(|&i| place_words(&person.board.steps[i], plan.place).cut)
-        .collect();
-    let hint = "Use fewer or shorter words, or larger tiles.";
-    report(desk, person, &labels, &overfull, "base board", hint);
-    let pouches = plan.pouch_pages(person.board.steps.len());
-    let count = plan.pages.len() + pouches.len();
+    report_labels(desk, person, plans[0].place);
+    let each = plans.iter().zip(&parts);
+    let pages_of = |(plan, part): (&Plan, &Part)| {
+        plan.pages.len() + plan.pouch_pages(part.steps.len()).len()
+    };
+    let count = each.clone().map(pages_of).sum();
     let mut pages = Vec::with_capacity(count);
-    for (i, steps) in plan.pages.iter().enumerate() {
-        let mut page = begin(desk, person, &plan, (i + 1, count));
-        let bottom = draw_rows(desk, person, &plan, steps.clone(), &mut page);
-        if plan.together {
-            let content = frame::content(plan.size);
-            let h = plan.pouch.height(plan.place, steps.len());
-            let at = Rect {
-                y: (bottom + BELOW).max(content.bottom() - h),
-                h,
-                ..content
-            };
-            draw_pouch(desk, person, &plan, steps.len(), at, &mut page);
-        }
-        pages.push(page.finish());
-    }
-    for (i, tiles) in pouches.into_iter().enumerate() {
-        let mut page = begin(desk, person, &plan, (plan.pages.len() + i + 1, count));
-        let content = frame::content(plan.size);
-        let at = Rect {
-            h: plan.pouch.height(plan.place, tiles),
-            ..content
-        };
-        draw_pouch(desk, person, &plan, tiles, at, &mut page);
-        pages.push(page.finish());
+    for (plan, part) in each {
+        lay_part(desk, person, plan, part, count, &mut pages);
     }
     pages
 }
 
+fn left_out(desk: &mut Desk<'_>, person: &Person<'_>) {
+    let place = in_mm(place_side(person.who, desk.club.rules.seal));
+    let paper = desk.request.paper.label();
+    let sentence = format!(
+        "The base board of {} is left out: a place of {place} cannot be laid out on {paper} paper.",
+        person.mark_words
+    );
+    let spot = crate::model::finding::Spot::Participant(person.who.id);
+    let hint = "Choose another tile size or larger paper.";
+    desk.note(Severity::StopAndLook, "print.tile", spot, sentence, hint);
+}
+
+fn report_labels(desk: &mut Desk<'_>, person: &Person<'_>, place: Length) {
+    let said = |s: &Step| forms::words_of(desk, person, s);
+    let said: Vec<String> = person.board.steps.iter().map(said).collect();
+    let steps = person.board.steps.iter().zip(&said);
+    let labels: Vec<_> = steps
+        .map(|(s, said)| (said.as_str(), desk.step_spot(person, s.at)))
+        .collect();
+    let overfull: Vec<usize> = (0..labels.len())
+        .filter(|&i| place_words(&person.board.steps[i], &said[i], place).cut)
+        .collect();
+    let hint = "Use fewer or shorter words, or larger tiles.";
+    report(desk, person, &labels, &overfull, "base board", hint);
+}
+
+/// The pages of the whole board or of one strip.
+fn lay_part(
+    desk: &mut Desk<'_>,
+    person: &Person<'_>,
+    plan: &Plan,
+    part: &Part,
+    count: usize,
+    pages: &mut Vec<Page>,
+) {
+    for steps in &plan.pages {
+        let steps = part.steps.start + steps.start..part.steps.start + steps.end;
+        let mut page = begin(desk, person, plan, part, (pages.len() + 1, count));
+        let bottom = draw_rows(desk, person, plan, part, steps.clone(), &mut page);
+        let content = plan.content();
+        let h = plan.finish_height(steps.len());
+        let at = Rect {
+            y: (bottom + BELOW).max(content.bottom() - h),
+            h,
+            ..content
+        };
+        match plan.finishing {
+            Finishing::FinishedRow if plan.together => {
+                draw_pouch(desk, person, plan, steps.len(), at, &mut page);
+            }
+            Finishing::Pouch => draw_one_pouch(desk, person, plan, at, &mut page),
+            Finishing::TurnedOver => draw_turn_over(at, &mut page),
+            Finishing::FinishedRow | Finishing::Tick => {}
+        }
+        pages.push(page.finish());
+    }
+    for tiles in plan.pouch_pages(part.steps.len()) {
+        let mut page = begin(desk, person, plan, part, (pages.len() + 1, count));
+        let at = Rect {
+            h: plan.pouch.height(plan.place, tiles),
+            ..plan.content()
+        };
+        draw_pouch(desk, person, plan, tiles, at, &mut page);
+        pages.push(page.finish());
+    }
+}
+
+fn below_head(content: Rect, head: Length) -> Rect {
+    Rect {
+        y: content.y + head,
+        h: content.h - head,
+        ..content
+    }
+}
+
+/// Height of what finished tiles go to.
+fn finish_height(finishing: Finishing, pouch: Pouch, place: Length, tiles: usize) -> Length {
+    match finishing {
+        Finishing::FinishedRow => pouch.height(place, tiles),
+        Finishing::Pouch => place + Length::mm(4.0),
+        Finishing::TurnedOver => Length::mm(13.0),
+        Finishing::Tick => Length::ZERO,
+    }
+}
+
 /// The plan with the fewest pages; of those with as many, one that keeps each page whole, and one
 /// that keeps the paper upright.
-fn best_plan(desk: &Desk<'_>, person: &Person<'_>) -> Option<Plan> {
+fn best_plan(desk: &Desk<'_>, person: &Person<'_>, part: &Part) -> Option<Plan> {
     let place = place_side(person.who, desk.club.rules.seal);
     if person.who.tile < tile_sheet::SMALLEST {
         return None;
     }
-    let steps = person.board.steps.len();
+    let steps = part.steps.len();
+    let finishing = person.who.manner.finishing;
+    let head = match part.strip {
+        Some(_) => strips::head_height(person, desk.club.rules.seal) + Length::mm(4.0),
+        None => Length::ZERO,
+    };
     let mut plans = Vec::new();
     for turn in [Turn::Portrait, Turn::Landscape] {
         let size = desk.page_size(turn);
         for together in [true, false] {
-            plans.extend(plan(size, place, steps, together));
+            plans.extend(plan(size, place, steps, together, (finishing, head)));
         }
     }
     let pages = |p: &Plan| p.pages.len() + p.pouch_pages(steps).len();
@@ -202,8 +297,14 @@ fn best_plan(desk: &Desk<'_>, person: &Person<'_>) -> Option<Plan> {
         .min_by_key(|p| (pages(p), !p.together, p.size.w > p.size.h))
 }
 
-fn plan(size: Size, place: Length, steps: usize, together: bool) -> Option<Plan> {
-    let content = frame::content(size);
+fn plan(
+    size: Size,
+    place: Length,
+    steps: usize,
+    together: bool,
+    (finishing, head): (Finishing, Length),
+) -> Option<Plan> {
+    let content = below_head(frame::content(size), head);
     let inner = content.w - strand::TURN * 2;
     let columns = usize::try_from((inner + GAP).times(place + GAP)).ok()?;
     let pouch = Pouch::on(content, place)?;
@@ -213,8 +314,9 @@ fn plan(size: Size, place: Length, steps: usize, together: bool) -> Option<Plan>
     // Most rows for which the page still holds all that belongs to them.
     let fits = |rows: usize| {
         let tiles = (rows * columns).min(steps);
-        let below = pouch.height(place, tiles) + BELOW;
-        let need = rows_height(place, rows) + if together { below } else { Length::ZERO };
+        let below = finish_height(finishing, pouch, place, tiles) + BELOW;
+        let with_finish = together || finishing != Finishing::FinishedRow;
+        let need = rows_height(place, rows) + if with_finish { below } else { Length::ZERO };
         need <= content.h
     };
     let wanted = steps.div_ceil(columns);
@@ -240,6 +342,8 @@ fn plan(size: Size, place: Length, steps: usize, together: bool) -> Option<Plan>
         pages,
         together,
         pouch,
+        finishing,
+        head,
     })
 }
 
@@ -256,6 +360,7 @@ fn begin(
     desk: &Desk<'_>,
     person: &Person<'_>,
     plan: &Plan,
+    part: &Part,
     (page, pages): (usize, usize),
 ) -> PageWriter<Everyone> {
     let title = person.plan_title();
@@ -276,6 +381,11 @@ fn begin(
     };
     let footer = desk.footer(person, of);
     frame::draw(&mut writer, plan.size, &header, &footer);
+    if let Some(strip) = &part.strip {
+        let parts = desk.part_names(&person.board.steps[strip.steps.clone()]);
+        let content = frame::content(plan.size);
+        strips::draw_head(desk, person, (&strip.title(), &parts), content, &mut writer);
+    }
     writer
 }
 
@@ -284,10 +394,13 @@ fn draw_rows(
     desk: &Desk<'_>,
     person: &Person<'_>,
     plan: &Plan,
+    part: &Part,
     steps: Range<usize>,
     page: &mut PageWriter<Everyone>,
 ) -> Length {
-    let content = frame::content(plan.size);
+    let content = plan.content();
+    let backwards = person.who.manner.run == Run::RightToLeft;
+    let axis = content.center().x;
     let rows = steps.len().div_ceil(plan.columns);
     let top = |row: usize| content.y + (row_height(plan.place) + RETURN) * row as i64;
     let rope_at = |row: usize| top(row) + PART;
@@ -308,13 +421,18 @@ fn draw_rows(
             end,
         )));
     }
-    page.artifact(rope);
+    page.artifact(if backwards {
+        shapes::mirrored(rope, axis)
+    } else {
+        rope
+    });
     let pitch = (right - left) / plan.columns as i64;
     let all = &person.board.steps;
     for (k, i) in steps.clone().enumerate() {
         let (row, column) = (k / plan.columns, k % plan.columns);
+        let x = left + pitch * column as i64;
         let slot = Rect {
-            x: left + pitch * column as i64,
+            x: if backwards { axis * 2 - x - pitch } else { x },
             y: top(row),
             w: pitch,
             h: row_height(plan.place),
@@ -323,7 +441,10 @@ fn draw_rows(
         if begins {
             draw_part(desk, &all[i], slot, page);
         }
-        draw_place(&all[i], i + 1, plan.place, slot, page);
+        let order = part.strip.as_ref();
+        let order = order.and_then(|s| strips::order_word(person, s, i));
+        let said = forms::words_of(desk, person, &all[i]);
+        draw_place(plan, &all[i], (i + 1, &said, order), slot, page);
     }
     content.y + rows_height(plan.place, rows)
 }
@@ -339,24 +460,37 @@ fn draw_part(desk: &Desk<'_>, step: &Step, slot: Rect, page: &mut PageWriter<Eve
     page.heading(2, words.left(at, ink::SOFT));
 }
 
-/// The words in a place, which the tile covers.
-fn place_words(step: &Step, side: Length) -> Words {
-    let style = Style::regular(Length::pt(LABEL_PT));
-    let label = match step.state {
+/// The words in a place, which the tile covers; words that are alone stand large.
+fn place_words(step: &Step, said: &str, side: Length) -> Words {
+    let room = side - Length::mm(4.0);
+    let words = match step.state {
         StepState::NotToday => format!("{} (not today)", step.label.trim()),
-        _ => step.label.clone(),
+        _ => said.to_owned(),
     };
-    Words::wrapped(&label, &style, side - Length::mm(4.0), TIGHT, 2)
+    // Below the fastener, or beside it where a picture's frame takes the middle.
+    let below = Rect::new(
+        Point::default(),
+        Size::new(room, side / 2 - Length::mm(6.0)),
+    );
+    match step.form {
+        _ if step.state == StepState::NotToday => {}
+        Form::Word => return forms::words_alone(&words, below, (LABEL_PT, 22.0), true),
+        Form::Sentence => return forms::words_alone(&words, below, (LABEL_PT, 16.0), false),
+        _ => {}
+    }
+    let style = Style::regular(Length::pt(LABEL_PT));
+    Words::wrapped(&words, &style, room, TIGHT, 2)
 }
 
 /// One place on the rope.
 fn draw_place(
+    plan: &Plan,
     step: &Step,
-    number: usize,
-    side: Length,
+    (number, said, order): (usize, &str, Option<&str>),
     slot: Rect,
     page: &mut PageWriter<Everyone>,
 ) {
+    let side = plan.place;
     let rope_y = slot.y + PART;
     let place = Rect {
         x: slot.center().x - side / 2,
@@ -366,20 +500,96 @@ fn draw_place(
     };
     let peg = Point::new(place.center().x, rope_y);
     let source = Some(Source::Step(step.at));
+    let not_today = step.state == StepState::NotToday;
     let mut items = vec![rounded(place, side.scale(0.08), dashes().on(ink::PAPER))];
-    items.extend(fastener(place.center()));
     items.extend(strand::peg(peg));
     items.extend(strand::peg_number(peg, number));
-    let today = match step.state {
-        StepState::NotToday => ", not today",
-        _ => "",
+    if plan.finishing == Finishing::Tick && !not_today {
+        let ring = peg.moved(strand::PEG.w + Length::mm(1.0), Length::ZERO);
+        items.push(strand::ring(ring, TICK_RING));
+    }
+    let mut words = place_words(step, said, side);
+    let mut thing = Words::default();
+    if step.form == Form::Object && !not_today {
+        let style = Style::regular(Length::pt(LABEL_PT));
+        let room = side - Length::mm(4.0);
+        thing = Words::wrapped(&forms::object_words(&step.thing), &style, room, TIGHT, 2);
+        words.cut |= thing.cut;
+    }
+    let top = place.bottom() - Length::mm(2.0) - words.height() - thing.height();
+    let seen = Rect {
+        y: place.y + Length::mm(3.0),
+        h: top - place.y - Length::mm(5.0),
+        ..place.shrink(Length::mm(3.0))
     };
+    if !not_today && seen.h > Length::mm(12.0) {
+        match step.form {
+            Form::Photograph => items.extend(forms::photo_frame(seen)),
+            Form::Object => items.extend(forms::object_place(seen)),
+            _ => {}
+        }
+    }
+    items.extend(fastener(place.center()));
+    let today = if not_today { ", not today" } else { "" };
     let alt = format!("Place for tile {number}: {}{today}", step.label);
     page.figure(source, alt, items);
-    let words = place_words(step, side);
-    let top = place.bottom() - Length::mm(2.0) - words.height();
     let at = Point::new(place.center().x, top);
-    page.paragraph(source, words.centred(at, ink::SOFT));
+    let mut lines = words.centred(at, ink::SOFT);
+    let below = Point::new(at.x, top + words.height());
+    lines.extend(thing.centred(below, ink::SOFT));
+    if let Some(order) = order {
+        let room = side / 2 - Length::mm(16.0);
+        let order = Words::line(order, &Style::bold(Length::pt(ORDER_PT)), room.max(Length::mm(12.0)));
+        let at = Point::new(place.right() - Length::mm(1.0), slot.y + Length::mm(1.2));
+        lines.extend(order.right(at, ink::INK));
+    }
+    page.paragraph(source, lines);
+}
+
+/// A pouch for all finished tiles, one on the other: its opening is 20 mm wider than a finished
+/// tile.
+fn draw_one_pouch(
+    desk: &mut Desk<'_>,
+    person: &Person<'_>,
+    plan: &Plan,
+    at: Rect,
+    page: &mut PageWriter<Everyone>,
+) {
+    let opening = person.who.tile + desk.club.rules.seal * 2 + POUCH_EASE;
+    let w = opening.min(at.w);
+    let pouch_at = Rect {
+        x: at.center().x - w / 2,
+        w,
+        ..at
+    };
+    let look = Look::line(ink::INK, ink::LINE).on(ink::HATCH_GROUND);
+    page.artifact(vec![shape(pouch(pouch_at), look)]);
+    let card = cards::finished(desk.club);
+    let drawn = desk.art(&card.symbol, &card.label, person, desk.board_spot(person));
+    let alt = desk.alt(&card.symbol, &card.label);
+    let words = Words::line(&card.label, &Style::bold(Length::pt(16.0)), w - Length::mm(6.0));
+    let side = plan.place.scale(0.5).min(Length::mm(40.0));
+    let all = side + Length::mm(2.0) + words.height() + Length::mm(6.5);
+    let middle = pouch_at.center();
+    let symbol = Rect::new(
+        Point::new(middle.x - side / 2, middle.y - all / 2),
+        Size::square(side),
+    );
+    page.figure(None, alt, vec![picture(&drawn, symbol)]);
+    let top = symbol.bottom() + Length::mm(2.0);
+    page.heading(2, words.centred(Point::new(middle.x, top), ink::INK));
+    let note = format!("pouch, opening {}", in_mm(opening));
+    let note = Words::line(&note, &Style::regular(Length::pt(9.0)), w - Length::mm(4.0));
+    let below = top + words.height() + Length::mm(1.5);
+    page.paragraph(None, note.centred(Point::new(middle.x, below), ink::SOFT));
+}
+
+/// There is no finished place when tiles are turned over.
+fn draw_turn_over(at: Rect, page: &mut PageWriter<Everyone>) {
+    let style = Style::bold(Length::pt(14.0));
+    let words = Words::line("Finished: turn over", &style, at.w);
+    let y = at.y + Length::mm(5.0);
+    page.paragraph(None, words.centred(Point::new(at.center().x, y), ink::SOFT));
 }
 
 /// The finished place: an open pouch with a place for each tile.

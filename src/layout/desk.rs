@@ -3,10 +3,11 @@
 
 use super::frame::Footer;
 use super::{InkChoice, Request, SheetKind, Turn, plan_code};
-use crate::model::board::{self, Board};
+use crate::model::board::{self, Board, Step};
 use crate::model::club::Club;
 use crate::model::finding::{Finding, Severity, Spot};
 use crate::model::ids::{StepRef, SymbolId};
+use crate::model::manner::{Form, Run};
 use crate::model::people::{Figure, Participant};
 use crate::model::session::Session;
 use crate::story::voice::Speaker;
@@ -108,6 +109,22 @@ impl<'a> Desk<'a> {
         }
     }
 
+    /// "Arriving and Sand": the parts of the day of some steps.
+    pub fn part_names(&self, steps: &[Step]) -> String {
+        let mut names: Vec<&str> = Vec::new();
+        for step in steps {
+            let name = self.club.part(step.part).map_or("", |p| p.name.trim());
+            if !name.is_empty() && names.last() != Some(&name) {
+                names.push(name);
+            }
+        }
+        match names.split_last() {
+            None => String::new(),
+            Some((last, [])) => (*last).to_owned(),
+            Some((last, before)) => format!("{} and {last}", before.join(", ")),
+        }
+    }
+
     /// The paper, upright or turned.
     pub fn page_size(&self, suits: Turn) -> Size {
         let upright = self.request.paper.size();
@@ -138,7 +155,7 @@ impl<'a> Desk<'a> {
         person: &Person<'_>,
         spot: Spot,
     ) -> Drawn {
-        let drawn = self.art_on(symbol, person.who.figure);
+        let drawn = self.drawn(symbol, person);
         if !drawn.known {
             let label = quoted(label);
             self.note(
@@ -152,14 +169,36 @@ impl<'a> Desk<'a> {
         drawn
     }
 
+    /// The drawing of a step; a missing one is reported where a drawing is what is seen.
+    pub fn step_art(&mut self, step: &Step, person: &Person<'_>) -> Drawn {
+        if step.form == Form::Drawing {
+            let spot = self.step_spot(person, step.at);
+            return self.art(&step.symbol, &step.label, person, spot);
+        }
+        self.drawn(&step.symbol, person)
+    }
+
+    /// The same without a report. On a board that runs from right to left a drawing faces that way,
+    /// where it may be mirrored.
+    fn drawn(&self, symbol: &SymbolId, person: &Person<'_>) -> Drawn {
+        let variant = Variant {
+            mirrored: person.who.manner.run == Run::RightToLeft,
+            ..Variant::new(person.who.figure, self.ink())
+        };
+        library().art(symbol, variant)
+    }
+
     /// A drawing in the wanted ink with a figure.
     pub fn art_on(&self, symbol: &SymbolId, figure: Figure) -> Drawn {
-        let ink = match self.request.ink {
+        library().art(symbol, Variant::new(figure, self.ink()))
+    }
+
+    const fn ink(&self) -> Ink {
+        match self.request.ink {
             InkChoice::Colour => Ink::Colour,
             InkChoice::Grey => Ink::Grey,
             InkChoice::Outline => Ink::Outline,
-        };
-        library().art(symbol, Variant::new(figure, ink))
+        }
     }
 
     /// The words that stand for a picture: its label and what can be seen.

@@ -10,9 +10,10 @@ use super::frame::{self, Header, picture};
 use super::shapes::{Look, circle, dashes, face_down, line, rounded};
 use super::words::Words;
 use super::writer::{Everyone, PageWriter};
-use super::{Turn, ink, strand};
+use super::{Turn, forms, ink, strand};
 use crate::model::board::{Step, StepState};
 use crate::model::finding::Severity;
+use crate::model::manner::{Finishing, Form};
 use crate::page::{Page, Source};
 use crate::symbols::library::Drawn;
 use crate::text::{Direction, Room, Style};
@@ -25,6 +26,9 @@ const SMALLEST_PT: f64 = 18.0;
 const LARGEST_PT: f64 = 160.0;
 /// Lines of one label.
 const LINES: usize = 3;
+/// Lines of one sentence, and its largest letters in points.
+const SENTENCE_LINES: usize = 6;
+const MOST_SENTENCE_PT: f64 = 30.0;
 /// Distance of baselines; clear-print guidance of CNIB asks for 1.25 to 1.3 at least.
 const LEADING: f64 = 1.3;
 /// Height of the name of a part of the day.
@@ -52,7 +56,11 @@ struct Plan {
     columns: Vec<Rect>,
     /// Side of the pictures.
     side: Length,
+    /// The words of each step: its label or a sentence.
+    said: Vec<String>,
     labels: Labels,
+    /// Words that name the real thing, for steps that have one.
+    things: Vec<Words>,
     rows: Vec<Row>,
     /// Which rows stand in which column; empty until it is chosen.
     shares: Vec<Range<usize>>,
@@ -76,7 +84,8 @@ pub(super) fn lay_out(desk: &mut Desk<'_>, person: &Person<'_>) -> Vec<Page> {
     let plan = best_plan(desk, person);
     let labels: Vec<_> = steps
         .iter()
-        .map(|s| (s.label.as_str(), desk.step_spot(person, s.at)))
+        .zip(&plan.said)
+        .map(|(s, said)| (said.as_str(), desk.step_spot(person, s.at)))
         .collect();
     let hint = "Use fewer or shorter words, larger paper, or the other way up.";
     report(
@@ -89,8 +98,7 @@ pub(super) fn lay_out(desk: &mut Desk<'_>, person: &Person<'_>) -> Vec<Page> {
     );
     let pictures: Vec<Drawn> = steps
         .iter()
-        .zip(&labels)
-        .map(|(s, (label, spot))| desk.art(&s.symbol, label, person, *spot))
+        .map(|s| desk.step_art(s, person))
         .collect();
     let drawing = Drawing {
         desk,
@@ -115,7 +123,7 @@ fn best_plan(desk: &Desk<'_>, person: &Person<'_>) -> Plan {
     let width = columns[0].w;
     let smallest = Length::mm((width.to_mm() * 0.135).clamp(18.0, 34.0));
     let most = width.scale(0.27).min(content.h.scale(0.4)).max(smallest);
-    let base = plan(person, size, &columns, smallest);
+    let base = plan(desk, person, size, &columns, smallest);
     let costs_nothing = |larger: &Plan| {
         larger.needed() == base.needed()
             && larger.labels.size == base.labels.size
@@ -127,7 +135,7 @@ fn best_plan(desk: &Desk<'_>, person: &Person<'_>) -> Plan {
         sides.push(side);
         side -= Length::mm(2.0);
     }
-    let mut larger = sides.into_iter().map(|s| plan(person, size, &columns, s));
+    let mut larger = sides.into_iter().map(|s| plan(desk, person, size, &columns, s));
     let mut plan = larger.find(costs_nothing).unwrap_or(base);
     plan.shares = share_out(&plan.rows, columns[0].h, PART);
     plan
@@ -153,35 +161,98 @@ fn columns(content: Rect, size: Size) -> Vec<Rect> {
     ]
 }
 
-fn plan(person: &Person<'_>, size: Size, columns: &[Rect], side: Length) -> Plan {
+fn plan(desk: &Desk<'_>, person: &Person<'_>, size: Size, columns: &[Rect], side: Length) -> Plan {
     let steps = &person.board.steps;
     let column = columns[0];
-    let wanted = f64::from(person.who.text_pt).clamp(SMALLEST_PT, LARGEST_PT);
-    let room = Room {
-        width: column.w - PICTURE_X - side - WORDS_GAP,
-        height: column.h.scale(0.4),
-        max_lines: LINES,
-        sizes: Length::pt(SMALLEST_PT)..=Length::pt(wanted),
-        bold: true,
-        direction: Direction::Auto,
-    };
-    let words: Vec<&str> = steps.iter().map(|s| s.label.as_str()).collect();
-    let labels = fit(&words, &room, LEADING);
+    let narrow = column.w - PICTURE_X - side - WORDS_GAP;
+    let said: Vec<String> = steps
+        .iter()
+        .map(|s| forms::words_of(desk, person, s))
+        .collect();
+    let labels = words(person, &said, column, narrow);
+    let things = steps.iter().map(|s| thing(s, narrow)).collect::<Vec<_>>();
     let rows: Vec<Row> = steps
         .iter()
         .enumerate()
-        .map(|(i, step)| Row {
-            height: side.max(labels.words[i].height()) + GAP,
-            begins_part: i == 0 || steps[i - 1].part != step.part,
+        .map(|(i, step)| {
+            let words = labels.words[i].height() + thing_room(&things[i]);
+            let seen = if has_plate(step) { side } else { RING * 2 };
+            Row {
+                height: seen.max(words) + GAP,
+                begins_part: i == 0 || steps[i - 1].part != step.part,
+            }
         })
         .collect();
     Plan {
         size,
         columns: columns.to_vec(),
         side,
+        said,
         labels,
+        things,
         rows,
         shares: Vec::new(),
+    }
+}
+
+/// Labels at one size, words alone with more room at the same, sentences at a size of their own.
+fn words(person: &Person<'_>, said: &[String], column: Rect, narrow: Length) -> Labels {
+    let steps = &person.board.steps;
+    let wanted = f64::from(person.who.text_pt).clamp(SMALLEST_PT, LARGEST_PT);
+    let room = Room {
+        width: narrow,
+        height: column.h.scale(0.4),
+        max_lines: LINES,
+        sizes: Length::pt(SMALLEST_PT)..=Length::pt(wanted),
+        bold: true,
+        direction: Direction::Auto,
+    };
+    let is_sentence = |i: &usize| steps[*i].form == Form::Sentence;
+    let (sentences, labels): (Vec<usize>, Vec<usize>) = (0..steps.len()).partition(is_sentence);
+    let texts = |which: &[usize]| which.iter().map(|&i| said[i].as_str()).collect::<Vec<_>>();
+    let short = fit(&texts(&labels), &room, LEADING);
+    let whole = Room {
+        width: column.w - PICTURE_X,
+        max_lines: SENTENCE_LINES,
+        sizes: Length::pt(SMALLEST_PT)..=Length::pt(wanted.min(MOST_SENTENCE_PT)),
+        bold: false,
+        ..room
+    };
+    let long = fit(&texts(&sentences), &whole, LEADING);
+    let mut all = Labels {
+        size: if labels.is_empty() { long.size } else { short.size },
+        words: vec![Words::default(); steps.len()],
+        overfull: Vec::new(),
+    };
+    for (which, fitted) in [(labels, short), (sentences, long)] {
+        all.overfull.extend(fitted.overfull.iter().map(|&k| which[k]));
+        for (at, words) in which.into_iter().zip(fitted.words) {
+            all.words[at] = words;
+        }
+    }
+    all.overfull.sort_unstable();
+    all
+}
+
+/// Whether a square stands before the words: a picture, a frame, a place, or "not today".
+fn has_plate(step: &Step) -> bool {
+    step.state == StepState::NotToday || forms::has_picture(step.form)
+}
+
+/// "object: the blue cup".
+fn thing(step: &Step, width: Length) -> Words {
+    if step.form != Form::Object || step.state == StepState::NotToday {
+        return Words::default();
+    }
+    let style = Style::regular(Length::pt(SMALLEST_PT));
+    Words::wrapped(&forms::object_words(&step.thing), &style, width, LEADING, 2)
+}
+
+fn thing_room(thing: &Words) -> Length {
+    if thing.is_empty() {
+        Length::ZERO
+    } else {
+        thing.height() + Length::mm(1.5)
     }
 }
 
@@ -216,7 +287,11 @@ impl Drawing<'_> {
     fn page(&self, shares: &[Range<usize>], (page, pages): (usize, usize)) -> Page {
         let (desk, person, plan) = (self.desk, self.person, self.plan);
         let title = person.plan_title();
-        let parts = self.part_names(shares);
+        let steps = match (shares.first(), shares.last()) {
+            (Some(first), Some(last)) => &person.board.steps[first.start..last.end],
+            _ => &[],
+        };
+        let parts = desk.part_names(steps);
         let of = format!("page {page} of {pages}");
         let mut writer: PageWriter<Everyone> =
             PageWriter::new(plan.size, format!("{title}, {of}: {parts}"));
@@ -237,23 +312,6 @@ impl Drawing<'_> {
             self.column(share.clone(), *column, &mut writer);
         }
         writer.finish()
-    }
-
-    /// "Arriving and Sand": the parts of the day on a page.
-    fn part_names(&self, shares: &[Range<usize>]) -> String {
-        let (desk, person) = (self.desk, self.person);
-        let mut names: Vec<&str> = Vec::new();
-        for step in shares.iter().flat_map(|s| &person.board.steps[s.clone()]) {
-            let name = desk.club.part(step.part).map_or("", |p| p.name.trim());
-            if !name.is_empty() && names.last() != Some(&name) {
-                names.push(name);
-            }
-        }
-        match names.split_last() {
-            None => String::new(),
-            Some((last, [])) => (*last).to_owned(),
-            Some((last, before)) => format!("{} and {last}", before.join(", ")),
-        }
     }
 
     fn column(&self, share: Range<usize>, column: Rect, writer: &mut PageWriter<Everyone>) {
@@ -321,33 +379,46 @@ impl Drawing<'_> {
         let ring = Point::new(row.x + ROPE_X, middle);
         let peg = Point::new(row.x + PEG_X, middle);
         let not_today = step.state == StepState::NotToday;
-        let mut marks = vec![if not_today {
-            circle(ring, RING, dashes().on(ink::PAPER))
-        } else {
-            strand::ring(ring, RING)
+        let to_tick = self.person.who.manner.finishing == Finishing::Tick;
+        let mut marks = vec![match (not_today, to_tick) {
+            (true, _) => circle(ring, RING, dashes().on(ink::PAPER)),
+            (false, true) => strand::ring(ring, RING),
+            (false, false) => strand::cover(ring, RING * 2),
         }];
         marks.extend(strand::peg(peg));
         writer.artifact(marks);
-        let box_ = Rect {
+        let plate = Rect {
             x: row.x + PICTURE_X,
             y: middle - plan.side / 2,
             w: plan.side,
             h: plan.side,
         };
-        let mut words = strand::peg_number(peg, index + 1);
-        let at = Point::new(box_.right() + WORDS_GAP, middle);
-        let alt = self.desk.alt(&step.symbol, &step.label);
         if not_today {
-            writer.figure(
-                source,
-                format!("Not today: {}", step.label),
-                not_today_plate(box_),
-            );
-            words.extend(plan.labels.words[index].left_of_middle(at, ink::SOFT));
-        } else {
-            writer.figure(source, alt, vec![picture(&self.pictures[index], box_)]);
-            words.extend(plan.labels.words[index].left_of_middle(at, ink::INK));
+            let alt = format!("Not today: {}", step.label);
+            writer.figure(source, alt, not_today_plate(plate));
+        } else if forms::has_picture(step.form) {
+            let (alt, items) = match step.form {
+                Form::Photograph => (forms::photo_alt(&step.label), forms::photo_frame(plate)),
+                Form::Object => (forms::object_alt(&step.label), forms::object_place(plate)),
+                _ => {
+                    let alt = self.desk.alt(&step.symbol, &step.label);
+                    (alt, vec![picture(&self.pictures[index], plate)])
+                }
+            };
+            writer.figure(source, alt, items);
         }
+        let x = if has_plate(step) {
+            plate.right() + WORDS_GAP
+        } else {
+            plate.x
+        };
+        let colour = if not_today { ink::SOFT } else { ink::INK };
+        let (label, thing) = (&plan.labels.words[index], &plan.things[index]);
+        let top = middle - (label.height() + thing_room(thing)) / 2;
+        let mut words = strand::peg_number(peg, index + 1);
+        words.extend(label.left(Point::new(x, top), colour));
+        let below = top + label.height() + Length::mm(1.5);
+        words.extend(thing.left(Point::new(x, below), ink::SOFT));
         writer.paragraph(source, words);
     }
 }

@@ -7,11 +7,14 @@
 mod balance;
 mod base_board;
 mod cards;
+mod change_sheet;
+mod choice_card;
 pub mod contact;
 mod desk;
 mod equipment;
 mod fit;
 mod flow;
+mod forms;
 mod frame;
 pub mod grid;
 pub mod ink;
@@ -23,6 +26,7 @@ mod session_table;
 mod shapes;
 mod story;
 mod strand;
+mod strips;
 mod tile_face;
 mod tile_sheet;
 mod tiles;
@@ -50,17 +54,20 @@ pub enum SheetKind {
     Story,
     /// Timetable with times, for the coordinator.
     SessionSheet,
+    /// What is called off and all that follows, for the coordinator; only when something is.
+    ChangeSheet,
 }
 
 impl SheetKind {
     /// All of them, in the order they are offered.
-    pub const ALL: [Self; 6] = [
+    pub const ALL: [Self; 7] = [
         Self::LargePrint,
         Self::Tiles,
         Self::BaseBoard,
         Self::Cards,
         Self::Story,
         Self::SessionSheet,
+        Self::ChangeSheet,
     ];
 
     /// As shown to people.
@@ -72,6 +79,7 @@ impl SheetKind {
             Self::Cards => "Always-there cards",
             Self::Story => "Story",
             Self::SessionSheet => "Session sheet",
+            Self::ChangeSheet => "Change sheet",
         }
     }
 
@@ -84,12 +92,13 @@ impl SheetKind {
             Self::Cards => "cards",
             Self::Story => "story",
             Self::SessionSheet => "session",
+            Self::ChangeSheet => "changes",
         }
     }
 
     /// Whether there is one for each participant, or one for the whole session.
     pub const fn is_personal(self) -> bool {
-        !matches!(self, Self::SessionSheet)
+        !matches!(self, Self::SessionSheet | Self::ChangeSheet)
     }
 }
 
@@ -172,10 +181,10 @@ pub fn lay_out(club: &Club, request: &Request) -> Laid {
             continue;
         }
         done.push(kind);
-        if kind.is_personal() {
-            sheets.extend(people.iter().map(|p| personal(&mut desk, kind, p)));
-        } else {
-            sheets.push(session_sheet::lay_out(&mut desk));
+        match kind {
+            SheetKind::SessionSheet => sheets.push(session_sheet::lay_out(&mut desk)),
+            SheetKind::ChangeSheet => sheets.push(change_sheet::lay_out(&mut desk)),
+            _ => sheets.extend(people.iter().map(|p| personal(&mut desk, kind, p))),
         }
     }
     sheets.retain(|s| !s.pages.is_empty());
@@ -192,7 +201,7 @@ fn personal(desk: &mut Desk<'_>, kind: SheetKind, person: &Person<'_>) -> Sheet 
         SheetKind::BaseBoard => base_board::lay_out(desk, person),
         SheetKind::Cards => cards::lay_out(desk, person),
         SheetKind::Story => story::lay_out(desk, person),
-        SheetKind::SessionSheet => Vec::new(),
+        SheetKind::SessionSheet | SheetKind::ChangeSheet => Vec::new(),
     };
     Sheet {
         kind,

@@ -3,8 +3,9 @@
 
 use crate::model::board::{Board, StepState};
 use crate::model::club::Club;
+use crate::model::manner::{Finishing, Form, Reach, Run};
 use crate::model::people::{Age, Participant, Skin};
-use crate::story::cards;
+use crate::story::{self, cards};
 
 /// Letters and digits that cannot be taken for one another, and no vowels, so that no words come
 /// about.
@@ -47,6 +48,9 @@ fn add_board(hash: &mut Fnv, club: &Club, board: &Board, who: &Participant) {
         Age::Adult => 8,
     };
     hash.number(skin + age);
+    hash.number(place(&Reach::ALL, who.manner.reach));
+    hash.number(place(&Run::ALL, who.manner.run));
+    hash.number(place(&Finishing::ALL, who.manner.finishing));
     hash.words(who.mark.as_str());
     hash.number(board.steps.len() as i64);
     for step in &board.steps {
@@ -54,15 +58,31 @@ fn add_board(hash: &mut Fnv, club: &Club, board: &Board, who: &Participant) {
         hash.words(&step.label);
         hash.words(club.part(step.part).map_or("", |p| &p.name));
         hash.number(i64::from(step.state == StepState::NotToday));
+        hash.number(place(&Form::ALL, step.form));
+        hash.words(&step.thing);
+        if step.form == Form::Sentence {
+            hash.words(&story::sentence(club, step, who).unwrap_or_default());
+        }
+        hash.number(step.options.len() as i64);
+        for option in &step.options {
+            hash.words(option.symbol.as_str());
+            hash.words(&option.label);
+        }
     }
     for ready in cards::dry_replacements(club, board) {
         hash.words(ready.dry.symbol.as_str());
         hash.words(&ready.dry.label);
     }
-    let further = cards::always_there(club).into_iter();
-    for card in further.chain([cards::change(club)]) {
+    let further = cards::always_there_for(club, who).into_iter();
+    for card in further.chain([cards::change(club), cards::choose(club)]) {
+        hash.words(card.symbol.as_str());
         hash.words(&card.label);
     }
+}
+
+/// Which of a list it is.
+fn place<T: PartialEq>(all: &[T], one: T) -> i64 {
+    all.iter().position(|a| *a == one).unwrap_or(all.len()) as i64
 }
 
 /// FNV-1a with 64 bits, by the constants of the FNV specification: the same on every

@@ -9,6 +9,7 @@ use super::words::{CLEAR, TIGHT, Words};
 use super::writer::Coordinator;
 use super::{equipment, ink};
 use crate::model::board::{Step, StepState};
+use crate::model::manner::Form;
 use crate::model::people::{Helper, Role as HelperRole};
 use crate::page::Role;
 use crate::text::Style;
@@ -109,6 +110,37 @@ pub(super) fn add_participants(
         .collect();
     if !away.is_empty() {
         flow.push(pair("Not here", &away.join(", "), room));
+    }
+}
+
+/// Adds the real things that stand for steps: whose and what, with a box to tick when it is packed.
+pub(super) fn add_objects(people: &[Person<'_>], room: Rect, flow: &mut Flow<Coordinator>) {
+    let mut lines = Vec::new();
+    for person in people {
+        let steps = person.board.steps.iter();
+        let things = steps.filter(|s| s.form == Form::Object && s.state != StepState::NotToday);
+        for step in things {
+            let (mark, thing) = (&person.mark_words, step.thing.trim());
+            let line = format!("{mark}: {thing}, for {}", step.label.trim());
+            if !lines.contains(&line) {
+                lines.push(line);
+            }
+        }
+    }
+    if lines.is_empty() {
+        return;
+    }
+    flow.push(heading("Objects for boards", room));
+    let gap = Length::mm(4.0);
+    let w = (room.w - gap) / 2;
+    let left = Rect { w, ..room };
+    let right = Rect {
+        x: room.x + w + gap,
+        ..left
+    };
+    for two in lines.chunks(2) {
+        let beside = two.get(1).map(|line| tick_line(line, right));
+        flow.push(tick_line(&two[0], left).beside(beside));
     }
 }
 

@@ -153,6 +153,20 @@ pub fn hatch(r: Rect) -> Item {
     shape(Path { segs }, Look::line(ink::HATCH, Length::um(220)))
 }
 
+/// Shapes with left and right exchanged about an upright axis; words and pictures stay as they are.
+pub fn mirrored(items: Vec<Item>, axis: Length) -> Vec<Item> {
+    let at = |p: &Point| Point::new(axis * 2 - p.x, p.y);
+    let mirror = |item| match item {
+        Item::Shape { path, fill, stroke } => Item::Shape {
+            path: path.map(at),
+            fill,
+            stroke,
+        },
+        other => other,
+    };
+    items.into_iter().map(mirror).collect()
+}
+
 /// A cross in a circle: where a fastener goes.
 pub fn fastener(center: Point) -> Vec<Item> {
     let arm = Length::mm(1.6);

@@ -183,6 +183,18 @@ pub fn ring(center: Point, radius: Length) -> Item {
     )
 }
 
+/// An open square to cover when a step is done.
+pub fn cover(center: Point, side: Length) -> Item {
+    let r = Rect {
+        x: center.x - side / 2,
+        y: center.y - side / 2,
+        w: side,
+        h: side,
+    };
+    let look = Look::line(ink::INK, Length::mm(0.7)).on(ink::PAPER);
+    rounded(r, Length::mm(2.0), look)
+}
+
 /// The plate of a peg, its middle at a place.
 pub fn peg(center: Point) -> Vec<Item> {
     let plate = Rect {

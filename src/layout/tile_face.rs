@@ -1,16 +1,22 @@
-//! The face of a tile: one picture, its words at one size over the participant's whole set, and the
-//! mark small in the corner.
+//! The face of a tile: what the participant understands a step by, its words at one size over the
+//! participant's whole set, and the mark small in the corner.
+//!
+//! Words alone are a set of their own, larger, as nothing else is on their tiles; so are sentences.
 
 use std::ops::Range;
 
 use super::desk::{Desk, Person};
 use super::fit::{Labels, fit};
+use super::forms;
 use super::frame::picture;
-use super::ink;
 use super::shapes::{Look, rounded};
-use super::words::TIGHT;
+use super::words::{TIGHT, Words};
 use super::writer::{Everyone, PageWriter};
+use super::{ink, strips};
+use crate::model::board::{Step, shown};
 use crate::model::finding::Spot;
+use crate::model::hand::Content;
+use crate::model::manner::{Form, Reach};
 use crate::page::Source;
 use crate::story::cards::{self, Card};
 use crate::text::{Direction, Room};
@@ -20,13 +26,34 @@ use crate::units::{Length, Point, Rect, Size};
 pub(super) const SMALLEST_PT: f64 = 14.0;
 /// Letters on a tile of 100 mm, in points; other tiles in proportion.
 const PT_PER_100_MM: f64 = 31.0;
+/// Letters of words alone on a tile of 100 mm, in points.
+const ALONE_PT_PER_100_MM: f64 = 46.0;
+/// Letters of a sentence on a tile of 100 mm, in points.
+const SENTENCE_PT_PER_100_MM: f64 = 30.0;
 
 /// What is on one tile.
 #[derive(Clone, Debug)]
 pub(super) struct Face {
     pub card: Card,
+    pub shape: Shape,
     pub source: Option<Source>,
     pub spot: Spot,
+}
+
+/// What a tile shows beside its words.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Shape {
+    /// A step or a card in a form.
+    Form(Form),
+    /// Arrows to cut apart, one of which is laid beside the strip in use.
+    Pointers,
+}
+
+/// A step at which something can be chosen.
+#[derive(Clone, Debug)]
+pub(super) struct Choice {
+    /// The question and what can be chosen, among the faces.
+    pub faces: Range<usize>,
 }
 
 /// All tiles and cards of a participant, with labels of one size.
@@ -34,50 +61,86 @@ pub(super) struct Face {
 pub(super) struct TileSet {
     pub side: Length,
     pub faces: Vec<Face>,
-    /// The tiles of the board among the faces: steps, dry replacements, change.
+    /// The tiles of the board among the faces: steps, dry replacements, change, pointers.
     pub tiles: Range<usize>,
     /// The always-there cards among the faces.
     pub cards: Range<usize>,
-    pub labels: Labels,
+    /// Choice cards.
+    pub choices: Vec<Choice>,
+    /// The words of each face.
+    pub words: Vec<Words>,
+    /// Faces whose words do not fit.
+    pub overfull: Vec<usize>,
+    /// Height that the words below pictures take.
+    below: Length,
 }
 
 impl TileSet {
-    /// The set of a participant.
+    /// The set of a participant. Steps that are real things have no tile.
     pub fn of(desk: &Desk<'_>, person: &Person<'_>) -> Self {
-        let step = |s: &crate::model::board::Step| Face {
-            card: Card {
-                symbol: s.symbol.clone(),
-                label: s.label.clone(),
-            },
-            source: Some(Source::Step(s.at)),
-            spot: desk.step_spot(person, s.at),
-        };
-        let plain = |card: Card, spot: Spot| Face {
-            card,
-            source: None,
-            spot,
-        };
         let board = desk.board_spot(person);
-        let mut faces: Vec<Face> = person.board.steps.iter().map(step).collect();
+        let steps = person.board.steps.iter();
+        let steps = steps.filter(|s| s.form != Form::Object);
+        let mut faces: Vec<Face> = steps.map(|s| step_face(desk, person, s)).collect();
         for ready in cards::dry_replacements(desk.club, &person.board) {
-            faces.push(plain(ready.dry, Spot::Activity(ready.activity)));
+            let form = person.who.manner.form_of(Some(ready.activity));
+            faces.push(plain(ready.dry, form, Spot::Activity(ready.activity)));
         }
-        faces.push(plain(cards::change(desk.club), board));
+        faces.push(plain(cards::change(desk.club), Form::Drawing, board));
+        if person.who.manner.reach != Reach::Whole && !person.board.steps.is_empty() {
+            faces.push(Face {
+                shape: Shape::Pointers,
+                ..plain(strips::now_on(), Form::Drawing, board)
+            });
+        }
         let tiles = 0..faces.len();
-        for card in cards::always_there(desk.club) {
-            faces.push(plain(card, board));
+        for card in cards::always_there_for(desk.club, person.who) {
+            faces.push(plain(card, Form::Drawing, board));
         }
         let cards = tiles.end..faces.len();
+        let choices = choices(desk, person, &mut faces);
         let side = person.who.tile;
-        let words: Vec<&str> = faces.iter().map(|f| f.card.label.as_str()).collect();
-        let labels = fit(&words, &room(side), TIGHT);
-        Self {
+        let mut set = Self {
             side,
+            words: vec![Words::default(); faces.len()],
+            overfull: Vec::new(),
+            below: Length::ZERO,
             faces,
             tiles,
             cards,
-            labels,
+            choices,
+        };
+        set.set_words();
+        set
+    }
+
+    /// Labels, words alone and sentences: three sets, each at one size.
+    fn set_words(&mut self) {
+        let side = self.side;
+        let label = |s: Shape| matches!(s, Shape::Form(f) if forms::has_picture(f));
+        self.below = self.set_some(&label, &room(side)).height();
+        let alone = alone_room(side, ALONE_PT_PER_100_MM, true);
+        self.set_some(&|s| s == Shape::Form(Form::Word), &alone);
+        let sentence = alone_room(side, SENTENCE_PT_PER_100_MM, false);
+        self.set_some(&|s| s == Shape::Form(Form::Sentence), &sentence);
+        self.overfull.sort_unstable();
+    }
+
+    fn set_some(&mut self, which: &dyn Fn(Shape) -> bool, room: &Room) -> Labels {
+        let some: Vec<usize> = (0..self.faces.len())
+            .filter(|&i| which(self.faces[i].shape))
+            .collect();
+        let words: Vec<&str> = some
+            .iter()
+            .map(|&i| self.faces[i].card.label.as_str())
+            .collect();
+        let labels = fit(&words, room, TIGHT);
+        for (at, words) in some.iter().zip(&labels.words) {
+            self.words[*at] = words.clone();
         }
+        self.overfull
+            .extend(labels.overfull.iter().map(|&i| some[i]));
+        labels
     }
 
     /// Draws a face in a square of the set's side.
@@ -89,32 +152,122 @@ impl TileSet {
         at: Rect,
         page: &mut PageWriter<Everyone>,
     ) {
-        let face = &self.faces[index];
-        let pad = pad(at.w);
         let corner = Look::line(ink::RULE, ink::HAIRLINE);
         page.artifact(vec![rounded(at, corner_radius(at.w), corner)]);
-        let label_height = self.labels.height();
-        let gap = at.w.scale(0.03);
+        self.draw_inside(desk, person, index, at, page);
+        if self.faces[index].shape != Shape::Pointers {
+            draw_mark(person, at, page);
+        }
+    }
+
+    /// The same without edge and mark, for a card of several.
+    pub fn draw_inside(
+        &self,
+        desk: &mut Desk<'_>,
+        person: &Person<'_>,
+        index: usize,
+        at: Rect,
+        page: &mut PageWriter<Everyone>,
+    ) {
+        let face = &self.faces[index];
+        let words = &self.words[index];
+        let form = match face.shape {
+            Shape::Pointers => return strips::draw_pointers(at, page),
+            Shape::Form(form) => form,
+        };
+        if !forms::has_picture(form) {
+            page.paragraph(face.source, words.amid(at.center(), ink::INK));
+            return;
+        }
+        let pad = pad(at.w);
         let area = Rect {
             x: at.x + pad,
             y: at.y + pad,
             w: at.w - pad * 2,
-            h: at.h - pad * 2 - label_height - gap,
+            h: at.h - pad * 2 - self.below - at.w.scale(0.03),
         };
-        let drawn = desk.art(&face.card.symbol, &face.card.label, person, face.spot);
-        let alt = desk.alt(&face.card.symbol, &face.card.label);
-        page.figure(face.source, alt, vec![picture(&drawn, area)]);
-        let words = &self.labels.words[index];
-        let top = at.bottom() - pad - label_height + (label_height - words.height()) / 2;
+        let area = match form {
+            // Clear of the mark in the corner.
+            Form::Photograph => Rect {
+                w: area.w - mark_side(at.w) * 2,
+                x: area.x + mark_side(at.w),
+                ..area
+            },
+            _ => area,
+        };
+        let (alt, items) = forms::figure(desk, person, (&face.card, form), face.spot, area);
+        page.figure(face.source, alt, items);
+        let top = at.bottom() - pad - self.below + (self.below - words.height()) / 2;
         let middle = Point::new(at.center().x, top);
         page.paragraph(face.source, words.centred(middle, ink::INK));
-        let side = at.w.scale(0.075).max(Length::mm(3.2));
-        let mark = Rect::new(
-            Point::new(at.right() - pad.scale(0.8) - side, at.y + pad.scale(0.8)),
-            Size::square(side),
-        );
-        page.artifact(vec![picture(&person.mark, mark)]);
     }
+}
+
+fn step_face(desk: &Desk<'_>, person: &Person<'_>, step: &Step) -> Face {
+    Face {
+        card: Card {
+            symbol: step.symbol.clone(),
+            label: forms::words_of(desk, person, step),
+        },
+        shape: Shape::Form(step.form),
+        source: Some(Source::Step(step.at)),
+        spot: desk.step_spot(person, step.at),
+    }
+}
+
+/// A tile that is no step. A real thing or a sentence has no card of its own here: a drawing stands
+/// for it.
+fn plain(card: Card, form: Form, spot: Spot) -> Face {
+    let form = match form {
+        Form::Object | Form::Sentence => Form::Drawing,
+        form => form,
+    };
+    Face {
+        card,
+        shape: Shape::Form(form),
+        source: None,
+        spot,
+    }
+}
+
+/// Adds the faces of all choice cards: the question, then what can be chosen.
+fn choices(desk: &Desk<'_>, person: &Person<'_>, faces: &mut Vec<Face>) -> Vec<Choice> {
+    let mut all = Vec::new();
+    for step in person.board.done().filter(|s| !s.options.is_empty()) {
+        let from = faces.len();
+        let spot = desk.step_spot(person, step.at);
+        faces.push(plain(cards::choose(desk.club), Form::Drawing, spot));
+        let options = step.options.iter();
+        faces.extend(options.map(|o| option_face(desk, person, o, spot)));
+        all.push(Choice {
+            faces: from..faces.len(),
+        });
+    }
+    all
+}
+
+fn option_face(desk: &Desk<'_>, person: &Person<'_>, option: &Content, spot: Spot) -> Face {
+    let form = person.who.manner.form_of(option.activity);
+    let shown = shown(desk.club, option);
+    let card = Card {
+        symbol: shown.symbol,
+        label: shown.label,
+    };
+    plain(card, form, spot)
+}
+
+/// The mark, small in the corner of a tile.
+pub(super) fn draw_mark(person: &Person<'_>, at: Rect, page: &mut PageWriter<Everyone>) {
+    let (pad, side) = (pad(at.h), mark_side(at.h));
+    let mark = Rect::new(
+        Point::new(at.right() - pad.scale(0.8) - side, at.y + pad.scale(0.8)),
+        Size::square(side),
+    );
+    page.artifact(vec![picture(&person.mark, mark)]);
+}
+
+fn mark_side(side: Length) -> Length {
+    side.scale(0.075).max(Length::mm(3.2))
 }
 
 /// White inside the edge of a tile.
@@ -123,7 +276,7 @@ fn pad(side: Length) -> Length {
 }
 
 /// Radius that the corners of the paper can be cut to before laminating.
-fn corner_radius(side: Length) -> Length {
+pub(super) fn corner_radius(side: Length) -> Length {
     side.scale(0.06).min(Length::mm(4.0))
 }
 
@@ -139,3 +292,17 @@ fn room(side: Length) -> Room {
         direction: Direction::Auto,
     }
 }
+
+/// The place for words that are alone on a tile, below the mark and as far from the lower edge.
+fn alone_room(side: Length, pt_per_100_mm: f64, bold: bool) -> Room {
+    let largest = (side.to_mm() * pt_per_100_mm / 100.0).max(SMALLEST_PT);
+    Room {
+        width: side - pad(side) * 2,
+        height: side - (mark_side(side) + pad(side)) * 2,
+        max_lines: 12,
+        sizes: Length::pt(SMALLEST_PT)..=Length::pt(largest),
+        bold,
+        direction: Direction::Auto,
+    }
+}
+

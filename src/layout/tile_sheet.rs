@@ -112,7 +112,6 @@ fn report_labels(
         .map(|f| (f.card.label.as_str(), f.spot))
         .collect();
     let over: Vec<usize> = set
-        .labels
         .overfull
         .iter()
         .filter(|i| which.contains(i))

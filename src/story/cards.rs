@@ -1,9 +1,10 @@
 //! The tiles that are ready whatever the plan: change, the always-there cards, dry replacements.
 //! Story and paper take them from here, so that words and pictures are the same everywhere.
 
-use crate::model::board::Board;
+use crate::model::board::{Board, shown};
 use crate::model::club::Club;
 use crate::model::ids::{ActivityId, SymbolId};
+use crate::model::people::Participant;
 
 /// A picture with its words.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -28,6 +29,7 @@ pub struct Replacement {
 /// Words of the program for pictures with one meaning; a club's own words go before these.
 const CHANGE: (&str, &str) = ("change", "Change");
 const FINISHED: (&str, &str) = ("finished", "Finished");
+const CHOOSE: (&str, &str) = ("choose", "Choose");
 const ASKING: [(&str, &str); 3] = [("help", "Help"), ("stop", "Stop"), ("break", "Break")];
 const PLACES: [(&str, &str); 2] = [("toilet", "Toilet"), ("quiet_place", "Quiet place")];
 
@@ -41,6 +43,11 @@ pub fn finished(club: &Club) -> Card {
     card(club, FINISHED)
 }
 
+/// The question at the head of a choice card.
+pub fn choose(club: &Club) -> Card {
+    card(club, CHOOSE)
+}
+
 /// Help, stop and break: what can be asked for at any time.
 pub fn asking(club: &Club) -> Vec<Card> {
     ASKING.map(|c| card(club, c)).to_vec()
@@ -52,11 +59,28 @@ pub fn always_there(club: &Club) -> Vec<Card> {
     all.map(|c| card(club, *c)).collect()
 }
 
-/// What is ready for the activities in the water on a board, each replacement once, in the order
-/// of the board.
+/// The cards that are always there for one participant: those of everyone, then their own, each
+/// once.
+pub fn always_there_for(club: &Club, who: &Participant) -> Vec<Card> {
+    let mut all = always_there(club);
+    for content in &who.standing.cards {
+        let shown = shown(club, content);
+        let card = Card {
+            symbol: shown.symbol,
+            label: shown.label,
+        };
+        if !all.contains(&card) {
+            all.push(card);
+        }
+    }
+    all
+}
+
+/// What is ready for the activities in the water that are still on, each replacement once, in the
+/// order of the board.
 pub fn dry_replacements(club: &Club, board: &Board) -> Vec<Replacement> {
     let mut found: Vec<Replacement> = Vec::new();
-    for step in &board.steps {
+    for step in board.done() {
         let activity = step.activity.and_then(|id| club.activity(id));
         let Some(activity) = activity.filter(|a| a.in_water) else {
             continue;

@@ -214,6 +214,18 @@ fn about(step: &Step, activity: Option<&Activity>, speaker: &Speaker) -> Vec<Str
     }
 }
 
+/// The first sentence of a step's page in the participant's voice, where there is one to say; none
+/// for a step that is only named.
+pub fn sentence(club: &Club, step: &Step, who: &Participant) -> Option<String> {
+    let speaker = Speaker::of(who);
+    let activity = step.activity.and_then(|id| club.activity(id));
+    let own = activity.map(|a| a.sentences.as_slice()).unwrap_or_default();
+    let own = own.iter().find(|s| !s.trim().is_empty());
+    let usual = || usual::sentences(&step.symbol, &step.label)?.first().copied();
+    let first = own.map(String::as_str).or_else(usual)?;
+    Some(speaker.say(first))
+}
+
 /// "… is not today". What comes instead has a page of its own; where nothing does, what can be done
 /// when something is ready.
 fn not_today(

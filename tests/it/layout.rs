@@ -203,6 +203,7 @@ fn tiles_are_steps_then_dry_replacements_then_change() {
     let laid = lay_out(&club, &request);
     let sheet = &laid.sheets[0];
     let said: Vec<String> = blocks(sheet)
+        .filter(|(p, _)| p.title.starts_with("Tiles"))
         .filter_map(|(_, b)| match &b.role {
             Role::Figure { alt } if !alt.starts_with("Mark") => Some(alt.clone()),
             _ => None,

@@ -4,19 +4,21 @@ use std::collections::BTreeMap;
 
 use daystrand::layout::grid::Grid;
 use daystrand::layout::{Laid, Request, Sheet, SheetKind, Turn, ink, lay_out};
+use daystrand::model::board::Step;
 use daystrand::model::club::{Club, Paper};
 use daystrand::model::hand::{Content, HandChanges, Placement};
 use daystrand::model::ids::{OwnId, SlotId, StepRef, SymbolId};
+use daystrand::model::manner::{Finishing, Form, Mixed, Reach, Run};
 use daystrand::model::people::Voice;
 use daystrand::model::privacy::{Class, Guarded};
-use daystrand::model::session::Slot;
+use daystrand::model::session::{Off, Slot};
 use daystrand::page::dump::dump;
 use daystrand::page::hit::{block_box, item_box};
 use daystrand::page::valid::faults;
-use daystrand::page::{Item, Page, Role, Source};
+use daystrand::page::{Block, Item, Page, Role, Source};
 use daystrand::units::{Length, Point, Rect};
 
-use super::{all, blocks, board_of, is_tile, texts, who_of};
+use super::{all, blocks, board_of, texts, who_of};
 use crate::fixture;
 
 /// Numbers that look random and are the same every time (a linear congruential generator with the
@@ -71,11 +73,29 @@ fn odd_club(seed: u64) -> (Club, Request) {
             a.symbol = SymbolId::new(n.pick(&["no_such", "", "stop"]));
         }
     }
+    let offered: Vec<_> = club.activities.iter().map(|a| a.id).collect();
     for p in &mut club.participants {
         let p = std::sync::Arc::make_mut(p);
         p.tile = Length::um(30_000 + n.below(120_001) as i64);
         p.text_pt = 10 + n.below(80) as u32;
         p.voice = n.pick(&Voice::ALL);
+        p.manner.form = n.pick(&Form::ALL);
+        p.manner.reach = n.pick(&Reach::ALL);
+        p.manner.run = n.pick(&Run::ALL);
+        p.manner.finishing = n.pick(&Finishing::ALL);
+        for id in &offered {
+            if n.below(4) == 0 {
+                let (form, thing) = (n.pick(&Form::ALL), n.pick(&LABELS).to_owned());
+                p.manner.mixed.insert(*id, Mixed { form, thing });
+            }
+        }
+        if n.below(3) == 0 {
+            p.standing.cards.push(Content {
+                activity: None,
+                symbol: SymbolId::new("drum"),
+                label: n.pick(&LABELS).to_owned(),
+            });
+        }
         p.helper_note = Guarded::new(Class::Helper, format!("{SECRET} note"));
         if n.below(3) == 0 {
             p.name = n.pick(&LABELS).to_owned();
@@ -94,8 +114,16 @@ fn odd_club(seed: u64) -> (Club, Request) {
             activity: n.pick(&activities),
             part: parts[(i as usize * parts.len() / count as usize).min(parts.len() - 1)],
             minutes: n.below(60) as u32,
-            options: vec![],
-            off: None,
+            options: (0..[0, 0, 0, 2, 3][n.below(5) as usize])
+                .map(|_| Content {
+                    activity: Some(n.pick(&activities)),
+                    symbol: SymbolId::new("drum"),
+                    label: n.pick(&LABELS).to_owned(),
+                })
+                .collect(),
+            off: (n.below(6) == 0).then(|| Off {
+                instead: (n.below(2) == 0).then(|| n.pick(&activities)),
+            }),
         })
         .collect();
     session.hand.clear();
@@ -268,16 +296,23 @@ fn every_step_is_shown_once(club: &Club, sheet: &Sheet, what: &str) {
     if sheet.kind == SheetKind::Cards {
         return;
     }
-    let shown: Vec<Source> = blocks(sheet)
-        .filter(|(_, b)| matches!(b.role, Role::Figure { .. }))
-        .filter_map(|(_, b)| b.source)
-        .collect();
+    let mut shown: Vec<Source> = blocks(sheet).filter_map(|(_, b)| b.source).collect();
+    shown.dedup();
+    // A real thing has no tile.
+    let has = |s: &Step| sheet.kind != SheetKind::Tiles || s.form != Form::Object;
     let steps: Vec<Source> = board_of(club, sheet)
         .steps
         .iter()
+        .filter(|s| has(s) && (said(s) || sheet.kind != SheetKind::Tiles))
         .map(|s| Source::Step(s.at))
         .collect();
     assert_eq!(shown, steps, "{what}: each step once, in order");
+}
+
+/// Whether a step is seen at all: words alone may be none.
+fn said(step: &Step) -> bool {
+    let blank = step.label.trim_matches(|c: char| c.is_whitespace() || c == '\u{200b}');
+    !matches!(step.form, Form::Word | Form::Sentence) || !blank.is_empty()
 }
 
 fn letters_are_large_enough(club: &Club, sheet: &Sheet, what: &str) {
@@ -304,21 +339,27 @@ fn letters_are_large_enough(club: &Club, sheet: &Sheet, what: &str) {
             }
         }
     }
-    // One size for the set; a label that does not fit at all may be smaller.
-    assert!(sizes.len() <= 2, "{what}: {sizes:?}");
+    // One size for labels, one for words alone; one that does not fit at all may be smaller.
+    assert!(sizes.len() <= 3, "{what}: {sizes:?}");
 }
 
 fn tiles_are_true(club: &Club, request: &Request, sheet: &Sheet, what: &str) {
     let size = sheet.pages[0].size;
     let side = who_of(club, sheet).tile;
-    let tiles = blocks(sheet).filter(|(_, b)| is_tile(b)).count();
+    let edge = |b: &Block| {
+        b.role == Role::Artifact && matches!(&b.items[..], [Item::Shape { .. }])
+    };
+    let cut = |p: &&Page| !p.title.starts_with("Choice cards");
+    let sheets = sheet.pages.iter().filter(cut);
+    let tiles = sheets.clone().flat_map(|p| &p.blocks);
+    let tiles = tiles.filter(|b| edge(b)).count();
     let grid = Grid::on(size, side, tiles).unwrap();
     assert_eq!(grid.cell(0).w, side, "{what}: true to size");
     assert!(size == request.paper.size() || size == request.paper.size().turned());
-    for page in &sheet.pages {
+    for page in sheets {
         let mut used = Vec::new();
         for block in &page.blocks {
-            if !is_tile(block) {
+            if !edge(block) {
                 continue;
             }
             let area = block_box(block).unwrap();
@@ -339,7 +380,7 @@ fn tiles_are_true(club: &Club, request: &Request, sheet: &Sheet, what: &str) {
                     assert!(inside && bottom, "{what}: {text:?} leaves its tile");
                 }
             }
-            for item in &block.items {
+            for item in block.items.iter().filter(|_| block.role == Role::Artifact) {
                 if let Item::Shape {
                     stroke: Some(s), ..
                 } = item

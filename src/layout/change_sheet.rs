@@ -1,0 +1,281 @@
+//! The coordinator's one page for a day that changes: what is called off and what comes instead,
+//! whose boards show it, which tiles to hand out, which pages of which story change, what stays at
+//! home and what is needed instead, and who is told apart and earlier.
+
+use std::sync::Arc;
+
+use super::desk::{Desk, Person};
+use super::equipment;
+use super::flow::{Flow, Piece};
+use super::frame::{self, Footer, Header, picture};
+use super::session_sheet::{LETTERS_PT, MOST_LINES, SMALL_PT, heading, letters, tick_line};
+use super::shapes::{Look, rounded};
+use super::words::{CLEAR, TIGHT, Words};
+use super::writer::{Coordinator, PageWriter};
+use super::{Sheet, SheetKind, Turn, ink, plan_code};
+use crate::model::board::Board;
+use crate::model::profile::Field;
+use crate::page::Role;
+use crate::plan::changes::{Affected, Change, Changes, changes};
+use crate::story::{PageKind, tell, when};
+use crate::text::Style;
+use crate::units::{Length, Point, Rect, Size};
+
+/// The sheet of the session; without pages when nothing is called off.
+pub(super) fn lay_out(desk: &mut Desk<'_>) -> Sheet {
+    let people: Vec<Person<'_>> = desk
+        .club
+        .attending(desk.session)
+        .map(|who| desk.person(who))
+        .collect();
+    let boards: Vec<Arc<Board>> = people.iter().map(|p| Arc::new(p.board.clone())).collect();
+    let changes = changes(desk.club, desk.session, &boards);
+    let pages = if changes.is_empty() {
+        Vec::new()
+    } else {
+        pages(desk, &people, &changes)
+    };
+    Sheet {
+        kind: SheetKind::ChangeSheet,
+        participant: None,
+        file_stem: desk.file_stem(SheetKind::ChangeSheet, None),
+        title: "Change sheet".to_owned(),
+        pages,
+    }
+}
+
+fn pages(desk: &Desk<'_>, people: &[Person<'_>], changes: &Changes) -> Vec<crate::page::Page> {
+    let size = desk.page_size(Turn::Portrait);
+    let room = frame::content(size);
+    let mut flow: Flow<Coordinator> = Flow::new();
+    add_called_off(changes, room, &mut flow);
+    add_told_first(desk, people, changes, room, &mut flow);
+    add_boards(desk, people, changes, room, &mut flow);
+    add_things(changes, room, &mut flow);
+    let code = plan_code::of_boards(desk.club, people.iter().map(|p| (&p.board, p.who)));
+    let date = when::full_date(desk.session.date);
+    let below = format!(
+        "{} {date} · {} and {} to hand out",
+        when::weekday(desk.session.date),
+        counted(changes.change_tiles(), "change tile"),
+        counted(changes.dry_tiles(), "tile of what comes instead"),
+    );
+    let begin = |page: usize, pages: usize| {
+        let what = format!("Change sheet, page {page} of {pages}, for the coordinator only");
+        let mut writer = PageWriter::new(size, what.clone());
+        let header = Header {
+            mark: None,
+            mark_words: "",
+            title: "What changes today",
+            below: &below,
+        };
+        let footer = Footer {
+            what,
+            plan: format!("Plan {code} · {date}"),
+        };
+        frame::draw(&mut writer, size, &header, &footer);
+        writer
+    };
+    let pages = flow.into_pages(room, begin);
+    pages.into_iter().map(PageWriter::finish).collect()
+}
+
+fn counted(n: usize, thing: &str) -> String {
+    match (n, thing.split_once(" of ")) {
+        (1, _) => format!("1 {thing}"),
+        (n, Some((one, of))) => format!("{n} {one}s of {of}"),
+        (n, None) => format!("{n} {thing}s"),
+    }
+}
+
+/// What is called off, each once, with what comes instead and for how many.
+fn add_called_off(changes: &Changes, room: Rect, flow: &mut Flow<Coordinator>) {
+    flow.push(heading("Not today", room));
+    let mut all: Vec<(String, usize)> = Vec::new();
+    for change in changes.boards.iter().flat_map(|b| &b.changes) {
+        let words = change_words(change);
+        match all.iter_mut().find(|(w, _)| *w == words) {
+            Some((_, boards)) => *boards += 1,
+            None => all.push((words, 1)),
+        }
+    }
+    for (words, boards) in all {
+        let words = format!("{words} ({})", counted(boards, "board"));
+        flow.push(plain_line(&words, room));
+    }
+}
+
+/// "Ride the boat: Push the boat comes instead".
+fn change_words(change: &Change) -> String {
+    let was = change.was.trim();
+    match &change.instead {
+        Some((_, instead)) => format!("{was}: {} comes instead", instead.trim()),
+        None => format!("{was}: nothing comes instead"),
+    }
+}
+
+fn plain_line(words: &str, room: Rect) -> Piece {
+    let words = Words::wrapped(words, &letters(), room.w, CLEAR, MOST_LINES);
+    let at = Point::new(room.x, Length::ZERO);
+    Piece::new(words.height() + Length::mm(1.6)).words(words.left(at, ink::INK))
+}
+
+/// Who is told apart from the others and earlier, how they want to be warned, and what of today is
+/// hard for them with what helps.
+fn add_told_first(
+    desk: &Desk<'_>,
+    people: &[Person<'_>],
+    changes: &Changes,
+    room: Rect,
+    flow: &mut Flow<Coordinator>,
+) {
+    let affected = |p: &Person<'_>| changes.boards.iter().any(|b| b.participant == p.who.id);
+    let mut lines = Vec::new();
+    for person in people.iter().filter(|p| affected(p)) {
+        let profile = &person.who.profile;
+        let decision = flow.may_show(profile.decision());
+        let early = decision.is_some_and(|d| d.warn_of_changes);
+        let warnings = profile.guarded(Field::Warnings);
+        let warnings = warnings.and_then(|w| flow.may_show(w)).map(|w| w.trim());
+        let mut facts = Vec::new();
+        if early {
+            facts.push("apart from the others and earlier".to_owned());
+        }
+        facts.extend(warnings.filter(|w| !w.is_empty()).map(str::to_owned));
+        if let Some(hard) = flow.may_show(profile.hard()) {
+            let today = hard.iter();
+            let today = today.filter(|(c, _)| desk.session.conditions.contains(c));
+            facts.extend(today.map(|(c, helps)| match helps.trim() {
+                "" => format!("hard today: {}", c.label()),
+                helps => format!("hard today: {}; helps: {helps}", c.label()),
+            }));
+        }
+        if !facts.is_empty() {
+            let text = format!("{}: {}", named(person), facts.join(" · "));
+            lines.push((!early, tick_line(&text, room)));
+        }
+    }
+    // Who is told apart comes first.
+    lines.sort_by_key(|(later, _)| *later);
+    if !lines.is_empty() {
+        flow.push(heading("Tell first", room));
+        for (_, line) in lines {
+            flow.push(line);
+        }
+    }
+}
+
+/// "Mila (kite)".
+fn named(person: &Person<'_>) -> String {
+    format!("{} ({})", person.who.name.trim(), person.mark_words)
+}
+
+fn add_boards(
+    desk: &Desk<'_>,
+    people: &[Person<'_>],
+    changes: &Changes,
+    room: Rect,
+    flow: &mut Flow<Coordinator>,
+) {
+    flow.push(heading("Boards, tiles, stories", room));
+    for affected in &changes.boards {
+        let person = people.iter().find(|p| p.who.id == affected.participant);
+        if let Some(person) = person {
+            flow.push(board_row(desk, person, affected, room));
+        }
+    }
+}
+
+fn board_row(desk: &Desk<'_>, person: &Person<'_>, affected: &Affected, room: Rect) -> Piece {
+    let top = Length::mm(0.4);
+    let plate = Rect::new(Point::new(room.x, top), Size::square(Length::mm(8.0)));
+    let x = plate.right() + Length::mm(3.5);
+    let name_width = room.w.scale(0.2);
+    let bold = Style::bold(Length::pt(LETTERS_PT));
+    let name = Words::wrapped(&named(person), &bold, name_width, TIGHT, 3);
+    let text_x = x + name_width + Length::mm(3.0);
+    let width = room.right() - text_x;
+    let all: Vec<String> = affected.changes.iter().map(change_words).collect();
+    let what = Words::wrapped(&all.join("; "), &letters(), width, CLEAR, MOST_LINES);
+    let small = Style::regular(Length::pt(SMALL_PT));
+    let rest = format!("{}. {}", tiles(affected), story_pages(desk, person));
+    let rest = Words::wrapped(&rest, &small, width, CLEAR, MOST_LINES);
+    let below = what.height() + Length::mm(0.6);
+    let height = (below + rest.height())
+        .max(name.height())
+        .max(plate.h + top);
+    let look = Look::line(ink::SEAL_EDGE, ink::THIN);
+    let mark = vec![
+        rounded(plate, Length::mm(1.8), look),
+        picture(&person.mark, plate.shrink(Length::mm(1.3))),
+    ];
+    let alt = format!("Mark: {}", person.mark_words);
+    Piece::new(height + Length::mm(2.6))
+        .with(Role::Figure { alt }, None, mark)
+        .words(name.left(Point::new(x, Length::ZERO), ink::INK))
+        .words(what.left(Point::new(text_x, Length::ZERO), ink::INK))
+        .words(rest.left(Point::new(text_x, below), ink::SOFT))
+}
+
+/// "1 change tile; 1 tile: Push the boat".
+fn tiles(affected: &Affected) -> String {
+    let change = counted(affected.changes.len(), "change tile");
+    let instead: Vec<&str> = affected
+        .changes
+        .iter()
+        .filter_map(|c| c.instead.as_ref())
+        .map(|(_, words)| words.trim())
+        .collect();
+    if instead.is_empty() {
+        return change;
+    }
+    format!(
+        "{change}; {}: {}",
+        counted(instead.len(), "tile"),
+        instead.join(", ")
+    )
+}
+
+/// "Story pages 8 Ride the boat, 9 Push the boat": the pages as the story counts them.
+fn story_pages(desk: &Desk<'_>, person: &Person<'_>) -> String {
+    let story = tell(desk.club, desk.session, &person.board, person.who);
+    let steps = &person.board.steps;
+    let comes_instead = |at| {
+        let step = steps.iter().find(|s| s.at == at);
+        step.is_some_and(|s| matches!(s.state, crate::model::board::StepState::Instead { .. }))
+    };
+    let pages: Vec<String> = story
+        .pages
+        .iter()
+        .enumerate()
+        .filter(|(_, p)| p.kind == PageKind::NotToday || p.step.is_some_and(comes_instead))
+        .map(|(i, p)| format!("{} {}", i + 1, p.heading.trim()))
+        .collect();
+    let word = if pages.len() == 1 { "page" } else { "pages" };
+    format!("Story {word} {}.", pages.join(", "))
+}
+
+fn add_things(changes: &Changes, room: Rect, flow: &mut Flow<Coordinator>) {
+    for (title, things) in [
+        ("No longer needed", &changes.stays),
+        ("Needed now", &changes.comes),
+    ] {
+        let lists = std::iter::once(things.as_slice());
+        let things = equipment::needed(lists);
+        if things.is_empty() {
+            continue;
+        }
+        flow.push(heading(title, room));
+        let gap = Length::mm(4.0);
+        let w = (room.w - gap) / 2;
+        let left = Rect { w, ..room };
+        let right = Rect {
+            x: room.x + w + gap,
+            ..left
+        };
+        for two in things.chunks(2) {
+            let beside = two.get(1).map(|thing| tick_line(thing, right));
+            flow.push(tick_line(&two[0], left).beside(beside));
+        }
+    }
+}
