@@ -175,9 +175,8 @@ pub(super) fn lay_out(desk: &mut Desk<'_>, person: &Person<'_>) -> Vec<Page> {
     };
     report_labels(desk, person, plans[0].place);
     let each = plans.iter().zip(&parts);
-    let pages_of = |(plan, part): (&Plan, &Part)| {
-        plan.pages.len() + plan.pouch_pages(part.steps.len()).len()
-    };
+    let pages_of =
+        |(plan, part): (&Plan, &Part)| plan.pages.len() + plan.pouch_pages(part.steps.len()).len();
     let count = each.clone().map(pages_of).sum();
     let mut pages = Vec::with_capacity(count);
     for (plan, part) in each {
@@ -539,7 +538,11 @@ fn draw_place(
     lines.extend(thing.centred(below, ink::SOFT));
     if let Some(order) = order {
         let room = side / 2 - Length::mm(16.0);
-        let order = Words::line(order, &Style::bold(Length::pt(ORDER_PT)), room.max(Length::mm(12.0)));
+        let order = Words::line(
+            order,
+            &Style::bold(Length::pt(ORDER_PT)),
+            room.max(Length::mm(12.0)),
+        );
         let at = Point::new(place.right() - Length::mm(1.0), slot.y + Length::mm(1.2));
         lines.extend(order.right(at, ink::INK));
     }
@@ -567,7 +570,11 @@ fn draw_one_pouch(
     let card = cards::finished(desk.club);
     let drawn = desk.art(&card.symbol, &card.label, person, desk.board_spot(person));
     let alt = desk.alt(&card.symbol, &card.label);
-    let words = Words::line(&card.label, &Style::bold(Length::pt(16.0)), w - Length::mm(6.0));
+    let words = Words::line(
+        &card.label,
+        &Style::bold(Length::pt(16.0)),
+        w - Length::mm(6.0),
+    );
     let side = plan.place.scale(0.5).min(Length::mm(40.0));
     let all = side + Length::mm(2.0) + words.height() + Length::mm(6.5);
     let middle = pouch_at.center();

@@ -35,7 +35,11 @@ pub(super) fn lay_out(desk: &mut Desk<'_>, person: &Person<'_>, set: &TileSet) -
     let count = plan.pages.len();
     let mut pages = Vec::with_capacity(count);
     for (i, cards) in plan.pages.iter().enumerate() {
-        let of = format!("Choice cards {}, sheet {} of {count}", in_mm(set.side), i + 1);
+        let of = format!(
+            "Choice cards {}, sheet {} of {count}",
+            in_mm(set.side),
+            i + 1
+        );
         let mut page = PageWriter::new(plan.size, of.clone());
         let header = Header {
             mark: Some(&person.mark),
@@ -152,8 +156,14 @@ fn cut_marks(at: Rect) -> Vec<crate::page::Item> {
             let p = Point::new(x, y);
             let z = Length::ZERO;
             let mark = |from: Point, to: Point| line(from, to, ink::INK, Length::um(200));
-            items.push(mark(p.moved(gap * across, z), p.moved((gap + TICK) * across, z)));
-            items.push(mark(p.moved(z, gap * down), p.moved(z, (gap + TICK) * down)));
+            items.push(mark(
+                p.moved(gap * across, z),
+                p.moved((gap + TICK) * across, z),
+            ));
+            items.push(mark(
+                p.moved(z, gap * down),
+                p.moved(z, (gap + TICK) * down),
+            ));
         }
     }
     items

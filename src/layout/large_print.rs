@@ -8,6 +8,7 @@ use super::desk::{Desk, Person};
 use super::fit::{Labels, fit, report};
 use super::frame::{self, Header, picture};
 use super::shapes::{Look, circle, dashes, face_down, line, rounded};
+use super::strips::{self, Strip};
 use super::words::Words;
 use super::writer::{Everyone, PageWriter};
 use super::{Turn, forms, ink, strand};
@@ -62,8 +63,18 @@ struct Plan {
     /// Words that name the real thing, for steps that have one.
     things: Vec<Words>,
     rows: Vec<Row>,
-    /// Which rows stand in which column; empty until it is chosen.
-    shares: Vec<Range<usize>>,
+    /// "First" and "Then", on boards of two.
+    orders: Vec<Words>,
+    /// The whole board, or its strips, each on pages of its own.
+    parts: Vec<Part>,
+    /// What stands on each page; empty until it is chosen.
+    pages: Vec<(usize, Vec<Range<usize>>)>,
+}
+
+/// What belongs together: the whole board, or one strip of it.
+struct Part {
+    steps: Range<usize>,
+    strip: Option<Strip>,
 }
 
 /// The pages of a participant.
@@ -96,36 +107,42 @@ pub(super) fn lay_out(desk: &mut Desk<'_>, person: &Person<'_>) -> Vec<Page> {
         "large-print board",
         hint,
     );
-    let pictures: Vec<Drawn> = steps
-        .iter()
-        .map(|s| desk.step_art(s, person))
-        .collect();
+    let pictures: Vec<Drawn> = steps.iter().map(|s| desk.step_art(s, person)).collect();
     let drawing = Drawing {
         desk,
         person,
         plan: &plan,
         pictures: &pictures,
     };
-    let pages: Vec<&[Range<usize>]> = plan.shares.chunks(plan.columns.len()).collect();
-    let count = pages.len();
+    let count = plan.pages.len();
+    let pages = plan.pages.iter().enumerate();
     pages
-        .into_iter()
-        .enumerate()
-        .map(|(i, shares)| drawing.page(shares, (i + 1, count)))
+        .map(|(i, (part, shares))| drawing.page(&plan.parts[*part], shares, (i + 1, count)))
         .collect()
 }
 
 /// The largest pictures that do not cost letters or pages.
 fn best_plan(desk: &Desk<'_>, person: &Person<'_>) -> Plan {
     let size = desk.page_size(Turn::Portrait);
-    let content = frame::content(size);
+    let parts = parts(desk, person);
+    let mut content = frame::content(size);
+    if parts[0].strip.is_some() {
+        let head = strips::head_height(person, desk.club.rules.seal) + Length::mm(5.0);
+        content.y += head;
+        content.h -= head;
+    }
     let columns = columns(content, size);
     let width = columns[0].w;
+    // Few steps at once may be seen from afar.
+    let share = match person.who.manner.reach.steps() {
+        Some(_) => 0.42,
+        None => 0.27,
+    };
     let smallest = Length::mm((width.to_mm() * 0.135).clamp(18.0, 34.0));
-    let most = width.scale(0.27).min(content.h.scale(0.4)).max(smallest);
+    let most = width.scale(share).min(content.h.scale(0.4)).max(smallest);
     let base = plan(desk, person, size, &columns, smallest);
     let costs_nothing = |larger: &Plan| {
-        larger.needed() == base.needed()
+        larger.needed(&parts) == base.needed(&parts)
             && larger.labels.size == base.labels.size
             && larger.labels.overfull == base.labels.overfull
     };
@@ -135,10 +152,36 @@ fn best_plan(desk: &Desk<'_>, person: &Person<'_>) -> Plan {
         sides.push(side);
         side -= Length::mm(2.0);
     }
-    let mut larger = sides.into_iter().map(|s| plan(desk, person, size, &columns, s));
+    let mut larger = sides
+        .into_iter()
+        .map(|s| plan(desk, person, size, &columns, s));
     let mut plan = larger.find(costs_nothing).unwrap_or(base);
-    plan.shares = share_out(&plan.rows, columns[0].h, PART);
+    for (i, part) in parts.iter().enumerate() {
+        let from = part.steps.start;
+        let shares = share_out(&plan.rows[part.steps.clone()], columns[0].h, PART);
+        let shares: Vec<_> = shares
+            .into_iter()
+            .map(|s| from + s.start..from + s.end)
+            .collect();
+        let pages = shares.chunks(columns.len()).map(|s| (i, s.to_vec()));
+        plan.pages.extend(pages);
+    }
+    plan.parts = parts;
     plan
+}
+
+fn parts(desk: &Desk<'_>, person: &Person<'_>) -> Vec<Part> {
+    let Some(strips) = strips::of(desk, person) else {
+        return vec![Part {
+            steps: 0..person.board.steps.len(),
+            strip: None,
+        }];
+    };
+    let part = |strip: Strip| Part {
+        steps: strip.steps.clone(),
+        strip: Some(strip),
+    };
+    strips.into_iter().map(part).collect()
 }
 
 fn columns(content: Rect, size: Size) -> Vec<Rect> {
@@ -171,11 +214,12 @@ fn plan(desk: &Desk<'_>, person: &Person<'_>, size: Size, columns: &[Rect], side
         .collect();
     let labels = words(person, &said, column, narrow);
     let things = steps.iter().map(|s| thing(s, narrow)).collect::<Vec<_>>();
+    let orders = order_words(desk, person);
     let rows: Vec<Row> = steps
         .iter()
         .enumerate()
         .map(|(i, step)| {
-            let words = labels.words[i].height() + thing_room(&things[i]);
+            let words = labels.words[i].height() + thing_room(&things[i]) + order_room(&orders[i]);
             let seen = if has_plate(step) { side } else { RING * 2 };
             Row {
                 height: seen.max(words) + GAP,
@@ -190,8 +234,10 @@ fn plan(desk: &Desk<'_>, person: &Person<'_>, size: Size, columns: &[Rect], side
         said,
         labels,
         things,
+        orders,
         rows,
-        shares: Vec::new(),
+        parts: Vec::new(),
+        pages: Vec::new(),
     }
 }
 
@@ -220,12 +266,17 @@ fn words(person: &Person<'_>, said: &[String], column: Rect, narrow: Length) -> 
     };
     let long = fit(&texts(&sentences), &whole, LEADING);
     let mut all = Labels {
-        size: if labels.is_empty() { long.size } else { short.size },
+        size: if labels.is_empty() {
+            long.size
+        } else {
+            short.size
+        },
         words: vec![Words::default(); steps.len()],
         overfull: Vec::new(),
     };
     for (which, fitted) in [(labels, short), (sentences, long)] {
-        all.overfull.extend(fitted.overfull.iter().map(|&k| which[k]));
+        all.overfull
+            .extend(fitted.overfull.iter().map(|&k| which[k]));
         for (at, words) in which.into_iter().zip(fitted.words) {
             all.words[at] = words;
         }
@@ -248,6 +299,28 @@ fn thing(step: &Step, width: Length) -> Words {
     Words::wrapped(&forms::object_words(&step.thing), &style, width, LEADING, 2)
 }
 
+/// "First" and "Then" of each step, in the smallest letters of large print.
+fn order_words(desk: &Desk<'_>, person: &Person<'_>) -> Vec<Words> {
+    let style = Style::bold(Length::pt(SMALLEST_PT));
+    let mut all = vec![Words::default(); person.board.steps.len()];
+    for strip in strips::of(desk, person).unwrap_or_default() {
+        for i in strip.steps.clone() {
+            if let Some(word) = strips::order_word(person, &strip, i) {
+                all[i] = Words::line(word, &style, Length::mm(60.0));
+            }
+        }
+    }
+    all
+}
+
+fn order_room(order: &Words) -> Length {
+    if order.is_empty() {
+        Length::ZERO
+    } else {
+        order.height() + Length::mm(1.5)
+    }
+}
+
 fn thing_room(thing: &Words) -> Length {
     if thing.is_empty() {
         Length::ZERO
@@ -258,8 +331,9 @@ fn thing_room(thing: &Words) -> Length {
 
 impl Plan {
     /// How many columns the rows take.
-    fn needed(&self) -> usize {
-        columns_needed(&self.rows, self.columns[0].h, PART)
+    fn needed(&self, parts: &[Part]) -> usize {
+        let of = |p: &Part| columns_needed(&self.rows[p.steps.clone()], self.columns[0].h, PART);
+        parts.iter().map(of).sum()
     }
 
     /// White to add to each row, the same on all pages, so that the fullest column is filled.
@@ -268,7 +342,8 @@ impl Plan {
             let used = height(&self.rows[share.clone()], PART);
             (self.columns[0].h - used) / share.len() as i64
         };
-        let least = self.shares.iter().map(spare).min();
+        let shares = self.pages.iter().flat_map(|(_, shares)| shares);
+        let least = shares.map(spare).min();
         least
             .unwrap_or(Length::ZERO)
             .clamp(Length::ZERO, MOST_EXTRA)
@@ -284,7 +359,7 @@ struct Drawing<'a> {
 }
 
 impl Drawing<'_> {
-    fn page(&self, shares: &[Range<usize>], (page, pages): (usize, usize)) -> Page {
+    fn page(&self, part: &Part, shares: &[Range<usize>], (page, pages): (usize, usize)) -> Page {
         let (desk, person, plan) = (self.desk, self.person, self.plan);
         let title = person.plan_title();
         let steps = match (shares.first(), shares.last()) {
@@ -296,6 +371,7 @@ impl Drawing<'_> {
         let mut writer: PageWriter<Everyone> =
             PageWriter::new(plan.size, format!("{title}, {of}: {parts}"));
         let below = match (pages, parts.as_str()) {
+            _ if part.strip.is_some() => format!("Page {page} of {pages}"),
             (1, parts) => parts.to_owned(),
             (_, "") => format!("Page {page} of {pages}"),
             (_, parts) => format!("Page {page} of {pages}: {parts}"),
@@ -308,6 +384,10 @@ impl Drawing<'_> {
         };
         let footer = desk.footer(person, format!("Large-print board, {of}"));
         frame::draw(&mut writer, plan.size, &header, &footer);
+        if let Some(strip) = &part.strip {
+            let at = frame::content(plan.size);
+            strips::draw_head(desk, person, (&strip.title(), &parts), at, &mut writer);
+        }
         for (share, column) in shares.iter().zip(&plan.columns) {
             self.column(share.clone(), *column, &mut writer);
         }
@@ -414,8 +494,12 @@ impl Drawing<'_> {
         };
         let colour = if not_today { ink::SOFT } else { ink::INK };
         let (label, thing) = (&plan.labels.words[index], &plan.things[index]);
-        let top = middle - (label.height() + thing_room(thing)) / 2;
+        let order = &plan.orders[index];
+        let all = order_room(order) + label.height() + thing_room(thing);
+        let first = middle - all / 2;
+        let top = first + order_room(order);
         let mut words = strand::peg_number(peg, index + 1);
+        words.extend(order.left(Point::new(x, first), ink::SOFT));
         words.extend(label.left(Point::new(x, top), colour));
         let below = top + label.height() + Length::mm(1.5);
         words.extend(thing.left(Point::new(x, below), ink::SOFT));

@@ -305,4 +305,3 @@ fn alone_room(side: Length, pt_per_100_mm: f64, bold: bool) -> Room {
         direction: Direction::Auto,
     }
 }
-

@@ -221,7 +221,11 @@ pub fn sentence(club: &Club, step: &Step, who: &Participant) -> Option<String> {
     let activity = step.activity.and_then(|id| club.activity(id));
     let own = activity.map(|a| a.sentences.as_slice()).unwrap_or_default();
     let own = own.iter().find(|s| !s.trim().is_empty());
-    let usual = || usual::sentences(&step.symbol, &step.label)?.first().copied();
+    let usual = || {
+        usual::sentences(&step.symbol, &step.label)?
+            .first()
+            .copied()
+    };
     let first = own.map(String::as_str).or_else(usual)?;
     Some(speaker.say(first))
 }

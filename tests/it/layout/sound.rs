@@ -311,7 +311,9 @@ fn every_step_is_shown_once(club: &Club, sheet: &Sheet, what: &str) {
 
 /// Whether a step is seen at all: words alone may be none.
 fn said(step: &Step) -> bool {
-    let blank = step.label.trim_matches(|c: char| c.is_whitespace() || c == '\u{200b}');
+    let blank = step
+        .label
+        .trim_matches(|c: char| c.is_whitespace() || c == '\u{200b}');
     !matches!(step.form, Form::Word | Form::Sentence) || !blank.is_empty()
 }
 
@@ -346,9 +348,7 @@ fn letters_are_large_enough(club: &Club, sheet: &Sheet, what: &str) {
 fn tiles_are_true(club: &Club, request: &Request, sheet: &Sheet, what: &str) {
     let size = sheet.pages[0].size;
     let side = who_of(club, sheet).tile;
-    let edge = |b: &Block| {
-        b.role == Role::Artifact && matches!(&b.items[..], [Item::Shape { .. }])
-    };
+    let edge = |b: &Block| b.role == Role::Artifact && matches!(&b.items[..], [Item::Shape { .. }]);
     let cut = |p: &&Page| !p.title.starts_with("Choice cards");
     let sheets = sheet.pages.iter().filter(cut);
     let tiles = sheets.clone().flat_map(|p| &p.blocks);
