@@ -34,6 +34,8 @@ const PART: Length = Length::um(7_200);
 const HANG: Length = Length::um(4_000);
 /// For the run of the rope back to the next row.
 const RETURN: Length = Length::um(6_500);
+/// Below the head of a strip.
+const HEAD_GAP: Length = Length::um(4_000);
 /// Between the last row and the finished place.
 const BELOW: Length = Length::um(4_000);
 /// Inside the edge of the finished place.
@@ -279,13 +281,14 @@ fn best_plan(desk: &Desk<'_>, person: &Person<'_>, part: &Part) -> Option<Plan> 
     }
     let steps = part.steps.len();
     let finishing = person.who.manner.finishing;
-    let head = match part.strip {
-        Some(_) => strips::head_height(person, desk.club.rules.seal) + Length::mm(4.0),
-        None => Length::ZERO,
-    };
     let mut plans = Vec::new();
     for turn in [Turn::Portrait, Turn::Landscape] {
         let size = desk.page_size(turn);
+        let room = frame::content(size).h;
+        let head = match part.strip {
+            Some(_) => strips::head_height(person, desk.club.rules.seal, room) + HEAD_GAP,
+            None => Length::ZERO,
+        };
         for together in [true, false] {
             plans.extend(plan(size, place, steps, together, (finishing, head)));
         }
@@ -382,8 +385,11 @@ fn begin(
     frame::draw(&mut writer, plan.size, &header, &footer);
     if let Some(strip) = &part.strip {
         let parts = desk.part_names(&person.board.steps[strip.steps.clone()]);
-        let content = frame::content(plan.size);
-        strips::draw_head(desk, person, (&strip.title(), &parts), content, &mut writer);
+        let at = Rect {
+            h: plan.head - HEAD_GAP,
+            ..frame::content(plan.size)
+        };
+        strips::draw_head(desk, person, (&strip.title(), &parts), at, &mut writer);
     }
     writer
 }

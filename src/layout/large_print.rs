@@ -42,12 +42,16 @@ const MOST_EXTRA: Length = Length::um(7_000);
 const END: Length = Length::um(5_000);
 /// Radius of a ring to tick.
 const RING: Length = Length::um(5_500);
+/// Side of a place to cover.
+const COVER: Length = Length::um(9_000);
 /// From the left edge of a column: middle of the peg, the rope, left edge of the pictures.
 const PEG_X: Length = Length::um(4_500);
 const ROPE_X: Length = Length::um(13_000);
 const PICTURE_X: Length = Length::um(23_000);
 /// Between picture and words.
 const WORDS_GAP: Length = Length::um(6_000);
+/// Below the head of a strip.
+const HEAD_GAP: Length = Length::um(5_000);
 /// Between two columns.
 const COLUMN_GAP: Length = Length::um(12_000);
 
@@ -127,9 +131,9 @@ fn best_plan(desk: &Desk<'_>, person: &Person<'_>) -> Plan {
     let parts = parts(desk, person);
     let mut content = frame::content(size);
     if parts[0].strip.is_some() {
-        let head = strips::head_height(person, desk.club.rules.seal) + Length::mm(5.0);
-        content.y += head;
-        content.h -= head;
+        let head = strips::head_height(person, desk.club.rules.seal, content.h);
+        content.y += head + HEAD_GAP;
+        content.h -= head + HEAD_GAP;
     }
     let columns = columns(content, size);
     let width = columns[0].w;
@@ -385,7 +389,9 @@ impl Drawing<'_> {
         let footer = desk.footer(person, format!("Large-print board, {of}"));
         frame::draw(&mut writer, plan.size, &header, &footer);
         if let Some(strip) = &part.strip {
-            let at = frame::content(plan.size);
+            let content = frame::content(plan.size);
+            let h = strips::head_height(person, desk.club.rules.seal, content.h);
+            let at = Rect { h, ..content };
             strips::draw_head(desk, person, (&strip.title(), &parts), at, &mut writer);
         }
         for (share, column) in shares.iter().zip(&plan.columns) {
@@ -463,7 +469,7 @@ impl Drawing<'_> {
         let mut marks = vec![match (not_today, to_tick) {
             (true, _) => circle(ring, RING, dashes().on(ink::PAPER)),
             (false, true) => strand::ring(ring, RING),
-            (false, false) => strand::cover(ring, RING * 2),
+            (false, false) => strand::cover(ring, COVER),
         }];
         marks.extend(strand::peg(peg));
         writer.artifact(marks);

@@ -70,16 +70,30 @@ pub(super) fn now_on() -> Card {
     }
 }
 
-/// Height of the place for a pointer, and of all that stands above a strip with it.
-pub(super) fn head_height(person: &Person<'_>, seal: Length) -> Length {
-    pointer_place(person, seal).h
+/// Height of all that stands above a strip on a page with so much room: with the place for a
+/// pointer, or on a very low page without.
+pub(super) fn head_height(person: &Person<'_>, seal: Length, room: Length) -> Length {
+    const LEAST_BELOW: Length = Length::um(90_000);
+    let with_place = pointer_place(person.who.tile, seal).h;
+    if room - with_place < LEAST_BELOW {
+        Length::mm(14.0)
+    } else {
+        with_place
+    }
 }
 
-/// Room for a finished pointer: a third of a tile, film around it, and a little more.
-fn pointer_place(person: &Person<'_>, seal: Length) -> Size {
+/// Height of a printed pointer: a third of a tile, but no more than a finger's length.
+fn pointer_height(tile: Length) -> Length {
+    (tile / POINTERS).clamp(Length::mm(6.0), Length::mm(20.0))
+}
+
+/// Room for a finished pointer: film around it, and a little more.
+fn pointer_place(tile: Length, seal: Length) -> Size {
     let film = seal * 2 + Length::mm(2.0);
-    let side = person.who.tile;
-    Size::new(side + film, side / POINTERS + film)
+    Size::new(
+        tile.max(Length::mm(20.0)) + film,
+        pointer_height(tile) + film,
+    )
 }
 
 /// "Strip 2 of 4" with the parts of the day below, and the place for the pointer at the far end.
@@ -90,16 +104,24 @@ pub(super) fn draw_head(
     at: Rect,
     page: &mut PageWriter<Everyone>,
 ) {
-    let place = pointer_place(person, desk.club.rules.seal);
+    let place = pointer_place(person.who.tile, desk.club.rules.seal);
+    let has_place = at.h >= place.h;
     let place = Size::new(place.w.min(at.w.scale(0.48)), place.h);
     let corner = Point::new(at.right() - place.w, at.y);
     let place = Rect::new(corner, place);
-    let room = at.w - place.w - Length::mm(4.0);
+    let room = match has_place {
+        true => at.w - place.w - Length::mm(4.0),
+        false => at.w,
+    };
+    let lines = if has_place { 2 } else { 1 };
     let title = Words::line(title, &Style::bold(Length::pt(18.0)), room);
-    let parts = Words::wrapped(below, &Style::regular(Length::pt(12.0)), room, 1.2, 2);
+    let parts = Words::wrapped(below, &Style::regular(Length::pt(12.0)), room, 1.2, lines);
     page.heading(2, title.left(at.origin(), ink::INK));
     let y = at.y + title.height() + Length::mm(1.2);
     page.paragraph(None, parts.left(Point::new(at.x, y), ink::SOFT));
+    if !has_place {
+        return;
+    }
     let mut items = vec![rounded(place, Length::mm(3.0), dashes().on(ink::PAPER))];
     items.extend(words_and_arrow(place, ink::SOFT, false));
     page.figure(None, "Place for the pointer: now on".to_owned(), items);
@@ -107,16 +129,21 @@ pub(super) fn draw_head(
 
 /// Pointers on a tile, to be cut apart.
 pub(super) fn draw_pointers(at: Rect, page: &mut PageWriter<Everyone>) {
-    let h = at.h / POINTERS;
+    let h = pointer_height(at.h);
     let mut items = Vec::new();
     for i in 0..POINTERS {
         let y = at.y + h * i;
-        if i > 0 {
+        if y > at.y {
             let (a, b) = (Point::new(at.x, y), Point::new(at.right(), y));
             items.push(line(a, b, ink::RULE, ink::HAIRLINE));
         }
         let one = Rect { y, h, ..at };
         items.extend(words_and_arrow(one, ink::INK, true));
+    }
+    let end = at.y + h * POINTERS;
+    if end < at.bottom() - Length::mm(1.0) {
+        let (a, b) = (Point::new(at.x, end), Point::new(at.right(), end));
+        items.push(line(a, b, ink::RULE, ink::HAIRLINE));
     }
     page.figure(None, "Pointers: now on".to_owned(), items);
 }

@@ -6,6 +6,7 @@ use daystrand::layout::{InkChoice, Request, Sheet, SheetKind, Turn, lay_out, pla
 use daystrand::model::board::{Board, derive};
 use daystrand::model::club::{Club, Paper};
 use daystrand::model::ids::{SlotId, StepRef, SymbolId};
+use daystrand::model::manner::{Finishing, Form, Mixed, Reach, Run};
 use daystrand::model::people::Participant;
 use daystrand::model::privacy::{Class, Guarded};
 use daystrand::model::session::Slot;
@@ -162,6 +163,33 @@ fn the_code_changes_with_what_is_on_the_board_and_only_then() {
     };
     assert!(changed(&|c| participant(c, &|p| p.tile = Length::mm(61.0))));
     assert!(changed(&|c| participant(c, &|p| p.text_pt += 1)));
+    assert!(changed(
+        &|c| participant(c, &|p| p.manner.form = Form::Photograph)
+    ));
+    assert!(changed(
+        &|c| participant(c, &|p| p.manner.reach = Reach::Three)
+    ));
+    assert!(changed(
+        &|c| participant(c, &|p| p.manner.run = Run::RightToLeft)
+    ));
+    assert!(changed(
+        &|c| participant(c, &|p| p.manner.finishing = Finishing::Tick)
+    ));
+    let first = club.sessions[0].timetable[0].activity;
+    let thing = |form, thing: &str| Mixed {
+        form,
+        thing: thing.to_owned(),
+    };
+    assert!(changed(&|c| participant(c, &|p| {
+        p.manner
+            .mixed
+            .insert(first, thing(Form::Object, "a blue cup"));
+    })));
+    assert!(!changed(&|c| participant(c, &|p| {
+        p.manner
+            .mixed
+            .insert(first, thing(Form::Drawing, "a blue cup"));
+    })));
     assert!(changed(&|c| fixture::session_mut(c).timetable.swap(0, 1)));
     assert!(changed(&|c| {
         fixture::session_mut(c).timetable.pop();
@@ -255,12 +283,11 @@ fn a_finished_place_is_large_enough_for_all_tiles() {
                 .filter(|i| matches!(i, Item::Shape { stroke: Some(s), .. } if s.dash.is_some()))
                 .filter_map(item_box)
                 .collect();
-            assert_eq!(
-                places.len(),
-                board_of(&club, &sheet).steps.len(),
-                "{}",
-                sheet.file_stem
-            );
+            let wanted = match who.manner.finishing {
+                Finishing::FinishedRow => board_of(&club, &sheet).steps.len(),
+                _ => 0,
+            };
+            assert_eq!(places.len(), wanted, "{}", sheet.file_stem);
             assert!(places.iter().all(|p| p.w >= least && p.h >= least));
             // A step's place is for the finished tile, with 2 mm to put it down.
             let landing = blocks(&sheet)
@@ -395,4 +422,119 @@ fn boards_of_none_and_of_two_hundred_steps() {
     check(&club, &request, &laid, "no slots");
     assert!(laid.findings.iter().any(|f| f.code == "print.empty"));
     assert!(laid.sheets.iter().any(|s| s.kind == SheetKind::Cards));
+}
+
+// ---- what a participant's settings mean on paper ----
+
+/// The first participant with a manner of their own, and their sheet of a kind.
+fn with_manner(kind: SheetKind, change: impl Fn(&mut Participant)) -> (Club, Sheet) {
+    let mut club = fixture::club();
+    let p = std::sync::Arc::make_mut(&mut club.participants[0]);
+    change(p);
+    let request = Request {
+        kinds: vec![kind],
+        participants: vec![club.participants[0].id],
+        ..all(&club)
+    };
+    let laid = lay_out(&club, &request);
+    check(&club, &request, &laid, "settings");
+    let sheet = laid.sheets.into_iter().next().unwrap();
+    (club, sheet)
+}
+
+fn words_on(sheet: &Sheet) -> String {
+    sheet.pages.iter().map(dump).collect()
+}
+
+#[test]
+fn a_board_in_strips_says_which_strip_and_has_a_place_for_the_pointer() {
+    for kind in [SheetKind::LargePrint, SheetKind::BaseBoard] {
+        let (club, sheet) = with_manner(kind, |p| p.manner.reach = Reach::FirstThen);
+        let board = board_of(&club, &sheet);
+        let strips = daystrand::plan::chunks::chunks(&club, &board, Reach::FirstThen);
+        let text = words_on(&sheet);
+        for i in 1..=strips.len() {
+            let title = format!("Strip {i} of {}", strips.len());
+            assert!(text.contains(&title), "{title} on {kind:?}");
+        }
+        for word in ["First", "Then", "Place for the pointer"] {
+            assert!(text.contains(word), "{word} on {kind:?}");
+        }
+    }
+    let (_, whole) = with_manner(SheetKind::LargePrint, |_| {});
+    assert!(!words_on(&whole).contains("Strip 1"));
+    let (_, tiles) = with_manner(SheetKind::Tiles, |p| p.manner.reach = Reach::Three);
+    assert!(words_on(&tiles).contains("Pointers: now on"));
+}
+
+#[test]
+fn a_step_that_is_a_thing_has_an_outline_and_a_line_to_pack_but_no_tile() {
+    let first = fixture::club().sessions[0].timetable[0].activity;
+    let object = |p: &mut Participant| {
+        let thing = Mixed {
+            form: Form::Object,
+            thing: "the blue cup".to_owned(),
+        };
+        p.manner.mixed.insert(first, thing);
+    };
+    for kind in [SheetKind::LargePrint, SheetKind::BaseBoard] {
+        let (_, sheet) = with_manner(kind, object);
+        assert!(words_on(&sheet).contains("object: the blue"), "{kind:?}");
+    }
+    let (club, tiles) = with_manner(SheetKind::Tiles, object);
+    let label = &board_of(&club, &tiles).steps[0].label;
+    assert!(!words_on(&tiles).contains(&format!("\n{label}\n")));
+    let (_, session) = with_manner(SheetKind::SessionSheet, object);
+    let text = words_on(&session);
+    assert!(text.contains("Objects for boards") && text.contains("kite: the blue cup"));
+}
+
+#[test]
+fn a_board_from_right_to_left_begins_at_the_right() {
+    let first_places = |run| {
+        let (_, sheet) = with_manner(SheetKind::BaseBoard, |p| p.manner.run = run);
+        let of_steps = blocks(&sheet).filter(|(_, b)| b.source.is_some() && is_tile(b));
+        let places = of_steps.filter_map(|(_, b)| b.items.iter().filter_map(item_box).next());
+        places.take(2).map(|r| r.x).collect::<Vec<_>>()
+    };
+    let right = first_places(Run::LeftToRight);
+    assert!(right[0] < right[1]);
+    let left = first_places(Run::RightToLeft);
+    assert!(left[0] > left[1]);
+}
+
+#[test]
+fn a_pouch_opens_twenty_millimetres_wider_than_a_finished_tile() {
+    let (club, sheet) = with_manner(SheetKind::BaseBoard, |p| {
+        p.manner.finishing = Finishing::Pouch;
+    });
+    let finished = who_of(&club, &sheet).tile + club.rules.seal * 2;
+    let opening = format!("opening {:.0}", (finished + Length::mm(20.0)).to_mm());
+    assert!(words_on(&sheet).contains(&opening), "{opening}");
+}
+
+#[test]
+fn when_something_is_called_off_there_is_a_change_sheet_and_only_then() {
+    let mut club = fixture::club();
+    let session = fixture::session_mut(&mut club);
+    session.hand.clear();
+    let request = Request {
+        kinds: vec![SheetKind::ChangeSheet],
+        ..all(&club)
+    };
+    assert!(lay_out(&club, &request).sheets.is_empty());
+    let dry = fixture::activity_with_dry(&club);
+    let instead = club.activity(dry).unwrap().dry_replacement;
+    let session = fixture::session_mut(&mut club);
+    for slot in session.timetable.iter_mut().filter(|s| s.activity == dry) {
+        slot.off = Some(daystrand::model::session::Off { instead });
+    }
+    let laid = lay_out(&club, &request);
+    check(&club, &request, &laid, "change sheet");
+    let text = words_on(&laid.sheets[0]);
+    let label = |id| club.activity(id).unwrap().label.as_str();
+    let change = format!("{}: {} comes instead", label(dry), label(instead.unwrap()));
+    for words in [&change, "1 change tile", "Story pages", "Tell first"] {
+        assert!(text.contains(words), "{words} in {text}");
+    }
 }

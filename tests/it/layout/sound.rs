@@ -4,18 +4,19 @@ use std::collections::BTreeMap;
 
 use daystrand::layout::grid::Grid;
 use daystrand::layout::{Laid, Request, Sheet, SheetKind, Turn, ink, lay_out};
-use daystrand::model::board::Step;
+use daystrand::model::board::{Step, StepState};
 use daystrand::model::club::{Club, Paper};
 use daystrand::model::hand::{Content, HandChanges, Placement};
 use daystrand::model::ids::{OwnId, SlotId, StepRef, SymbolId};
 use daystrand::model::manner::{Finishing, Form, Mixed, Reach, Run};
-use daystrand::model::people::Voice;
+use daystrand::model::people::{Participant, Voice};
 use daystrand::model::privacy::{Class, Guarded};
 use daystrand::model::session::{Off, Slot};
 use daystrand::page::dump::dump;
 use daystrand::page::hit::{block_box, item_box};
 use daystrand::page::valid::faults;
 use daystrand::page::{Block, Item, Page, Role, Source};
+use daystrand::story;
 use daystrand::units::{Length, Point, Rect};
 
 use super::{all, blocks, board_of, texts, who_of};
@@ -298,23 +299,28 @@ fn every_step_is_shown_once(club: &Club, sheet: &Sheet, what: &str) {
     }
     let mut shown: Vec<Source> = blocks(sheet).filter_map(|(_, b)| b.source).collect();
     shown.dedup();
+    let who = who_of(club, sheet);
     // A real thing has no tile.
     let has = |s: &Step| sheet.kind != SheetKind::Tiles || s.form != Form::Object;
     let steps: Vec<Source> = board_of(club, sheet)
         .steps
         .iter()
-        .filter(|s| has(s) && (said(s) || sheet.kind != SheetKind::Tiles))
+        .filter(|s| has(s) && (said(club, who, s) || sheet.kind != SheetKind::Tiles))
         .map(|s| Source::Step(s.at))
         .collect();
     assert_eq!(shown, steps, "{what}: each step once, in order");
 }
 
 /// Whether a step is seen at all: words alone may be none.
-fn said(step: &Step) -> bool {
-    let blank = step
-        .label
-        .trim_matches(|c: char| c.is_whitespace() || c == '\u{200b}');
-    !matches!(step.form, Form::Word | Form::Sentence) || !blank.is_empty()
+fn said(club: &Club, who: &Participant, step: &Step) -> bool {
+    let sentence = || story::sentence(club, step, who);
+    let words = match step.form {
+        Form::Sentence if step.state != StepState::NotToday => sentence(),
+        Form::Word | Form::Sentence => None,
+        _ => return true,
+    };
+    let words = words.unwrap_or_else(|| step.label.clone());
+    words.chars().any(|c| !c.is_whitespace() && c != '\u{200b}')
 }
 
 fn letters_are_large_enough(club: &Club, sheet: &Sheet, what: &str) {
