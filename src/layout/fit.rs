@@ -33,7 +33,7 @@ pub(super) fn fit(labels: &[&str], room: &Room, leading: f64) -> Labels {
     let too_long = |l: &str| l.chars().nth(LONGEST).is_some();
     let mut overfull: Vec<usize> = (0..labels.len()).filter(|&i| too_long(labels[i])).collect();
     let mut fitted = fit_others(labels, &overfull, room);
-    if !fitted.overfull.is_empty() {
+    while !fitted.overfull.is_empty() {
         let tried: Vec<usize> = others(labels, &overfull).map(|(i, _)| i).collect();
         overfull.extend(fitted.overfull.iter().map(|&i| tried[i]));
         fitted = fit_others(labels, &overfull, room);

@@ -143,7 +143,12 @@ fn best_plan(desk: &Desk<'_>, person: &Person<'_>) -> Plan {
         None => 0.27,
     };
     let smallest = Length::mm((width.to_mm() * 0.135).clamp(18.0, 34.0));
-    let most = width.scale(share).min(content.h.scale(0.4)).max(smallest);
+    let half = (width - PICTURE_X - WORDS_GAP) / 2;
+    let most = width
+        .scale(share)
+        .min(half)
+        .min(content.h.scale(0.4))
+        .max(smallest);
     let base = plan(desk, person, size, &columns, smallest);
     let costs_nothing = |larger: &Plan| {
         larger.needed(&parts) == base.needed(&parts)
