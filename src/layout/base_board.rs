@@ -6,53 +6,28 @@
 
 use std::ops::Range;
 
+use super::base_finish::{Pouch, draw_one_pouch, draw_pouch, draw_turn_over, finish_height};
+use super::base_place::{Said, Slot, Ways, draw_part, draw_place, place_words};
 use super::desk::{Desk, Person};
 use super::fit::report;
-use super::frame::{self, Header, picture};
-use super::shapes::{self, Look, dashes, fastener, rounded, shape};
+use super::frame::{self, Header};
 use super::strips::{self, Strip};
 use super::tile_sheet::{self, in_mm};
-use super::words::{TIGHT, Words};
 use super::writer::{Everyone, PageWriter};
-use super::{Turn, forms, ink, strand};
-use crate::model::board::{Step, StepState};
+use super::{Turn, forms};
+use crate::model::board::Step;
 use crate::model::finding::Severity;
-use crate::model::manner::{Finishing, Form, Run};
+use crate::model::manner::{Finishing, Run};
 use crate::model::people::Participant;
-use crate::page::{Item, Page, Source};
-use crate::story::cards;
-use crate::text::Style;
-use crate::units::path::{Path, Seg};
-use crate::units::{Length, Point, Rect, Size};
+use crate::page::Page;
+use crate::units::{Length, Rect, Size};
 
 /// Room around a finished tile in its place, both sides together.
 const CLEARANCE: Length = Length::um(2_000);
-/// Least white between two places side by side.
-const GAP: Length = Length::um(4_000);
-/// From the top of a row to the rope, and from the rope to the places.
-const PART: Length = Length::um(7_200);
-const HANG: Length = Length::um(4_000);
-/// For the run of the rope back to the next row.
-const RETURN: Length = Length::um(6_500);
 /// Below the head of a strip.
 const HEAD_GAP: Length = Length::um(4_000);
 /// Between the last row and the finished place.
 const BELOW: Length = Length::um(4_000);
-/// Inside the edge of the finished place.
-const POUCH_PAD: Length = Length::um(2_500);
-/// Height of the finished place's heading, where it stands above the tiles.
-const POUCH_HEAD: Length = Length::um(14_000);
-/// Width of the finished place's heading, where it stands beside the tiles.
-const POUCH_SIDE: Length = Length::um(22_000);
-/// Letters in a place, which the tile covers.
-const LABEL_PT: f64 = 12.0;
-/// Letters of "First" and "Then".
-const ORDER_PT: f64 = 18.0;
-/// Radius of a ring to tick beside a peg.
-const TICK_RING: Length = Length::um(3_800);
-/// How much wider the opening of a pouch is than a finished tile: common practice, so that a hand
-/// puts it in with ease.
-const POUCH_EASE: Length = Length::um(20_000);
 
 /// Side of a place for a tile of a participant: finished tile and clearance.
 pub(super) fn place_side(who: &Participant, seal: Length) -> Length {
@@ -64,7 +39,7 @@ pub(super) fn place_side(who: &Participant, seal: Length) -> Length {
 struct Plan {
     size: Size,
     place: Length,
-    columns: usize,
+    ways: Ways,
     /// Which steps lie on which page.
     pages: Vec<Range<usize>>,
     /// Whether each page has the finished place for its own tiles.
@@ -79,41 +54,6 @@ struct Plan {
 struct Part {
     steps: Range<usize>,
     strip: Option<Strip>,
-}
-
-/// How the finished place is divided.
-#[derive(Clone, Copy, Debug)]
-struct Pouch {
-    /// Places in a row.
-    columns: usize,
-    /// Rows on a page of its own.
-    rows: usize,
-    /// Whether its heading stands beside the tiles rather than above.
-    beside: bool,
-}
-
-impl Pouch {
-    fn on(content: Rect, place: Length) -> Option<Self> {
-        let w = content.w - POUCH_PAD * 2;
-        let columns = w.times(place);
-        let beside = w - place * columns >= POUCH_SIDE;
-        let head = if beside { Length::ZERO } else { POUCH_HEAD };
-        let rows = (content.h - head - POUCH_PAD * 2).times(place);
-        (columns > 0 && rows > 0).then_some(Self {
-            columns: usize::try_from(columns).ok()?,
-            rows: usize::try_from(rows).ok()?,
-            beside,
-        })
-    }
-
-    fn height(self, place: Length, tiles: usize) -> Length {
-        let head = if self.beside {
-            Length::ZERO
-        } else {
-            POUCH_HEAD
-        };
-        head + place * tiles.div_ceil(self.columns) as i64 + POUCH_PAD * 2
-    }
 }
 
 impl Plan {
@@ -225,7 +165,8 @@ fn lay_part(
     for steps in &plan.pages {
         let steps = part.steps.start + steps.start..part.steps.start + steps.end;
         let mut page = begin(desk, person, plan, part, (pages.len() + 1, count));
-        let bottom = draw_rows(desk, person, plan, part, steps.clone(), &mut page);
+        let (slots, bottom) = plan.ways.slots(plan.content(), steps.len());
+        draw_steps(desk, person, plan, part, (steps.clone(), &slots), &mut page);
         let content = plan.content();
         let h = plan.finish_height(steps.len());
         let at = Rect {
@@ -235,9 +176,16 @@ fn lay_part(
         };
         match plan.finishing {
             Finishing::FinishedRow if plan.together => {
-                draw_pouch(desk, person, plan, steps.len(), at, &mut page);
+                draw_pouch(
+                    desk,
+                    person,
+                    (plan.pouch, plan.place),
+                    steps.len(),
+                    at,
+                    &mut page,
+                );
             }
-            Finishing::Pouch => draw_one_pouch(desk, person, plan, at, &mut page),
+            Finishing::Pouch => draw_one_pouch(desk, person, plan.place, at, &mut page),
             Finishing::TurnedOver => draw_turn_over(at, &mut page),
             Finishing::FinishedRow | Finishing::Tick => {}
         }
@@ -249,7 +197,7 @@ fn lay_part(
             h: plan.pouch.height(plan.place, tiles),
             ..plan.content()
         };
-        draw_pouch(desk, person, plan, tiles, at, &mut page);
+        draw_pouch(desk, person, (plan.pouch, plan.place), tiles, at, &mut page);
         pages.push(page.finish());
     }
 }
@@ -259,16 +207,6 @@ fn below_head(content: Rect, head: Length) -> Rect {
         y: content.y + head,
         h: content.h - head,
         ..content
-    }
-}
-
-/// Height of what finished tiles go to.
-fn finish_height(finishing: Finishing, pouch: Pouch, place: Length, tiles: usize) -> Length {
-    match finishing {
-        Finishing::FinishedRow => pouch.height(place, tiles),
-        Finishing::Pouch => place + Length::mm(4.0),
-        Finishing::TurnedOver => Length::mm(13.0),
-        Finishing::Tick => Length::ZERO,
     }
 }
 
@@ -290,7 +228,13 @@ fn best_plan(desk: &Desk<'_>, person: &Person<'_>, part: &Part) -> Option<Plan> 
             None => Length::ZERO,
         };
         for together in [true, false] {
-            plans.extend(plan(size, place, steps, together, (finishing, head)));
+            let ways = Ways::new(
+                person.who.manner.run,
+                below_head(frame::content(size), head),
+                place,
+            );
+            plans
+                .extend(ways.and_then(|ways| plan(size, ways, steps, together, (finishing, head))));
         }
     }
     let pages = |p: &Plan| p.pages.len() + p.pouch_pages(steps).len();
@@ -301,33 +245,33 @@ fn best_plan(desk: &Desk<'_>, person: &Person<'_>, part: &Part) -> Option<Plan> 
 
 fn plan(
     size: Size,
-    place: Length,
+    ways: Ways,
     steps: usize,
     together: bool,
     (finishing, head): (Finishing, Length),
 ) -> Option<Plan> {
     let content = below_head(frame::content(size), head);
-    let inner = content.w - strand::TURN * 2;
-    let columns = usize::try_from((inner + GAP).times(place + GAP)).ok()?;
+    let place = ways.place;
     let pouch = Pouch::on(content, place)?;
-    if columns == 0 {
-        return None;
-    }
-    // Most rows for which the page still holds all that belongs to them.
-    let fits = |rows: usize| {
-        let tiles = (rows * columns).min(steps);
+    // Most lines for which the page still holds all that belongs to them.
+    let fits = |lines: usize| {
+        let tiles = (lines * ways.columns).min(steps);
         let below = finish_height(finishing, pouch, place, tiles) + BELOW;
         let with_finish = together || finishing != Finishing::FinishedRow;
-        let need = rows_height(place, rows) + if with_finish { below } else { Length::ZERO };
-        need <= content.h
+        let finish = if with_finish { below } else { Length::ZERO };
+        ways.height(lines) + finish <= content.h
     };
-    let wanted = steps.div_ceil(columns);
+    let wanted = ways.most_lines(steps);
     let rows = (1..=wanted).take_while(|&r| fits(r)).last()?;
+    let columns = ways.columns;
     let each = rows * columns;
     // The same number of pages, evenly filled, by whole rows where that costs nothing.
     let count = steps.div_ceil(each);
     let even = steps.div_ceil(count);
-    let even = even.div_ceil(columns).max(1) * columns;
+    let even = match ways.run {
+        Run::Down => even,
+        _ => even.div_ceil(columns).max(1) * columns,
+    };
     let each = if steps.div_ceil(even.min(each)) == count {
         even.min(each)
     } else {
@@ -340,22 +284,16 @@ fn plan(
     Some(Plan {
         size,
         place,
-        columns,
+        ways: Ways {
+            lines: rows,
+            ..ways
+        },
         pages,
         together,
         pouch,
         finishing,
         head,
     })
-}
-
-fn row_height(place: Length) -> Length {
-    PART + HANG + place
-}
-
-fn rows_height(place: Length, rows: usize) -> Length {
-    let rows = rows as i64;
-    row_height(place) * rows + RETURN * (rows - 1)
 }
 
 fn begin(
@@ -394,321 +332,28 @@ fn begin(
     writer
 }
 
-/// The rows of places on a page; gives the height where they end.
-fn draw_rows(
+/// Rope and places of a page.
+fn draw_steps(
     desk: &Desk<'_>,
     person: &Person<'_>,
     plan: &Plan,
     part: &Part,
-    steps: Range<usize>,
+    (steps, slots): (Range<usize>, &[Slot]),
     page: &mut PageWriter<Everyone>,
-) -> Length {
-    let content = plan.content();
-    let backwards = person.who.manner.run == Run::RightToLeft;
-    let axis = content.center().x;
-    let rows = steps.len().div_ceil(plan.columns);
-    let top = |row: usize| content.y + (row_height(plan.place) + RETURN) * row as i64;
-    let rope_at = |row: usize| top(row) + PART;
-    let (left, right) = (content.x + strand::TURN, content.right() - strand::TURN);
-    let heights: Vec<Length> = (0..rows).map(rope_at).collect();
-    let back = |row: usize| top(row) + row_height(plan.place) + RETURN.scale(0.35);
-    let returns: Vec<Length> = (0..rows.saturating_sub(1)).map(back).collect();
-    let end = rows.checked_sub(1).map_or(content.y, rope_at);
-    let mut rope = strand::through_rows(left, right, &heights, &returns);
-    if steps.start == 0 {
-        rope.extend(strand::beginning(Point::new(left, content.y + PART)));
-    }
-    if steps.end == person.board.steps.len() {
-        rope.extend(strand::stopper_right(Point::new(right, end)));
-    } else {
-        rope.extend(strand::arrow_right(Point::new(
-            right + Length::mm(3.0),
-            end,
-        )));
-    }
-    page.artifact(if backwards {
-        shapes::mirrored(rope, axis)
-    } else {
-        rope
-    });
-    let pitch = (right - left) / plan.columns as i64;
+) {
     let all = &person.board.steps;
-    for (k, i) in steps.clone().enumerate() {
-        let (row, column) = (k / plan.columns, k % plan.columns);
-        let x = left + pitch * column as i64;
-        let slot = Rect {
-            x: if backwards { axis * 2 - x - pitch } else { x },
-            y: top(row),
-            w: pitch,
-            h: row_height(plan.place),
+    let ends = (steps.start == 0, steps.end == all.len());
+    page.artifact(plan.ways.rope(plan.content(), steps.len(), ends));
+    for (i, slot) in steps.clone().zip(slots) {
+        let strip = part.strip.as_ref();
+        let words = Said {
+            number: i + 1,
+            words: forms::words_of(desk, person, &all[i]),
+            order: strip.and_then(|s| strips::order_word(person, s, i)),
         };
-        let begins = i == steps.start || all[i - 1].part != all[i].part;
-        if begins {
-            draw_part(desk, &all[i], slot, page);
+        if i == steps.start || all[i - 1].part != all[i].part {
+            draw_part(desk, &all[i], &words, slot, page);
         }
-        let order = part.strip.as_ref();
-        let order = order.and_then(|s| strips::order_word(person, s, i));
-        let said = forms::words_of(desk, person, &all[i]);
-        draw_place(plan, &all[i], (i + 1, &said, order), slot, page);
-    }
-    content.y + rows_height(plan.place, rows)
-}
-
-/// The knot and the name of a part of the day, at the left of a place.
-fn draw_part(desk: &Desk<'_>, step: &Step, slot: Rect, page: &mut PageWriter<Everyone>) {
-    let knot = Point::new(slot.x + Length::mm(5.0), slot.y + PART);
-    page.artifact(strand::knot(knot));
-    let name = desk.club.part(step.part).map_or("", |p| p.name.as_str());
-    let style = Style::bold(Length::pt(12.0));
-    let words = Words::line(name, &style, slot.w - Length::mm(2.0));
-    let at = Point::new(slot.x + Length::mm(2.0), slot.y - Length::mm(1.3));
-    page.heading(2, words.left(at, ink::SOFT));
-}
-
-/// The words in a place, which the tile covers; words that are alone stand large.
-fn place_words(step: &Step, said: &str, side: Length) -> Words {
-    let room = side - Length::mm(4.0);
-    let words = match step.state {
-        StepState::NotToday => format!("{} (not today)", step.label.trim()),
-        _ => said.to_owned(),
-    };
-    // Below the fastener, or beside it where a picture's frame takes the middle.
-    let below = Rect::new(
-        Point::default(),
-        Size::new(room, side / 2 - Length::mm(6.0)),
-    );
-    match step.form {
-        _ if step.state == StepState::NotToday => {}
-        Form::Word => return forms::words_alone(&words, below, (LABEL_PT, 22.0), true),
-        Form::Sentence => return forms::words_alone(&words, below, (LABEL_PT, 16.0), false),
-        _ => {}
-    }
-    let style = Style::regular(Length::pt(LABEL_PT));
-    Words::wrapped(&words, &style, room, TIGHT, 2)
-}
-
-/// One place on the rope.
-fn draw_place(
-    plan: &Plan,
-    step: &Step,
-    (number, said, order): (usize, &str, Option<&str>),
-    slot: Rect,
-    page: &mut PageWriter<Everyone>,
-) {
-    let side = plan.place;
-    let rope_y = slot.y + PART;
-    let place = Rect {
-        x: slot.center().x - side / 2,
-        y: rope_y + HANG,
-        w: side,
-        h: side,
-    };
-    let peg = Point::new(place.center().x, rope_y);
-    let source = Some(Source::Step(step.at));
-    let not_today = step.state == StepState::NotToday;
-    let mut items = vec![rounded(place, side.scale(0.08), dashes().on(ink::PAPER))];
-    items.extend(strand::peg(peg));
-    items.extend(strand::peg_number(peg, number));
-    if plan.finishing == Finishing::Tick && !not_today {
-        let ring = peg.moved(strand::PEG.w + Length::mm(1.0), Length::ZERO);
-        items.push(strand::ring(ring, TICK_RING));
-    }
-    let mut words = place_words(step, said, side);
-    let mut thing = Words::default();
-    if step.form == Form::Object && !not_today {
-        let style = Style::regular(Length::pt(LABEL_PT));
-        let room = side - Length::mm(4.0);
-        thing = Words::wrapped(&forms::object_words(&step.thing), &style, room, TIGHT, 2);
-        words.cut |= thing.cut;
-    }
-    let top = place.bottom() - Length::mm(2.0) - words.height() - thing.height();
-    let seen = Rect {
-        y: place.y + Length::mm(3.0),
-        h: top - place.y - Length::mm(5.0),
-        ..place.shrink(Length::mm(3.0))
-    };
-    if !not_today && seen.h > Length::mm(12.0) {
-        match step.form {
-            Form::Photograph => items.extend(forms::photo_frame(seen)),
-            Form::Object => items.extend(forms::object_place(seen)),
-            _ => {}
-        }
-    }
-    items.extend(fastener(place.center()));
-    let today = if not_today { ", not today" } else { "" };
-    let alt = format!("Place for tile {number}: {}{today}", step.label);
-    page.figure(source, alt, items);
-    let at = Point::new(place.center().x, top);
-    let mut lines = words.centred(at, ink::SOFT);
-    let below = Point::new(at.x, top + words.height());
-    lines.extend(thing.centred(below, ink::SOFT));
-    if let Some(order) = order {
-        let room = side / 2 - Length::mm(16.0);
-        let order = Words::line(
-            order,
-            &Style::bold(Length::pt(ORDER_PT)),
-            room.max(Length::mm(12.0)),
-        );
-        let at = Point::new(place.right() - Length::mm(1.0), slot.y + Length::mm(1.2));
-        lines.extend(order.right(at, ink::INK));
-    }
-    page.paragraph(source, lines);
-}
-
-/// A pouch for all finished tiles, one on the other: its opening is 20 mm wider than a finished
-/// tile.
-fn draw_one_pouch(
-    desk: &mut Desk<'_>,
-    person: &Person<'_>,
-    plan: &Plan,
-    at: Rect,
-    page: &mut PageWriter<Everyone>,
-) {
-    let opening = person.who.tile + desk.club.rules.seal * 2 + POUCH_EASE;
-    let w = opening.min(at.w);
-    let pouch_at = Rect {
-        x: at.center().x - w / 2,
-        w,
-        ..at
-    };
-    let look = Look::line(ink::INK, ink::LINE).on(ink::HATCH_GROUND);
-    page.artifact(vec![shape(pouch(pouch_at), look)]);
-    let card = cards::finished(desk.club);
-    let drawn = desk.art(&card.symbol, &card.label, person, desk.board_spot(person));
-    let alt = desk.alt(&card.symbol, &card.label);
-    let words = Words::line(
-        &card.label,
-        &Style::bold(Length::pt(16.0)),
-        w - Length::mm(6.0),
-    );
-    let side = plan.place.scale(0.5).min(Length::mm(40.0));
-    let all = side + Length::mm(2.0) + words.height() + Length::mm(6.5);
-    let middle = pouch_at.center();
-    let symbol = Rect::new(
-        Point::new(middle.x - side / 2, middle.y - all / 2),
-        Size::square(side),
-    );
-    page.figure(None, alt, vec![picture(&drawn, symbol)]);
-    let top = symbol.bottom() + Length::mm(2.0);
-    page.heading(2, words.centred(Point::new(middle.x, top), ink::INK));
-    let note = format!("pouch, opening {}", in_mm(opening));
-    let note = Words::line(&note, &Style::regular(Length::pt(9.0)), w - Length::mm(4.0));
-    let below = top + words.height() + Length::mm(1.5);
-    page.paragraph(None, note.centred(Point::new(middle.x, below), ink::SOFT));
-}
-
-/// There is no finished place when tiles are turned over.
-fn draw_turn_over(at: Rect, page: &mut PageWriter<Everyone>) {
-    let style = Style::bold(Length::pt(14.0));
-    let words = Words::line("Finished: turn over", &style, at.w);
-    let y = at.y + Length::mm(5.0);
-    page.paragraph(None, words.centred(Point::new(at.center().x, y), ink::SOFT));
-}
-
-/// The finished place: an open pouch with a place for each tile.
-fn draw_pouch(
-    desk: &mut Desk<'_>,
-    person: &Person<'_>,
-    plan: &Plan,
-    tiles: usize,
-    at: Rect,
-    page: &mut PageWriter<Everyone>,
-) {
-    let look = Look::line(ink::INK, ink::LINE).on(ink::HATCH_GROUND);
-    page.artifact(vec![shape(pouch(at), look)]);
-    let card = cards::finished(desk.club);
-    let drawn = desk.art(&card.symbol, &card.label, person, desk.board_spot(person));
-    let alt = desk.alt(&card.symbol, &card.label);
-    let columns = plan.pouch.columns;
-    let used = plan.place * columns.min(tiles) as i64;
-    let inside = at.shrink(POUCH_PAD);
-    let (heading, first) = if plan.pouch.beside {
-        let spare = inside.w - plan.place * columns as i64;
-        let heading = Rect { w: spare, ..inside };
-        (heading, Point::new(heading.right(), inside.y))
-    } else {
-        let heading = Rect {
-            h: POUCH_HEAD,
-            ..inside
-        };
-        let left = inside.x + (inside.w - used) / 2;
-        (heading, Point::new(left, heading.bottom()))
-    };
-    let (symbol, words, words_at) = pouch_heading(&card.label, heading, plan.pouch.beside);
-    page.figure(None, alt, vec![picture(&drawn, symbol)]);
-    page.heading(2, words.left(words_at, ink::INK));
-    let mut items: Vec<Item> = Vec::new();
-    for k in 0..tiles {
-        let corner = Point::new(
-            first.x + plan.place * (k % columns) as i64,
-            first.y + plan.place * (k / columns) as i64,
-        );
-        let place = Rect::new(corner, Size::square(plan.place)).shrink(Length::mm(0.6));
-        let look = Look::line(ink::HATCH, ink::THIN).dashed(Length::mm(1.0), Length::mm(1.4));
-        items.push(rounded(place, plan.place.scale(0.08), look));
-        items.extend(fastener(place.center()));
-    }
-    page.artifact(items);
-}
-
-/// Picture and words of the finished place, beside the tiles or above them.
-fn pouch_heading(label: &str, at: Rect, beside: bool) -> (Rect, Words, Point) {
-    let bold = |pt: f64| Style::bold(Length::pt(pt));
-    if !beside {
-        let symbol = Rect::new(
-            at.origin().moved(Length::mm(1.0), Length::mm(0.8)),
-            Size::square(at.h - Length::mm(2.0)),
-        );
-        let x = symbol.right() + Length::mm(3.0);
-        let words = Words::line(label, &bold(18.0), at.right() - x);
-        let top = symbol.center().y - words.height() / 2;
-        return (symbol, words, Point::new(x, top));
-    }
-    let room = at.w - Length::mm(1.0);
-    let fits = |pt: &f64| !Words::line(label, &bold(*pt), room).cut;
-    let pt = [18.0, 16.0, 14.0, 13.0, 12.0].into_iter().find(fits);
-    let words = Words::line(label, &bold(pt.unwrap_or(12.0)), room);
-    let side = (at.w - Length::mm(3.0)).min(Length::mm(30.0));
-    let all = side + Length::mm(1.5) + words.height();
-    let top = at.center().y - all / 2;
-    let symbol = Rect::new(
-        Point::new(at.center().x - side / 2, top),
-        Size::square(side),
-    );
-    let words_at = Point::new(
-        at.center().x - words.width() / 2,
-        symbol.bottom() + Length::mm(1.5),
-    );
-    (symbol, words, words_at)
-}
-
-/// An open pouch: its upper edge hangs a little.
-fn pouch(r: Rect) -> Path<Point> {
-    let radius = Length::mm(3.0);
-    let sag = Length::mm(2.2);
-    let p = Point::new;
-    let k = radius.scale(0.45);
-    Path {
-        segs: vec![
-            Seg::Move(p(r.x, r.y)),
-            Seg::Cubic(
-                p(r.x + r.w.scale(0.3), r.y + sag),
-                p(r.x + r.w.scale(0.7), r.y + sag),
-                p(r.right(), r.y),
-            ),
-            Seg::Line(p(r.right(), r.bottom() - radius)),
-            Seg::Cubic(
-                p(r.right(), r.bottom() - k),
-                p(r.right() - k, r.bottom()),
-                p(r.right() - radius, r.bottom()),
-            ),
-            Seg::Line(p(r.x + radius, r.bottom())),
-            Seg::Cubic(
-                p(r.x + k, r.bottom()),
-                p(r.x, r.bottom() - k),
-                p(r.x, r.bottom() - radius),
-            ),
-            Seg::Close,
-        ],
+        draw_place(plan.finishing, &all[i], &words, slot, page);
     }
 }

@@ -44,7 +44,7 @@ pub(super) fn figure(
     at: Rect,
 ) -> (String, Vec<Item>) {
     match form {
-        Form::Photograph => (photo_alt(&card.label), photo_frame(at)),
+        Form::Photograph => (photo_alt(&card.label), photo_frame(at, true)),
         Form::Object => (object_alt(&card.label), object_place(at)),
         _ => {
             let drawn = desk.art(&card.symbol, &card.label, person, spot);
@@ -66,8 +66,8 @@ pub(super) fn object_alt(label: &str) -> String {
     format!("Place for an object: {}", label.trim())
 }
 
-/// An empty frame with ticks at its corners, and its size, which the photograph covers.
-pub(super) fn photo_frame(at: Rect) -> Vec<Item> {
+/// An empty frame with ticks at its corners; in words its size, which the photograph covers.
+pub(super) fn photo_frame(at: Rect, in_words: bool) -> Vec<Item> {
     let edge = Look::line(ink::RULE, ink::THIN).on(ink::PAPER);
     let mut items = vec![rounded(at, Length::ZERO, edge)];
     let arm = at.w.min(at.h).scale(0.16);
@@ -88,7 +88,7 @@ pub(super) fn photo_frame(at: Rect) -> Vec<Item> {
     let room = at.w - Length::mm(3.0);
     let style = Style::regular(Length::pt(9.0));
     let words = ["Photograph", &size].map(|w| Words::line(w, &style, room));
-    if words.iter().all(|w| !w.cut) && at.h > Length::mm(14.0) {
+    if in_words && words.iter().all(|w| !w.cut) && at.h > Length::mm(14.0) {
         let [above, below] = words;
         let gap = Length::mm(0.6);
         let all = above.height() + gap + below.height();

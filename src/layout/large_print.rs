@@ -262,7 +262,8 @@ fn words(person: &Person<'_>, said: &[String], column: Rect, narrow: Length) -> 
         bold: true,
         direction: Direction::Auto,
     };
-    let is_sentence = |i: &usize| steps[*i].form == Form::Sentence;
+    // What is not today has its label beside the face-down tile.
+    let is_sentence = |i: &usize| steps[*i].form == Form::Sentence && !has_plate(&steps[*i]);
     let (sentences, labels): (Vec<usize>, Vec<usize>) = (0..steps.len()).partition(is_sentence);
     let texts = |which: &[usize]| which.iter().map(|&i| said[i].as_str()).collect::<Vec<_>>();
     let short = fit(&texts(&labels), &room, LEADING);
@@ -489,7 +490,10 @@ impl Drawing<'_> {
             writer.figure(source, alt, not_today_plate(plate));
         } else if forms::has_picture(step.form) {
             let (alt, items) = match step.form {
-                Form::Photograph => (forms::photo_alt(&step.label), forms::photo_frame(plate)),
+                Form::Photograph => (
+                    forms::photo_alt(&step.label),
+                    forms::photo_frame(plate, true),
+                ),
                 Form::Object => (forms::object_alt(&step.label), forms::object_place(plate)),
                 _ => {
                     let alt = self.desk.alt(&step.symbol, &step.label);

@@ -6,6 +6,8 @@
 
 mod balance;
 mod base_board;
+mod base_finish;
+mod base_place;
 mod cards;
 mod change_sheet;
 mod choice_card;

@@ -243,7 +243,7 @@ fn sheets_are_there_at_print_only_and_follow_every_change() {
     let fish = marked(&bench, "fish");
     let session = bench.view().session.unwrap().id;
     edit(&mut bench, Edit::Attend(session, fish, false));
-    assert_eq!(stems(&bench).len(), 36);
+    assert_eq!(stems(&bench).len(), 37);
     choose_print(&mut bench, |p| p.participants = Some(vec![fish]));
     assert_eq!(stems(&bench).len(), 1, "who does not come gets no sheet");
     edit(&mut bench, Edit::RemoveParticipant(fish));
