@@ -195,7 +195,7 @@ impl Ways {
             let x = self.column_x(room, columns, column) + ROPE_X;
             let here = (steps - column * lines).min(lines);
             let bottom = room.y + self.pitch_y() * here as i64 + Length::mm(0.5);
-            let top = Point::new(x, room.y + Length::mm(2.0));
+            let top = Point::new(x, room.y - Length::mm(1.5));
             items.extend(strand::straight(top, Point::new(x, bottom)));
             if begins && column == 0 {
                 items.extend(strand::beginning(top));

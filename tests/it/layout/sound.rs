@@ -1,6 +1,6 @@
 //! What holds for every sheet of every club, and clubs changed at random to try it on.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use daystrand::layout::grid::Grid;
 use daystrand::layout::{Laid, Request, Sheet, SheetKind, Turn, ink, lay_out};
@@ -329,27 +329,37 @@ fn letters_are_large_enough(club: &Club, sheet: &Sheet, what: &str) {
         SheetKind::Tiles | SheetKind::Cards => 14.0,
         _ => 12.0,
     };
-    let labels: Vec<String> = board_of(club, sheet)
-        .steps
-        .into_iter()
-        .map(|s| s.label)
-        .collect();
-    let mut sizes = BTreeMap::new();
+    let steps = board_of(club, sheet).steps;
+    let mut sizes = BTreeSet::new();
     for (_, block) in blocks(sheet).filter(|(_, b)| b.source.is_some() && b.role == Role::Paragraph)
     {
+        let step = steps
+            .iter()
+            .find(|s| block.source == Some(Source::Step(s.at)));
         for (_, pt, text) in texts(block) {
             let is_number = text.chars().all(|c| c.is_ascii_digit());
-            if !is_number {
-                assert!(pt >= least - 0.01, "{what}: {text:?} at {pt} pt");
-                if labels.iter().any(|l| l == text) {
-                    *sizes.entry((pt * 100.0) as i64).or_insert(0) += 1;
-                }
+            if is_number {
+                continue;
+            }
+            assert!(pt >= least - 0.01, "{what}: {text:?} at {pt} pt");
+            if let Some(step) = step.filter(|s| s.label == text) {
+                // Words alone are a set of their own, as are sentences.
+                let set = match step.form {
+                    Form::Word => 1,
+                    Form::Sentence => 2,
+                    _ => 0,
+                };
+                sizes.insert((set, (pt * 100.0) as i64));
             }
         }
     }
-    // One size for labels, one for words alone or sentences; each may be a little smaller in a
-    // further script, and one that does not fit at all may be smaller.
-    assert!(sizes.len() <= 4, "{what}: {sizes:?}");
+    // One size for a set, a little smaller in a further script; a label that does not fit at all
+    // may be smaller. The base board's words are covered by the tiles and need no set.
+    for set in 0..3 {
+        let count = sizes.iter().filter(|(s, _)| *s == set).count();
+        let fine = count <= 3 || sheet.kind == SheetKind::BaseBoard;
+        assert!(fine, "{what}: {sizes:?}");
+    }
 }
 
 fn tiles_are_true(club: &Club, request: &Request, sheet: &Sheet, what: &str) {
