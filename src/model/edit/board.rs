@@ -344,7 +344,16 @@ impl Desk<'_> {
         }
         self.hand.replaced.remove(&step);
         self.hand.not_today.remove(&step);
-        let group = self.group(step, from);
+        let mut group = self.group(step, from);
+        let row = |s: &StepRef| self.rows.rows.iter().position(|r| r.step.at == *s);
+        // What went along with it goes back with it, wherever it stands now.
+        let along = self.rows.rows.iter().filter(|r| {
+            let at = r.step.at;
+            r.beside == Some(step) && !self.hand.is_placed(at) && !group.contains(&at)
+        });
+        let along: Vec<StepRef> = along.map(|r| r.step.at).collect();
+        group.extend(along);
+        group.sort_by_key(row);
         if let StepRef::Slot(id) = step {
             self.hand.forget_beside(id);
             self.hand.with_group.remove(&id);
@@ -357,17 +366,45 @@ impl Desk<'_> {
         let mut wanted = self.order.clone();
         wanted.retain(|s| !group.contains(s));
         let rows = &self.rows.rows;
+        // What goes along with a row that was moved stands elsewhere itself.
+        let there = |r: &&crate::model::board::Row| {
+            let at = r.step.at;
+            let along = r.beside.is_some_and(|b| self.hand.is_placed(b));
+            !group.contains(&at) && !self.hand.is_placed(at) && !along
+        };
         let next = rows
             .iter()
-            .map(|r| r.step.at)
-            .skip_while(|s| *s != step)
+            .skip_while(|r| r.step.at != step)
             .skip(1)
-            .find(|s| !group.contains(s) && !self.hand.is_placed(*s));
+            .find(there)
+            .map(|r| r.step.at);
         let to = next.and_then(|n| wanted.iter().position(|s| *s == n));
         let to = to.unwrap_or(wanted.len());
         wanted.splice(to..to, group.iter().copied());
+        self.settle_beside_parts(&mut wanted);
         self.arrange(&wanted, &group);
         Ok(())
+    }
+
+    /// What stands beside a part of the day stands where its first or last row is now, unless it
+    /// was moved by hand.
+    fn settle_beside_parts(&self, wanted: &mut Vec<StepRef>) {
+        let rows = board::rows(self.club, self.session, self.who, &self.hand);
+        let still: Vec<StepRef> = rows
+            .rows
+            .iter()
+            .map(|r| r.step.at)
+            .filter(|s| !self.hand.is_placed(*s))
+            .collect();
+        for (i, step) in still.iter().enumerate().rev() {
+            if !matches!(step, StepRef::Standing(_, None)) {
+                continue;
+            }
+            wanted.retain(|s| s != step);
+            let next = still[i + 1..].iter().find(|s| wanted.contains(s));
+            let at = next.and_then(|n| wanted.iter().position(|s| s == n));
+            wanted.insert(at.unwrap_or(wanted.len()), *step);
+        }
     }
 
     fn position(&self, step: StepRef) -> Result<usize, Refused> {

@@ -1,6 +1,6 @@
 //! The basic shapes and paths of SVG 2, chapters 9 and 10, as lines and curves.
 
-use std::collections::HashMap;
+use std::collections::BTreeMap;
 use std::str::FromStr;
 
 use resvg::usvg::roxmltree::Node;
@@ -36,7 +36,7 @@ fn number(node: Node, name: &str) -> Result<f32, Refusal> {
 /// stretch again for its seam and for every window it is part of, and reading the numbers is most
 /// of the work. An absolute move begins anew, so that a stretch means the same wherever it stands.
 #[derive(Default)]
-pub struct Known<'a>(HashMap<&'a str, Option<SkPath>>);
+pub struct Known<'a>(BTreeMap<&'a str, Option<SkPath>>);
 
 impl<'a> Known<'a> {
     fn path(&mut self, text: &'a str) -> Result<Option<SkPath>, Refusal> {

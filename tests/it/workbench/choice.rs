@@ -119,12 +119,12 @@ fn who_is_away_is_chosen_at_people_and_not_at_boards() {
 fn a_step_taken_off_gives_way_to_the_next() {
     let mut bench = demo();
     quietly(&mut bench, Command::Show(Place::Boards));
-    choose(&mut bench, "feather");
+    choose(&mut bench, "star");
     let board = bench.view().board().unwrap();
     let at = board
         .steps
         .iter()
-        .position(|s| s.label == "Quiet place")
+        .position(|s| matches!(s.at, StepRef::Own(_)))
         .unwrap();
     let (own, next) = (board.steps[at].at, board.steps[at + 1].at);
     quietly(&mut bench, Command::ChooseStep(Some(own)));
