@@ -243,8 +243,7 @@ mod tests {
     fn demo() -> Club {
         let mut bench = Workbench::new(date(2027, 6, 10));
         drop(bench.handle(Command::Demo));
-        let club = bench.view().club.clone();
-        club
+        bench.view().club.clone()
     }
 
     fn names(club: &Club, filter: Filter, sort: Sort) -> Vec<String> {

@@ -152,7 +152,7 @@ fn add(ui: &mut Ui, id: Id, name: &str, from: &[&Activity]) -> Option<ActivityId
     add_one(ui, id, name, &names, 280.0).map(|i| from[i].id)
 }
 
-fn others<'a>(club: &'a Club, taken: impl Fn(&Activity) -> bool) -> Vec<&'a Activity> {
+fn others(club: &Club, taken: impl Fn(&Activity) -> bool) -> Vec<&Activity> {
     let all = club.activities.iter().map(AsRef::as_ref);
     all.filter(|a| !taken(a)).collect()
 }

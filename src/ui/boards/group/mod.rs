@@ -116,6 +116,10 @@ fn nobody(ui: &Ui, area: Rect, says: &str) {
     );
 }
 
+#[expect(
+    clippy::too_many_arguments,
+    reason = "each is a part of the one picture"
+)]
 fn table(
     ui: &mut Ui,
     desk: &mut Desk<'_>,
