@@ -309,7 +309,7 @@ mod tests {
             .expect("someone goes into the water");
         let dry = edit(&club, who, |_| BoardEdit::Dry(None));
         let after = names(&dry, Filter::Water, Sort::List);
-        assert!(!after.contains(&all[who]));
+        // Names may be shared, so they are counted.
         assert_eq!(after.len() + 1, before.len());
     }
 

@@ -1,5 +1,5 @@
 //! What others see of a participant: exactly what pages for readers of a class can be given, and
-//! nothing else. Everything is asked for as such a page would ask, through [`Reader`].
+//! nothing else. Everything is asked for as such a page would ask, through a reader of one class.
 
 use egui::{Align2, CornerRadius, Id, Rect, Role, Sense, Stroke, Ui, Vec2, WidgetInfo, vec2};
 
