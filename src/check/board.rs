@@ -62,10 +62,7 @@ fn one(club: &Club, session: &Session, board: &Board, findings: &mut Vec<Finding
 
 /// Changes by hand that wait for an answer.
 fn questions(club: &Club, session: &Session, board: &Board, findings: &mut Vec<Finding>) {
-    let asked = session
-        .hand_of(board.participant)
-        .map_or(0, |h| h.asked.len());
-    let open = asked + board.waiting.len();
+    let open = session.questions(board);
     let Some(who) = club.participant(board.participant).filter(|_| open > 0) else {
         return;
     };

@@ -73,6 +73,10 @@ const TELLING_FIELDS: [Field; 7] = [
 impl Facts {
     /// What must not be seen of the people of a club.
     pub fn of(club: &Club) -> Self {
+        let written = |p: &Arc<Participant>| p.profile.filled().next().is_some();
+        if !club.participants.iter().any(written) {
+            return Self { facts: Vec::new() };
+        }
         let everyday = Everyday::of(club);
         let mut facts = Vec::new();
         for p in &club.participants {

@@ -46,14 +46,7 @@ fn favourite(session: &Session, board: &Board, who: &Participant, findings: &mut
         ));
         return;
     }
-    let liked = |s: &crate::model::board::Step| {
-        let option = s.options.iter().filter_map(|o| o.activity);
-        s.activity
-            .into_iter()
-            .chain(option)
-            .any(|a| favourites.contains(&a))
-    };
-    if !board.done().any(liked) {
+    if !board.activities().any(|a| favourites.contains(&a)) {
         findings.push(finding(
             Severity::Look,
             "board.no_favourite",

@@ -47,8 +47,7 @@ fn nothing_instead(club: &Club, session: &Session, board: &Board, findings: &mut
         .iter()
         .filter(|s| s.state == StepState::NotToday)
     {
-        let wet = step.activity.and_then(|id| club.activity(id));
-        let wet = wet.is_some_and(|a| a.in_water);
+        let wet = step.activity.is_some_and(|id| club.in_water(id));
         let StepRef::Slot(slot) = step.at else {
             continue;
         };

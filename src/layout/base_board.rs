@@ -11,7 +11,7 @@ use super::base_place::{Said, Slot, Ways, draw_part, draw_place, place_words};
 use super::desk::{Desk, Person};
 use super::fit::report;
 use super::frame::{self, Header};
-use super::strips::{self, Strip};
+use super::strips::{self, Part};
 use super::tile_sheet::{self, in_mm};
 use super::writer::{Everyone, PageWriter};
 use super::{Turn, forms};
@@ -48,12 +48,6 @@ struct Plan {
     finishing: Finishing,
     /// Taken above the places by what stands over a strip.
     head: Length,
-}
-
-/// What is laid out at once: the whole board, or one strip of it.
-struct Part {
-    steps: Range<usize>,
-    strip: Option<Strip>,
 }
 
 impl Plan {
@@ -97,19 +91,7 @@ pub(super) fn lay_out(desk: &mut Desk<'_>, person: &Person<'_>) -> Vec<Page> {
         );
         return Vec::new();
     }
-    let parts: Vec<Part> = match strips::of(desk, person) {
-        Some(strips) => strips
-            .into_iter()
-            .map(|s| Part {
-                steps: s.steps.clone(),
-                strip: Some(s),
-            })
-            .collect(),
-        None => vec![Part {
-            steps: 0..person.board.steps.len(),
-            strip: None,
-        }],
-    };
+    let parts = strips::parts(desk, person);
     let plans: Option<Vec<Plan>> = parts.iter().map(|p| best_plan(desk, person, p)).collect();
     let Some(plans) = plans else {
         left_out(desk, person);

@@ -8,7 +8,9 @@ use super::desk::{Desk, Person};
 use super::equipment;
 use super::flow::{Flow, Piece};
 use super::frame::{self, Footer, Header, picture};
-use super::session_sheet::{LETTERS_PT, MOST_LINES, SMALL_PT, heading, letters, tick_line};
+use super::session_sheet::{
+    LETTERS_PT, MOST_LINES, SMALL_PT, heading, letters, tick_line, tick_lines,
+};
 use super::shapes::{Look, rounded};
 use super::words::{CLEAR, TIGHT, Words};
 use super::writer::{Coordinator, PageWriter};
@@ -266,16 +268,8 @@ fn add_things(changes: &Changes, room: Rect, flow: &mut Flow<Coordinator>) {
             continue;
         }
         flow.push(heading(title, room));
-        let gap = Length::mm(4.0);
-        let w = (room.w - gap) / 2;
-        let left = Rect { w, ..room };
-        let right = Rect {
-            x: room.x + w + gap,
-            ..left
-        };
-        for two in things.chunks(2) {
-            let beside = two.get(1).map(|thing| tick_line(thing, right));
-            flow.push(tick_line(&two[0], left).beside(beside));
+        for line in tick_lines(&things, room) {
+            flow.push(line);
         }
     }
 }

@@ -8,7 +8,7 @@ use super::desk::{Desk, Person};
 use super::fit::{Labels, fit, report};
 use super::frame::{self, Header, picture};
 use super::shapes::{Look, circle, dashes, face_down, line, rounded};
-use super::strips::{self, Strip};
+use super::strips::{self, Part};
 use super::words::Words;
 use super::writer::{Everyone, PageWriter};
 use super::{Turn, forms, ink, strand};
@@ -75,12 +75,6 @@ struct Plan {
     pages: Vec<(usize, Vec<Range<usize>>)>,
 }
 
-/// What belongs together: the whole board, or one strip of it.
-struct Part {
-    steps: Range<usize>,
-    strip: Option<Strip>,
-}
-
 /// The pages of a participant.
 pub(super) fn lay_out(desk: &mut Desk<'_>, person: &Person<'_>) -> Vec<Page> {
     let steps = &person.board.steps;
@@ -128,7 +122,7 @@ pub(super) fn lay_out(desk: &mut Desk<'_>, person: &Person<'_>) -> Vec<Page> {
 /// The largest pictures that do not cost letters or pages.
 fn best_plan(desk: &Desk<'_>, person: &Person<'_>) -> Plan {
     let size = desk.page_size(Turn::Portrait);
-    let parts = parts(desk, person);
+    let parts = strips::parts(desk, person);
     let mut content = frame::content(size);
     if parts[0].strip.is_some() {
         let head = strips::head_height(person, desk.club.rules.seal, content.h);
@@ -177,20 +171,6 @@ fn best_plan(desk: &Desk<'_>, person: &Person<'_>) -> Plan {
     }
     plan.parts = parts;
     plan
-}
-
-fn parts(desk: &Desk<'_>, person: &Person<'_>) -> Vec<Part> {
-    let Some(strips) = strips::of(desk, person) else {
-        return vec![Part {
-            steps: 0..person.board.steps.len(),
-            strip: None,
-        }];
-    };
-    let part = |strip: Strip| Part {
-        steps: strip.steps.clone(),
-        strip: Some(strip),
-    };
-    strips.into_iter().map(part).collect()
 }
 
 fn columns(content: Rect, size: Size) -> Vec<Rect> {

@@ -3,7 +3,7 @@
 use super::desk::{Desk, Person};
 use super::flow::{Flow, Piece};
 use super::frame::picture;
-use super::session_sheet::{LETTERS_PT, MOST_LINES, SMALL_PT, heading, letters, tick_line};
+use super::session_sheet::{LETTERS_PT, MOST_LINES, SMALL_PT, heading, letters, tick_lines};
 use super::shapes::{Look, rounded};
 use super::words::{CLEAR, TIGHT, Words};
 use super::writer::Coordinator;
@@ -131,16 +131,8 @@ pub(super) fn add_objects(people: &[Person<'_>], room: Rect, flow: &mut Flow<Coo
         return;
     }
     flow.push(heading("Objects for boards", room));
-    let gap = Length::mm(4.0);
-    let w = (room.w - gap) / 2;
-    let left = Rect { w, ..room };
-    let right = Rect {
-        x: room.x + w + gap,
-        ..left
-    };
-    for two in lines.chunks(2) {
-        let beside = two.get(1).map(|line| tick_line(line, right));
-        flow.push(tick_line(&two[0], left).beside(beside));
+    for line in tick_lines(&lines, room) {
+        flow.push(line);
     }
 }
 
@@ -221,18 +213,5 @@ fn equipment_list(desk: &Desk<'_>, room: Rect) -> Vec<Piece> {
     let used = slots
         .filter_map(|s| desk.club.activity(s.activity))
         .map(|a| a.equipment.as_slice());
-    let gap = Length::mm(4.0);
-    let w = (room.w - gap) / 2;
-    let second = Rect {
-        x: room.x + w + gap,
-        w,
-        ..room
-    };
-    equipment::needed(used)
-        .chunks(2)
-        .map(|two| {
-            let right = two.get(1).map(|thing| tick_line(thing, second));
-            tick_line(&two[0], Rect { w, ..room }).beside(right)
-        })
-        .collect()
+    tick_lines(&equipment::needed(used), room)
 }

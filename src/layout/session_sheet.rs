@@ -123,7 +123,7 @@ pub(super) fn heading(words: &str, room: Rect) -> Piece {
 
 /// Boxes for head counts and lines to tick.
 fn counts(desk: &Desk<'_>, people: &[Person<'_>], room: Rect, flow: &mut Flow<Coordinator>) {
-    let in_water = |s: &Slot| desk.club.activity(s.activity).is_some_and(|a| a.in_water);
+    let in_water = |s: &Slot| desk.club.in_water(s.activity);
     let water = desk.session.timetable.iter().any(in_water);
     flow.push(heading("Counts", room));
     let expected = format!("{} participants are expected.", people.len());
@@ -188,6 +188,24 @@ fn count_boxes(names: &[&str], room: Rect) -> Piece {
         words.extend(by.left(Point::new(x, at.bottom() - Length::mm(4.6)), ink::SOFT));
     }
     Piece::new(h + Length::mm(2.0)).drawn(drawn).words(words)
+}
+
+/// Lines with boxes to tick, two side by side.
+pub(super) fn tick_lines(words: &[String], room: Rect) -> Vec<Piece> {
+    let gap = Length::mm(4.0);
+    let w = (room.w - gap) / 2;
+    let left = Rect { w, ..room };
+    let right = Rect {
+        x: room.x + w + gap,
+        ..left
+    };
+    words
+        .chunks(2)
+        .map(|two| {
+            let beside = two.get(1).map(|words| tick_line(words, right));
+            tick_line(&two[0], left).beside(beside)
+        })
+        .collect()
 }
 
 /// A line with a box to tick.

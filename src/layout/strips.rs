@@ -50,6 +50,27 @@ pub(super) fn of(desk: &Desk<'_>, person: &Person<'_>) -> Option<Vec<Strip>> {
     Some(chunks.into_iter().enumerate().map(strip).collect())
 }
 
+/// What is laid out at once: the whole board, or one strip of it.
+pub(super) struct Part {
+    pub steps: Range<usize>,
+    pub strip: Option<Strip>,
+}
+
+/// The strips of a person's board, or all of it as one.
+pub(super) fn parts(desk: &Desk<'_>, person: &Person<'_>) -> Vec<Part> {
+    let Some(strips) = of(desk, person) else {
+        return vec![Part {
+            steps: 0..person.board.steps.len(),
+            strip: None,
+        }];
+    };
+    let part = |strip: Strip| Part {
+        steps: strip.steps.clone(),
+        strip: Some(strip),
+    };
+    strips.into_iter().map(part).collect()
+}
+
 /// "First" and "Then" on a board of two; nothing else has words of its own. What is not today has
 /// none, and what follows it takes its place.
 pub(super) fn order_word(person: &Person<'_>, strip: &Strip, step: usize) -> Option<&'static str> {

@@ -43,6 +43,11 @@ impl Club {
         self.activities.iter().find(|a| a.id == id)
     }
 
+    /// Whether this is an activity in the water.
+    pub fn in_water(&self, id: ActivityId) -> bool {
+        self.activity(id).is_some_and(|a| a.in_water)
+    }
+
     /// The participant with this id.
     pub fn participant(&self, id: ParticipantId) -> Option<&Arc<Participant>> {
         self.participants.iter().find(|p| p.id == id)

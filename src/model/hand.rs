@@ -109,15 +109,10 @@ impl HandChanges {
 
     /// Every step that a change is about, or that a placement remembers.
     pub fn named(&self) -> BTreeSet<StepRef> {
-        let slots = self.with_group.iter().map(|s| StepRef::Slot(*s));
-        let maps = self.replaced.keys().chain(self.not_today.keys());
-        maps.chain(self.labels.keys())
-            .chain(self.choices.keys())
-            .copied()
-            .chain(slots)
-            .chain(self.placed.iter().map(|p| p.step))
-            .chain(self.placed.iter().flat_map(|p| p.after.iter().copied()))
-            .collect()
+        let mut all = self.touched();
+        all.extend(self.with_group.iter().map(|s| StepRef::Slot(*s)));
+        all.extend(self.placed.iter().flat_map(|p| p.after.iter().copied()));
+        all
     }
 
     /// Every step that a change is about; what a placement remembers does not count.

@@ -4,6 +4,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use jiff::civil::{Date, Time};
 
+use super::board::Board;
 use super::conditions::Condition;
 use super::hand::{Content, HandChanges};
 use super::ids::{ActivityId, HelperId, PartId, ParticipantId, SessionId, SlotId};
@@ -43,6 +44,13 @@ impl Session {
     /// The slot with this id.
     pub fn slot(&self, id: SlotId) -> Option<&Slot> {
         self.timetable.iter().find(|s| s.id == id)
+    }
+
+    /// How many changes by hand wait for an answer: those asked about, and those about steps that
+    /// are not on the board, which is this session's.
+    pub fn questions(&self, board: &Board) -> usize {
+        let asked = self.hand_of(board.participant).map_or(0, |h| h.asked.len());
+        asked + board.waiting.len()
     }
 
     /// The hand changes of a participant, if there are any.

@@ -8,6 +8,8 @@ use serde::Deserialize;
 use super::library::{Symbol, library};
 use super::search::{Words, split, typed};
 use crate::assets;
+use crate::model::club::Club;
+use crate::model::hand::Content;
 use crate::model::ids::SymbolId;
 use crate::model::language::{ENGLISH, Language};
 
@@ -72,6 +74,19 @@ pub fn lexicons() -> &'static [Lexicon] {
 /// What is wrong with the files of labels; empty in every program that passed its tests.
 pub fn faults() -> &'static [String] {
     &all().faults
+}
+
+/// A symbol under its usual words; the club's own activity where there is one with this picture.
+pub fn content(club: &Club, symbol: &SymbolId) -> Content {
+    let own = club.activities.iter().find(|a| a.symbol == *symbol);
+    own.map_or_else(
+        || Content {
+            activity: None,
+            symbol: symbol.clone(),
+            label: lexicon(&club.rules.words).label(symbol).to_owned(),
+        },
+        |a| Content::of(a),
+    )
 }
 
 /// The words of a language: those of this very tag, else of the same language elsewhere, else

@@ -20,7 +20,7 @@ use super::{boards, checks, notice, people, print, session, together};
 use crate::model::edit::Edit;
 use crate::model::finding::Spot;
 use crate::model::ids::SymbolId;
-use crate::symbols::lexicon::lexicon;
+use crate::symbols::lexicon::{self, lexicon};
 use crate::workbench::Workbench;
 use crate::workbench::command::{Command, Effect, Place};
 
@@ -418,7 +418,7 @@ fn picked(desk: &mut Desk<'_>, target: For, symbol: SymbolId) {
             let club = desk.view.club;
             if let Some(p) = club.participant(id) {
                 let mut next = p.as_ref().clone();
-                standing::put(&mut next, which, standing::content_of(club, &symbol));
+                standing::put(&mut next, which, lexicon::content(club, &symbol));
                 desk.edit(Edit::ChangeParticipant(next));
             }
         }

@@ -42,6 +42,14 @@ impl Board {
         self.steps.iter().filter(|s| s.differs()).count() + self.left_out.len()
     }
 
+    /// Every activity that is done or can be chosen.
+    pub fn activities(&self) -> impl Iterator<Item = ActivityId> {
+        self.done().flat_map(|s| {
+            let options = s.options.iter().filter_map(|o| o.activity);
+            s.activity.into_iter().chain(options)
+        })
+    }
+
     /// The steps that are done, without those of "not today".
     pub fn done(&self) -> impl Iterator<Item = &Step> {
         self.steps.iter().filter(|s| s.state != StepState::NotToday)
@@ -82,6 +90,26 @@ pub struct Step {
 }
 
 impl Step {
+    /// A step as the timetable has it, in the usual form, with nothing further about it.
+    pub fn plain(at: StepRef, symbol: SymbolId, label: String, part: PartId) -> Self {
+        Self {
+            at,
+            activity: None,
+            symbol,
+            label,
+            part,
+            minutes: None,
+            state: StepState::AsTimetable,
+            by: By::Timetable,
+            moved: false,
+            relabelled: false,
+            options: Vec::new(),
+            form: Form::default(),
+            thing: String::new(),
+            support: false,
+        }
+    }
+
     /// Whether anything about it differs from the timetable.
     pub fn differs(&self) -> bool {
         self.moved || self.relabelled || self.by != By::Timetable
@@ -201,21 +229,13 @@ fn own_step(
 ) -> Step {
     let content = shown(club, content);
     let options = hand.choices.get(&at).map_or(&[][..], |o| o);
+    let part = before.unwrap_or(PartId(0));
     Step {
-        at,
         activity: content.activity,
-        symbol: content.symbol,
-        label: content.label,
-        part: before.unwrap_or(PartId(0)),
-        minutes: None,
         state: StepState::Own,
         by: By::Hand,
-        moved: false,
-        relabelled: false,
         options: options.iter().map(|o| shown(club, o)).collect(),
-        form: Form::default(),
-        thing: String::new(),
-        support: false,
+        ..Step::plain(at, content.symbol, content.label, part)
     }
 }
 

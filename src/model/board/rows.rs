@@ -8,7 +8,6 @@ use super::{By, Step, StepState, UNKNOWN_ACTIVITY, shown};
 use crate::model::club::Club;
 use crate::model::hand::{Content, HandChanges};
 use crate::model::ids::{ActivityId, PartId, ParticipantId, SlotId, StepRef, SymbolId};
-use crate::model::manner::Form;
 use crate::model::session::{Session, Slot};
 use crate::model::standing::{Beside, Side, Standing, StandingStep};
 
@@ -106,7 +105,7 @@ impl Maker<'_> {
             minutes: Some(slot.minutes),
             options: self.options(&slot.options),
             activity: Some(slot.activity),
-            ..step(StepRef::Slot(slot.id), symbol, label, slot.part)
+            ..Step::plain(StepRef::Slot(slot.id), symbol, label, slot.part)
         }
     }
 
@@ -152,7 +151,7 @@ impl Maker<'_> {
             activity: content.activity,
             state: StepState::Instead { of },
             by,
-            ..step(at, content.symbol, content.label, slot.part)
+            ..Step::plain(at, content.symbol, content.label, slot.part)
         };
         if let Some(options) = self.hand.choices.get(&at) {
             instead.options = options.iter().map(|o| shown(self.club, o)).collect();
@@ -190,9 +189,7 @@ impl Maker<'_> {
     }
 
     fn in_water(&self, activity: Option<ActivityId>) -> bool {
-        activity
-            .and_then(|id| self.club.activity(id))
-            .is_some_and(|a| a.in_water)
+        activity.is_some_and(|id| self.club.in_water(id))
     }
 
     /// Puts the standing steps beside what they belong to.
@@ -306,7 +303,7 @@ impl Maker<'_> {
             by: if not_today { By::Hand } else { by },
             options: options.iter().map(|o| shown(self.club, o)).collect(),
             support: own.support,
-            ..step(at, content.symbol, content.label, part)
+            ..Step::plain(at, content.symbol, content.label, part)
         }
     }
 }
@@ -319,23 +316,4 @@ fn show(step: &mut Step, content: Content) {
     step.activity = content.activity;
     step.symbol = content.symbol;
     step.label = content.label;
-}
-
-fn step(at: StepRef, symbol: SymbolId, label: String, part: PartId) -> Step {
-    Step {
-        at,
-        activity: None,
-        symbol,
-        label,
-        part,
-        minutes: None,
-        state: StepState::AsTimetable,
-        by: By::Timetable,
-        moved: false,
-        relabelled: false,
-        options: Vec::new(),
-        form: Form::default(),
-        thing: String::new(),
-        support: false,
-    }
 }

@@ -531,28 +531,12 @@ fn place(hand: &mut HandChanges, wanted: &[StepRef], still: &[StepRef], waiting:
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::model::board::{By, Row, Step, StepState};
+    use crate::model::board::{Row, Step};
     use crate::model::ids::{StandingId, SymbolId};
-    use crate::model::manner::Form;
     use crate::model::standing::Side;
 
     fn row(at: StepRef, beside: Option<StepRef>, side: Side) -> Row {
-        let step = Step {
-            at,
-            activity: None,
-            symbol: SymbolId::new(""),
-            label: String::new(),
-            part: PartId(0),
-            minutes: None,
-            state: StepState::AsTimetable,
-            by: By::Timetable,
-            moved: false,
-            relabelled: false,
-            options: Vec::new(),
-            form: Form::default(),
-            thing: String::new(),
-            support: false,
-        };
+        let step = Step::plain(at, SymbolId::new(""), String::new(), PartId(0));
         Row { step, beside, side }
     }
 

@@ -36,7 +36,7 @@ fn number(node: Node, name: &str) -> Result<f32, Refusal> {
 /// stretch again for its seam and for every window it is part of, and reading the numbers is most
 /// of the work. An absolute move begins anew, so that a stretch means the same wherever it stands.
 #[derive(Default)]
-pub struct Known<'a>(BTreeMap<&'a str, Option<SkPath>>);
+pub struct Known<'a>(BTreeMap<(usize, &'a str), Option<SkPath>>);
 
 impl<'a> Known<'a> {
     fn path(&mut self, text: &'a str) -> Result<Option<SkPath>, Refusal> {
@@ -61,11 +61,13 @@ impl<'a> Known<'a> {
     }
 
     fn stretch(&mut self, text: &'a str) -> Result<Option<SkPath>, Refusal> {
-        if let Some(path) = self.0.get(text) {
+        // By length first: stretches that begin alike are seldom as long as each other.
+        let key = (text.len(), text);
+        if let Some(path) = self.0.get(&key) {
             return Ok(path.clone());
         }
         let path = data(text)?;
-        self.0.insert(text, path.clone());
+        self.0.insert(key, path.clone());
         Ok(path)
     }
 }

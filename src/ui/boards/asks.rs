@@ -58,21 +58,21 @@ pub fn of(view: &View<'_>, state: &BoardsState) -> Vec<Ask> {
         }
     }
     for slot in &board.left_out {
-        let row = session.slot(*slot);
-        let activity = row.and_then(|r| view.club.activity(r.activity));
-        let label = activity.map_or_else(String::new, |a| a.label.clone());
-        all.push(Ask::LeftOut(*slot, label));
+        let label = row_label(view.club, session, *slot).unwrap_or_default();
+        all.push(Ask::LeftOut(*slot, label.to_owned()));
     }
     all
 }
 
+/// What the timetable has in a row, in words.
+fn row_label<'a>(club: &'a Club, session: &Session, slot: SlotId) -> Option<&'a str> {
+    let activity = club.activity(session.slot(slot)?.activity)?;
+    Some(activity.label.as_str())
+}
+
 /// A step that is not on the board, in words.
 fn named(club: &Club, session: &Session, person: &Participant, step: StepRef) -> String {
-    let row = |slot: SlotId| {
-        let row = session.slot(slot);
-        let activity = row.and_then(|r| club.activity(r.activity));
-        activity.map_or("a row of the timetable", |a| a.label.as_str())
-    };
+    let row = |slot: SlotId| row_label(club, session, slot).unwrap_or("a row of the timetable");
     match step {
         StepRef::Slot(slot) => row(slot).to_owned(),
         StepRef::Instead(slot) => format!("what comes instead of {}", row(slot)),

@@ -93,11 +93,8 @@ fn wet(desk: &Desk<'_>) -> bool {
     let club = desk.view.club;
     let slot = |s: &&Step| matches!(s.at, StepRef::Slot(_));
     desk.view.board().is_some_and(|b| {
-        let mut done = b
-            .done()
-            .filter(slot)
-            .filter_map(|s| club.activity(s.activity?));
-        done.any(|a| a.in_water)
+        let mut done = b.done().filter(slot).filter_map(|s| s.activity);
+        done.any(|id| club.in_water(id))
     })
 }
 

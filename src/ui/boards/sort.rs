@@ -6,7 +6,7 @@ use std::sync::Arc;
 use crate::model::board::{Board, Step, StepState};
 use crate::model::club::{Activity, Club};
 use crate::model::conditions::{Condition, Known};
-use crate::model::ids::{ActivityId, ParticipantId};
+use crate::model::ids::ParticipantId;
 use crate::model::people::Participant;
 use crate::model::session::Session;
 
@@ -113,11 +113,10 @@ pub fn lines<'a>(
     sort: Sort,
 ) -> Vec<Line<'a>> {
     let line = |(who, board): &'a (ParticipantId, Arc<Board>)| {
-        let asked = session.hand_of(*who).map_or(0, |h| h.asked.len());
         Some(Line {
             person: club.participant(*who)?,
             board,
-            questions: asked + board.waiting.len(),
+            questions: session.questions(board),
         })
     };
     let mut found: Vec<Line<'a>> = boards
@@ -144,7 +143,7 @@ pub fn keeps(club: &Club, filter: Filter, line: &Line<'_>) -> bool {
         Filter::Water => any_activity(club, board, |a| a.in_water),
         Filter::NoFavourite => {
             let favourites = &line.person.profile.favourites;
-            !done(board).any(|id| favourites.contains(&id))
+            !board.activities().any(|id| favourites.contains(&id))
         }
         Filter::Wind => {
             let hard = line.person.profile.hard().for_owner();
@@ -159,15 +158,9 @@ pub fn keeps(club: &Club, filter: Filter, line: &Line<'_>) -> bool {
 }
 
 fn any_activity(club: &Club, board: &Board, fits: impl Fn(&Activity) -> bool) -> bool {
-    done(board).any(|id| club.activity(id).is_some_and(|a| fits(a)))
-}
-
-/// Every activity that is done or can be chosen.
-fn done(board: &Board) -> impl Iterator<Item = ActivityId> {
-    board.done().flat_map(|s| {
-        let options = s.options.iter().filter_map(|o| o.activity);
-        s.activity.into_iter().chain(options)
-    })
+    board
+        .activities()
+        .any(|id| club.activity(id).is_some_and(|a| fits(a)))
 }
 
 /// How a step differs, as the group's table says it: never by colour alone.
@@ -354,7 +347,7 @@ mod tests {
         let absent = club
             .activities
             .iter()
-            .find(|a| !done(&board).any(|id| id == a.id))
+            .find(|a| !board.activities().any(|id| id == a.id))
             .expect("an activity that is not on the board")
             .clone();
         let mut changed = person.as_ref().clone();

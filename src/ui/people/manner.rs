@@ -2,10 +2,9 @@
 
 use egui::{Id, Ui};
 
-use super::parts::{add_one, chip};
+use super::parts::{add_activity, chip};
 use super::readers;
 use super::sketch::{Sketch, cards};
-use crate::model::club::Activity;
 use crate::model::hand::Content;
 use crate::model::ids::ActivityId;
 use crate::model::manner::{Finishing, Form, Mixed, Reach, Run};
@@ -104,22 +103,16 @@ fn exceptions(ui: &mut Ui, desk: &mut Desk<'_>, person: &Participant, next: &mut
             }
         });
     }
-    let free: Vec<&Activity> = club
-        .activities
-        .iter()
-        .map(AsRef::as_ref)
-        .filter(|a| !person.manner.mixed.contains_key(&a.id))
-        .collect();
-    let names: Vec<String> = free.iter().map(|a| a.label.clone()).collect();
     let id = Id::unique(("mixed-add", person.id));
     let name = "One activity in another form…";
-    if let Some(i) = add_one(ui, id, name, &names, 320.0) {
+    let taken = |a| person.manner.mixed.contains_key(&a);
+    if let Some(id) = add_activity(ui, id, name, (club, 320.0), taken) {
         let form = match person.manner.form {
             Form::Object => Form::Drawing,
             _ => Form::Object,
         };
         let thing = String::new();
-        next.manner.mixed.insert(free[i].id, Mixed { form, thing });
+        next.manner.mixed.insert(id, Mixed { form, thing });
     }
     ui.add_space(10.0);
 }

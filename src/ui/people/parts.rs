@@ -6,8 +6,10 @@ use egui::{Vec2, WidgetInfo, pos2, vec2};
 use jiff::civil::Date;
 
 use super::{PeopleState, readers};
+use crate::model::club::Club;
 use crate::model::hand::Content;
-use crate::model::people::Figure;
+use crate::model::ids::ActivityId;
+use crate::model::people::{Figure, Participant};
 use crate::model::privacy::Class;
 use crate::ui::dates;
 use crate::ui::desk::Desk;
@@ -151,6 +153,43 @@ pub fn chip(
 pub fn add_one(ui: &mut Ui, id: Id, name: &str, options: &[String], width: f32) -> Option<usize> {
     let (_, rect) = ui.allocate_space(vec2(width.min(ui.max_rect().width()), theme::CONTROL));
     select_at(ui, id, rect, name, options, None)
+}
+
+/// A list of the club's activities to add one from, without those that are `taken`.
+pub fn add_activity(
+    ui: &mut Ui,
+    id: Id,
+    name: &str,
+    (club, width): (&Club, f32),
+    taken: impl Fn(ActivityId) -> bool,
+) -> Option<ActivityId> {
+    let free: Vec<_> = club.activities.iter().filter(|a| !taken(a.id)).collect();
+    let names: Vec<String> = free.iter().map(|a| a.label.clone()).collect();
+    add_one(ui, id, name, &names, width).map(|i| free[i].id)
+}
+
+/// A chip for each of some activities; gives the one that is taken away. `what` makes their ids,
+/// `away` is said of the cross before the activity's words.
+pub fn activity_chips<'a>(
+    ui: &mut Ui,
+    desk: &mut Desk<'_>,
+    person: &Participant,
+    ids: impl IntoIterator<Item = &'a ActivityId>,
+    (what, away): (&str, &str),
+) -> Option<ActivityId> {
+    let mut gone = None;
+    for id in ids {
+        let Some(activity) = desk.view.club.activity(*id) else {
+            continue;
+        };
+        let name = format!("{away}: {}", activity.label);
+        let at = Id::unique((what, person.id, *id));
+        let shows = Content::of(activity);
+        if chip(ui, desk, at, (&shows, person.figure), &name) {
+            gone = Some(*id);
+        }
+    }
+    gone
 }
 
 /// A day that can be typed or left empty. Under it stands the day in words, or that what was typed

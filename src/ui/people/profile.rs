@@ -4,11 +4,9 @@ use std::collections::BTreeMap;
 
 use egui::{Align2, Id, Rect, Ui, vec2};
 
-use super::parts::{Fold, add_one, chip, day, long_field};
+use super::parts::{Fold, activity_chips, add_activity, add_one, day, long_field};
 use super::{PeopleState, readers};
-use crate::model::club::Activity;
 use crate::model::conditions::{Condition, Known};
-use crate::model::hand::Content;
 use crate::model::people::Participant;
 use crate::model::privacy::Class;
 use crate::model::profile::{Field as Fact, PhotoConsent, Section};
@@ -174,31 +172,18 @@ fn text(
 }
 
 fn favourites(ui: &mut Ui, desk: &mut Desk<'_>, person: &Participant, next: &mut Participant) {
-    let club = desk.view.club;
     let width = ui.available_width();
     readers::name(ui, "Favourites, as they showed", Class::Public, width);
+    let favourites = &person.profile.favourites;
     row(ui, |ui| {
-        for id in &person.profile.favourites {
-            let Some(activity) = club.activity(*id) else {
-                continue;
-            };
-            let name = format!("No longer a favourite: {}", activity.label);
-            let at = Id::unique(("favourite", person.id, *id));
-            let shows = Content::of(activity);
-            if chip(ui, desk, at, (&shows, person.figure), &name) {
-                next.profile.favourites.remove(id);
-            }
+        let words = ("favourite", "No longer a favourite");
+        if let Some(id) = activity_chips(ui, desk, person, favourites, words) {
+            next.profile.favourites.remove(&id);
         }
-        let free: Vec<&Activity> = club
-            .activities
-            .iter()
-            .map(AsRef::as_ref)
-            .filter(|a| !person.profile.favourites.contains(&a.id))
-            .collect();
-        let names: Vec<String> = free.iter().map(|a| a.label.clone()).collect();
         let id = Id::unique(("favourite-add", person.id));
-        if let Some(i) = add_one(ui, id, "Add a favourite…", &names, 240.0) {
-            next.profile.favourites.insert(free[i].id);
+        let (from, taken) = ((desk.view.club, 240.0), |a| favourites.contains(&a));
+        if let Some(id) = add_activity(ui, id, "Add a favourite…", from, taken) {
+            next.profile.favourites.insert(id);
         }
     });
     ui.add_space(12.0);

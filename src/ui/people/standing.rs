@@ -2,15 +2,14 @@
 
 use egui::{CornerRadius, CursorIcon, Id, Role, Sense, StrokeKind, Ui, Vec2, WidgetInfo, vec2};
 
-use super::parts::{add_one, chip};
+use super::parts::{activity_chips, add_activity, chip};
 use super::{PeopleState, readers};
-use crate::model::club::{Activity, Club};
+use crate::model::club::Club;
 use crate::model::hand::Content;
-use crate::model::ids::{ActivityId, StandingId, SymbolId};
+use crate::model::ids::{ActivityId, StandingId};
 use crate::model::people::Participant;
 use crate::model::privacy::Class;
 use crate::model::standing::{Beside, Side, StandingStep};
-use crate::symbols::lexicon::lexicon;
 use crate::ui::desk::Desk;
 use crate::ui::icons::Icon;
 use crate::ui::picker::{For, Picker};
@@ -61,19 +60,6 @@ pub fn put(p: &mut Participant, which: Which, content: Content) {
         }
         Which::NewCard => s.cards.push(content),
     }
-}
-
-/// A symbol under its usual words; the club's own activity where there is one with this picture.
-pub fn content_of(club: &Club, symbol: &SymbolId) -> Content {
-    let own = club.activities.iter().find(|a| a.symbol == *symbol);
-    own.map_or_else(
-        || Content {
-            activity: None,
-            symbol: symbol.clone(),
-            label: lexicon(&club.rules.words).label(symbol).to_owned(),
-        },
-        |a| Content::of(a),
-    )
 }
 
 /// Shows the page and puts what was changed into `next`.
@@ -146,17 +132,6 @@ fn picture(
     }
 }
 
-/// A list of activities to add one from.
-fn add(ui: &mut Ui, id: Id, name: &str, from: &[&Activity]) -> Option<ActivityId> {
-    let names: Vec<String> = from.iter().map(|a| a.label.clone()).collect();
-    add_one(ui, id, name, &names, 280.0).map(|i| from[i].id)
-}
-
-fn others(club: &Club, taken: impl Fn(&Activity) -> bool) -> Vec<&Activity> {
-    let all = club.activities.iter().map(AsRef::as_ref);
-    all.filter(|a| !taken(a)).collect()
-}
-
 fn swaps(
     ui: &mut Ui,
     desk: &mut Desk<'_>,
@@ -180,30 +155,24 @@ fn swaps(
             }
         });
     }
-    let free = others(club, |a| person.standing.swaps.contains_key(&a.id));
     let id = Id::unique(("swap-add", person.id));
-    if let Some(id) = add(ui, id, "Something else instead of…", &free) {
+    let taken = |a| person.standing.swaps.contains_key(&a);
+    if let Some(id) = add_activity(ui, id, "Something else instead of…", (club, 280.0), taken) {
         state.picker = Some(Picker::new(For::Standing(person.id, Which::Swap(id))));
     }
 }
 
 fn left_out(ui: &mut Ui, desk: &mut Desk<'_>, person: &Participant, next: &mut Participant) {
-    let club = desk.view.club;
+    let out = &person.standing.left_out;
     row(ui, |ui| {
-        for id in &person.standing.left_out {
-            let Some(activity) = club.activity(*id) else {
-                continue;
-            };
-            let name = format!("No longer left out: {}", activity.label);
-            let at = Id::unique(("left-out", person.id, *id));
-            let shows = Content::of(activity);
-            if chip(ui, desk, at, (&shows, person.figure), &name) {
-                next.standing.left_out.remove(id);
-            }
+        let words = ("left-out", "No longer left out");
+        if let Some(id) = activity_chips(ui, desk, person, out, words) {
+            next.standing.left_out.remove(&id);
         }
-        let free = others(club, |a| person.standing.left_out.contains(&a.id));
         let id = Id::unique(("left-out-add", person.id));
-        if let Some(id) = add(ui, id, "Leave something out…", &free) {
+        let from = (desk.view.club, 280.0);
+        if let Some(id) = add_activity(ui, id, "Leave something out…", from, |a| out.contains(&a))
+        {
             next.standing.left_out.insert(id);
         }
     });

@@ -88,8 +88,7 @@ fn conditions(ui: &mut Ui, desk: &mut Desk<'_>, session: &Session) {
 fn dry(ui: &mut Ui, desk: &mut Desk<'_>, session: &Session) {
     let club = desk.view.club;
     words::heading(ui, "Dry instead of water", 20.0);
-    let wet =
-        |s: &&crate::model::session::Slot| club.activity(s.activity).is_some_and(|a| a.in_water);
+    let wet = |s: &&crate::model::session::Slot| club.in_water(s.activity);
     let rows: Vec<_> = session.timetable.iter().filter(wet).collect();
     if rows.is_empty() {
         words::body(ui, "Nothing in this timetable is in the water.");

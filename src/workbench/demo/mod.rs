@@ -23,7 +23,7 @@ use crate::model::profile::Profile;
 use crate::model::record::{Record, Used};
 use crate::model::session::{Off, Session, Slot};
 use crate::model::standing::Standing;
-use crate::symbols::lexicon::lexicon;
+use crate::symbols::lexicon;
 use crate::units::Length;
 
 /// The parts of the day.
@@ -542,16 +542,12 @@ pub fn club() -> Club {
         next_id: 0,
     };
     people::settle(&mut next, &mut club);
-    for (symbol, known) in NOT_WHEN {
-        let mut all = club.activities.iter_mut();
-        if let Some(a) = all.find(|a| a.symbol.as_str() == symbol) {
-            Arc::make_mut(a).not_when.insert(known);
-        }
-    }
-    for (symbol, place) in PLACES {
-        let mut all = club.activities.iter_mut();
-        if let Some(a) = all.find(|a| a.symbol.as_str() == symbol) {
-            Arc::make_mut(a).place = place.into();
+    for a in club.activities.iter_mut().map(Arc::make_mut) {
+        let of = |symbol: &str| a.symbol.as_str() == symbol;
+        let not_when = NOT_WHEN.iter().filter(|(symbol, _)| of(symbol));
+        a.not_when = not_when.map(|(_, known)| *known).collect();
+        if let Some((_, place)) = PLACES.iter().find(|(symbol, _)| of(symbol)) {
+            a.place = (*place).into();
         }
     }
     let mut boats = session(&mut next, &club, &SESSIONS[0]);
@@ -802,15 +798,7 @@ impl<'a> Hands<'a> {
 
 /// An activity by its symbol, or else the symbol under its usual words.
 fn content(club: &Club, symbol: &str) -> Content {
-    if let Some(activity) = with_symbol(club, symbol) {
-        return Content::of(activity);
-    }
-    let symbol = SymbolId::new(symbol);
-    Content {
-        label: lexicon(&club.rules.words).label(&symbol).to_owned(),
-        activity: None,
-        symbol,
-    }
+    lexicon::content(club, &SymbolId::new(symbol))
 }
 
 /// What was seen on the boat morning.
