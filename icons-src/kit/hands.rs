@@ -19,6 +19,8 @@ pub enum Hold {
     Grip,
     /// Pointing with one finger.
     Point,
+    /// So many fingers up from the first, the others and the thumb folded in.
+    Count(usize),
     /// Not drawn (hidden behind something).
     None,
     /// The arm is only a sleeve (a close-up that ends there).
@@ -62,6 +64,7 @@ fn shape(h: &Hand) -> (Path, Vec<Path>) {
         Hold::Rest => (put(REST), vec![]),
         Hold::Grip => (put(GRIP), knuckles(h)),
         Hold::Open => (fingers(h, &[-24.0, -8.0, 8.0, 23.0], 0.1), vec![]),
+        Hold::Count(n) => (counted(h, n), knuckles(h)[n.saturating_sub(1)..].to_vec()),
         Hold::Flat => {
             let f = fingers(h, &[-4.0, -1.5, 1.5, 4.0], 0.112);
             (f, slits(h))
@@ -139,6 +142,23 @@ fn fingers(h: &Hand, angles: &[f64; 4], half: f64) -> Path {
         .outline(),
         false,
     )
+}
+
+/// A fist with the first `n` fingers up.
+fn counted(h: &Hand, n: usize) -> Path {
+    let at = |x: f64, y: f64| place(h, x, y);
+    let fist = Path::read(GRIP).put(h.wrist, h.len, h.deg, h.flip);
+    let up = [(-0.27, -10.0), (-0.06, 0.0), (0.15, 9.0)];
+    up.iter().take(n).fold(fist, |path, &(y, deg)| {
+        let (a, tip) = (p(0.4, y), p(0.4, y) + polar(deg, 0.82));
+        let mid = a.to(tip, 0.5);
+        let finger = Limb {
+            pts: [at(a.x, a.y), at(mid.x, mid.y), at(tip.x, tip.y)],
+            w: [h.len * 0.115, h.len * 0.11, h.len * 0.1],
+            flat: false,
+        };
+        path.then(finger.outline(), false)
+    })
 }
 
 /// Lines between closed fingers.

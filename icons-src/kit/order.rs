@@ -4,8 +4,9 @@ use super::body::{Figure, Z, arm, leg};
 use super::cast::{main_child, main_girl};
 use super::feelings::folded_arm;
 use super::geom::{P, Path, p};
-use super::hands::Hold;
-use super::head::{Eyes, Mouth};
+use super::hands::{Hand, Hold, hand};
+use super::head::{Eyes, Mouth, SKIN};
+use super::limb::Limb;
 use super::paint::{Group, Scene, ink};
 
 /// The drawings of this file.
@@ -15,6 +16,7 @@ pub fn symbols() -> Vec<(&'static str, String)> {
         ("then", then().svg("then", "Then")),
         ("next", next().svg("next", "Next")),
         ("last", last().svg("last", "Last")),
+        ("countdown", countdown().svg("countdown", "Count down")),
         ("tissue", tissue().zoom(1.09).svg("tissue", "Tissue")),
     ]
 }
@@ -159,32 +161,70 @@ fn next() -> Scene {
     s
 }
 
+/// A plan whose tiles are all ticked but one, and a finger on that one.
 fn last() -> Scene {
     let mut s = Scene::default();
-    card(&mut s, 40.0, 52.0, Card::Done);
-    card(&mut s, 100.0, 52.0, Card::Done);
-    card(&mut s, 168.0, 70.0, Card::Now(0));
-    end_post(&mut s);
-    s.group(5.0, |g| {
-        let mut c = walker(164.0, 0.0);
-        c.turn = 0.0;
-        c.look = [0.0; 3];
-        c = c.stand();
-        c.arms[0] = arm(113.0, 46.0, -1.0, Z::Front, Hold::Open);
-        c.arms[1] = arm(215.0, 46.0, 1.0, Z::Front, Hold::Open).flip();
-        c.draw(g);
+    s.group(5.2, |g| {
+        g.fill(
+            Path::block(p(66.0, 120.0), 96.0, 212.0, 12.0, 0.0),
+            ink::WHITE,
+        );
+        for i in 0..3 {
+            let at = p(66.0, 38.0 + f64::from(i) * 46.0);
+            g.dot(Path::block(at, 74.0, 36.0, 6.0, 0.0), ink::GREY);
+            let tick = [at + p(-14.0, -1.0), at + p(-4.0, 9.0), at + p(14.0, -9.0)];
+            g.mark(Path::poly(&tick, false), ink::WHITE, 7.0);
+        }
+        let at = p(66.0, 190.0);
+        g.dot(Path::block(at, 78.0, 58.0, 8.0, 0.0), ink::SUN);
+        g.mark(Path::block(at, 78.0, 58.0, 8.0, 0.0), ink::INK, 5.0);
+        g.dot(Path::circle(at - p(12.0, 0.0), 16.0), ink::CORAL);
+    });
+    s.group(5.2, |g| {
+        let wrist = p(184.0, 176.0);
+        let limb = Limb {
+            pts: [p(206.0, 168.0), p(196.0, 172.0), wrist],
+            w: [19.0, 19.0, 18.0],
+            flat: false,
+        };
+        g.fill(limb.outline(), SKIN.0);
+        g.over(Path::read("M196 150L226 138L236 180L208 190Z"), ink::TEAL);
+        let h = Hand {
+            wrist,
+            deg: 166.0,
+            len: 62.0,
+            flip: true,
+            hold: Hold::Point,
+        };
+        hand(g, h, SKIN);
     });
     s
 }
 
-/// The stop at the end of the row.
-fn end_post(s: &mut Scene) {
-    s.group(5.2, |g| {
-        g.fill(
-            Path::block(p(217.0, 176.0), 12.0, 92.0, 6.0, 0.0),
-            ink::CORAL,
-        );
-    });
+/// Three fingers, two, one: counted down along an arrow.
+fn countdown() -> Scene {
+    let mut s = Scene::default();
+    for (n, x, y) in [(3, 42.0, 130.0), (2, 120.0, 150.0), (1, 196.0, 170.0)] {
+        s.group(5.2, |g| {
+            let wrist = p(x, y);
+            let limb = Limb {
+                pts: [p(x, y + 34.0), p(x, y + 16.0), wrist],
+                w: [18.0, 17.0, 16.0],
+                flat: false,
+            };
+            g.fill(limb.outline(), SKIN.0);
+            g.over(Path::block(p(x, y + 38.0), 46.0, 30.0, 6.0, 0.0), ink::TEAL);
+            let h = Hand {
+                wrist: p(x, y + 4.0),
+                deg: -90.0,
+                len: 66.0,
+                flip: false,
+                hold: Hold::Count(n),
+            };
+            hand(g, h, SKIN);
+        });
+    }
+    s
 }
 
 /// A hand holds a tissue before the nose; the head from the side.

@@ -194,34 +194,30 @@ fn your_turn() -> Scene {
     s
 }
 
+/// A sad child thinks of the grown-up, who smiles in the bubble.
 fn need_grown_up() -> Scene {
     let mut s = Scene::default();
-    s.group(4.8, |g| {
-        let mut a = cast::parent(0.92, p(158.0, 126.0));
-        a.turn = -50.0;
-        a.lean = -8.0;
-        a.look = [-42.0, 26.0, -10.0];
-        a = a.stand();
-        a.arms[0] = arm(96.0, 112.0, 1.0, Z::Gone, Hold::None);
-        a.arms[1] = arm(76.0, 122.0, 1.0, Z::Gone, Hold::None);
-        a.legs[0] = leg(144.0, 216.0, 1.0, -0.9).z(Z::Behind);
-        a.legs[1] = leg(174.0, 217.0, 1.0, -0.9);
-        a.draw_back(g);
-        a.draw_mid(g);
-        let mut c = cast::main_child(1.02, p(92.0, 148.0));
-        c.turn = 50.0;
-        c.lean = 10.0;
-        c.look = [44.0, -26.0, -14.0];
+    s.group(5.2, |g| {
+        let mut c = cast::main_child(1.46, p(60.0, 234.0)).bust(44.0).stubs();
+        c.look = [26.0, -10.0, 8.0];
         c.mouth = Mouth::Sad;
         c.worry = true;
-        c = c.stand();
-        c.arms[1] = arm(152.0, 120.0, 1.0, Z::Behind, Hold::Flat).aim(-6.0);
-        c.arms[0] = arm(148.0, 134.0, 1.0, Z::Front, Hold::Flat).aim(-4.0);
-        c.legs[0] = leg(74.0, 216.0, -1.0, 0.9);
-        c.legs[1] = leg(104.0, 217.0, -1.0, 0.9).z(Z::Behind);
         c.draw(g);
-        a.arms[1] = arm(92.0, 118.0, 1.0, Z::Front, Hold::Flat).aim(168.0);
-        a.draw_front(g);
+    });
+    s.group(5.2, |g| {
+        g.fill(Path::circle(p(113.0, 117.0), 7.0), ink::WHITE);
+    });
+    s.group(5.2, |g| {
+        g.fill(Path::ellipse(p(168.0, 62.0), 62.0, 60.0, 0.0), ink::WHITE);
+    });
+    s.group(4.4, |g| {
+        let mut a = cast::parent(1.06, p(168.0, 112.0)).bust(30.0);
+        a.look = [-14.0, 6.0, 0.0];
+        a.eyes = Eyes::Glad;
+        for arm in &mut a.arms {
+            arm.z = Z::Gone;
+        }
+        a.draw(g);
     });
     s
 }

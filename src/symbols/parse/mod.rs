@@ -155,7 +155,7 @@ impl<'a, 'i> Reader<'a, 'i> {
         }
         if let Some(path) = shapes::path(element, &mut self.known)? {
             out.push(Node::Shape(Shape {
-                path: outline(path, at),
+                path: outline(&path, at),
                 fill: style.fill,
                 even_odd: style.fill.is_some() && style.even_odd,
                 stroke,
@@ -210,7 +210,7 @@ fn clip_outline<'a>(
         let Some(path) = shapes::path(part, known)? else {
             continue;
         };
-        let path = outline(path, at);
+        let path = outline(&path, at);
         let path = if signed_area(&path) < 0.0 {
             backwards(&path)
         } else {

@@ -13,11 +13,13 @@ pub fn stretches(t: Transform) -> (f32, f32) {
 }
 
 /// The line of a path in the plane that `at` leads to, quadratic curves as cubics.
-pub fn outline(path: SkPath, at: Transform) -> Path<[f32; 2]> {
-    let Some(path) = path.transform(at) else {
-        return Path { segs: Vec::new() };
+pub fn outline(path: &SkPath, at: Transform) -> Path<[f32; 2]> {
+    let p = |p: SkPoint| {
+        [
+            at.sx * p.x + at.kx * p.y + at.tx,
+            at.ky * p.x + at.sy * p.y + at.ty,
+        ]
     };
-    let p = |p: SkPoint| [p.x, p.y];
     let mut pen = SkPoint::zero();
     let mut segs = Vec::with_capacity(path.len());
     for seg in path.segments() {
@@ -25,13 +27,11 @@ pub fn outline(path: SkPath, at: Transform) -> Path<[f32; 2]> {
             PathSegment::MoveTo(a) => segs.push(Seg::Move(p(a))),
             PathSegment::LineTo(a) => segs.push(Seg::Line(p(a))),
             PathSegment::QuadTo(c, a) => {
-                let third = |from: SkPoint| {
-                    [
-                        from.x + (c.x - from.x) * 2.0 / 3.0,
-                        from.y + (c.y - from.y) * 2.0 / 3.0,
-                    ]
+                let third = |from: SkPoint| SkPoint {
+                    x: from.x + (c.x - from.x) * 2.0 / 3.0,
+                    y: from.y + (c.y - from.y) * 2.0 / 3.0,
                 };
-                segs.push(Seg::Cubic(third(pen), third(a), p(a)));
+                segs.push(Seg::Cubic(p(third(pen)), p(third(a)), p(a)));
             }
             PathSegment::CubicTo(c1, c2, a) => segs.push(Seg::Cubic(p(c1), p(c2), p(a))),
             PathSegment::Close => segs.push(Seg::Close),
@@ -44,7 +44,16 @@ pub fn outline(path: SkPath, at: Transform) -> Path<[f32; 2]> {
             PathSegment::Close => {}
         }
     }
-    Path { segs }
+    // A number that grew beyond all bounds on the way leaves nothing to draw.
+    let finite = |q: &[f32; 2]| q[0].is_finite() && q[1].is_finite();
+    let whole = segs.iter().all(|s| match s {
+        Seg::Move(a) | Seg::Line(a) => finite(a),
+        Seg::Cubic(a, b, c) => finite(a) && finite(b) && finite(c),
+        Seg::Close => true,
+    });
+    Path {
+        segs: if whole { segs } else { Vec::new() },
+    }
 }
 
 /// Twice the area of the polygon through a path's points; above zero when it turns clockwise on a

@@ -1,6 +1,7 @@
 //! The basic shapes and paths of SVG 2, chapters 9 and 10, as lines and curves.
 
 use std::collections::BTreeMap;
+use std::rc::Rc;
 use std::str::FromStr;
 
 use resvg::usvg::roxmltree::Node;
@@ -36,10 +37,10 @@ fn number(node: Node, name: &str) -> Result<f32, Refusal> {
 /// stretch again for its seam and for every window it is part of, and reading the numbers is most
 /// of the work. An absolute move begins anew, so that a stretch means the same wherever it stands.
 #[derive(Default)]
-pub struct Known<'a>(BTreeMap<(usize, &'a str), Option<SkPath>>);
+pub struct Known<'a>(BTreeMap<(usize, &'a str), Option<Rc<SkPath>>>);
 
 impl<'a> Known<'a> {
-    fn path(&mut self, text: &'a str) -> Result<Option<SkPath>, Refusal> {
+    fn path(&mut self, text: &'a str) -> Result<Option<Rc<SkPath>>, Refusal> {
         let starts = text.match_indices('M').map(|(i, _)| i).skip(1);
         let ends = starts.chain([text.len()]);
         let mut from = 0;
@@ -57,16 +58,16 @@ impl<'a> Known<'a> {
                 pen.push_path(&path);
             }
         }
-        Ok(pen.finish())
+        Ok(pen.finish().map(Rc::new))
     }
 
-    fn stretch(&mut self, text: &'a str) -> Result<Option<SkPath>, Refusal> {
+    fn stretch(&mut self, text: &'a str) -> Result<Option<Rc<SkPath>>, Refusal> {
         // By length first: stretches that begin alike are seldom as long as each other.
         let key = (text.len(), text);
         if let Some(path) = self.0.get(&key) {
             return Ok(path.clone());
         }
-        let path = data(text)?;
+        let path = data(text)?.map(Rc::new);
         self.0.insert(key, path.clone());
         Ok(path)
     }
@@ -76,10 +77,17 @@ impl<'a> Known<'a> {
 ///
 /// # Errors
 /// Says which of its attributes is not understood.
-pub fn path<'a>(node: Node<'a, '_>, known: &mut Known<'a>) -> Result<Option<SkPath>, Refusal> {
-    let n = |name| number(node, name);
+pub fn path<'a>(node: Node<'a, '_>, known: &mut Known<'a>) -> Result<Option<Rc<SkPath>>, Refusal> {
     match node.tag_name().name() {
         "path" => known.path(node.attribute("d").unwrap_or_default()),
+        _ => Ok(basic(node)?.map(Rc::new)),
+    }
+}
+
+/// The line of one of the basic shapes.
+fn basic(node: Node) -> Result<Option<SkPath>, Refusal> {
+    let n = |name| number(node, name);
+    match node.tag_name().name() {
         "circle" => Ok(ellipse(n("cx")?, n("cy")?, n("r")?, n("r")?)),
         "ellipse" => {
             let (rx, ry) = radii(node)?;
