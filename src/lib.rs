@@ -15,6 +15,8 @@ pub mod text;
 
 pub mod plan;
 
+pub mod roster;
+
 pub mod story;
 
 pub mod page;

@@ -73,6 +73,15 @@ pub enum Voice {
 impl Voice {
     /// All of them, for lists.
     pub const ALL: [Self; 3] = [Self::I, Self::You, Self::Name];
+
+    /// In words.
+    pub const fn label(self) -> &'static str {
+        match self {
+            Self::I => "I",
+            Self::You => "You",
+            Self::Name => "Name",
+        }
+    }
 }
 
 /// How the main person of a symbol is drawn.
@@ -127,6 +136,16 @@ pub enum Skin {
 impl Skin {
     /// All of them, from light to deep.
     pub const ALL: [Self; 4] = [Self::Light, Self::Warm, Self::Tan, Self::Deep];
+
+    /// In words.
+    pub const fn label(self) -> &'static str {
+        match self {
+            Self::Light => "Light",
+            Self::Warm => "Warm",
+            Self::Tan => "Tan",
+            Self::Deep => "Deep",
+        }
+    }
 }
 
 /// An adult who is there.

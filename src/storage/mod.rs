@@ -7,7 +7,7 @@
 //!
 //! Reading order: `error` (what is said when it fails), `disk` (the few things done to a disk),
 //! `v1` (the words of the file), `pretty` (how it is set out), `club_file`, `earlier`, `output`,
-//! `preferences`.
+//! `preferences`, `table`.
 
 mod club_file;
 pub mod disk;
@@ -16,6 +16,7 @@ mod error;
 pub mod output;
 pub mod preferences;
 mod pretty;
+pub mod table;
 mod v1;
 
 use std::path::Path;

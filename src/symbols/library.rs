@@ -10,6 +10,7 @@ use super::parse::parse;
 use super::placeholder::placeholder;
 use super::variant::{Variant, has_skin, vary};
 use crate::assets;
+use crate::model::club::Club;
 use crate::model::ids::SymbolId;
 use crate::model::people::{Age, Skin};
 
@@ -252,4 +253,12 @@ fn missing(id: &SymbolId) -> Drawn {
         art: Arc::clone(ART.get_or_init(|| Arc::new(placeholder()))),
         known: false,
     }
+}
+
+/// A mark that nobody in the club has yet, or the first when all are taken.
+pub fn free_mark(club: &Club) -> SymbolId {
+    let marks = library().marks();
+    let taken = |id: &SymbolId| club.participants.iter().any(|p| p.mark == *id);
+    let free = marks.iter().find(|m| !taken(&m.id)).or(marks.first());
+    free.map_or_else(|| SymbolId::new("kite"), |m| m.id.clone())
 }

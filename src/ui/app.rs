@@ -306,6 +306,14 @@ impl App {
                     let last = self.bench.view().last_folder;
                     self.state.dialog = Some(PathDialog::folder(last, beside));
                 }
+                Effect::AskTable => self.state.dialog = Some(PathDialog::table(beside)),
+                Effect::AskTablePath {
+                    suggested,
+                    for_helpers,
+                } => {
+                    let dialog = PathDialog::write_table(beside, &suggested, for_helpers);
+                    self.state.dialog = Some(dialog);
+                }
                 Effect::Quit => {
                     self.closing = true;
                     ctx.send_viewport_cmd(ViewportCommand::Close);

@@ -16,6 +16,8 @@ use crate::workbench::command::{Answer, Command, Question};
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct PathDialog {
     wanted: Wanted,
+    /// A table is to hold what helpers know.
+    for_helpers: bool,
     text: String,
     /// The field gets the keyboard in the next frame.
     focus: bool,
@@ -48,9 +50,27 @@ impl PathDialog {
         Self::new(Wanted::Folder, folder.display().to_string())
     }
 
+    /// Asks for a table to take in.
+    pub fn table(beside: Option<&Path>) -> Self {
+        Self {
+            wanted: Wanted::Table,
+            ..Self::open(beside)
+        }
+    }
+
+    /// Asks where to write a table.
+    pub fn write_table(beside: Option<&Path>, suggested: &str, for_helpers: bool) -> Self {
+        Self {
+            wanted: Wanted::WriteTable,
+            for_helpers,
+            ..Self::save(beside, suggested)
+        }
+    }
+
     const fn new(wanted: Wanted, text: String) -> Self {
         Self {
             wanted,
+            for_helpers: false,
             text,
             focus: true,
             note: String::new(),
@@ -62,6 +82,8 @@ impl PathDialog {
             Wanted::Open => "Open a club",
             Wanted::Save => "Save the club as",
             Wanted::Folder => "Write the sheets into a folder",
+            Wanted::Table => "Take in a table of participants",
+            Wanted::WriteTable => "Write the participants as a table",
         }
     }
 
@@ -69,7 +91,8 @@ impl PathDialog {
         match self.wanted {
             Wanted::Open => "Open",
             Wanted::Save => "Save",
-            Wanted::Folder => "Write",
+            Wanted::Folder | Wanted::WriteTable => "Write",
+            Wanted::Table => "Take in",
         }
     }
 
@@ -79,6 +102,8 @@ impl PathDialog {
             Wanted::Open => Command::Open(path),
             Wanted::Save => Command::SaveAs(with_ending(path)),
             Wanted::Folder => Command::WriteSheets(path),
+            Wanted::Table => Command::TakeIn(path),
+            Wanted::WriteTable => Command::WriteTable(path, self.for_helpers),
         }
     }
 

@@ -15,6 +15,10 @@ pub enum Wanted {
     Save,
     /// A folder.
     Folder,
+    /// A table to take in.
+    Table,
+    /// A file to write a table to.
+    WriteTable,
 }
 
 /// What came of asking.
@@ -79,6 +83,15 @@ fn dialog(wanted: Wanted, suggested: &str) -> Option<PathBuf> {
         Wanted::Open => club(d).set_title("Open a club").pick_file(),
         Wanted::Save => club(d)
             .set_title("Save the club")
+            .set_file_name(suggested)
+            .save_file(),
+        Wanted::Table => d
+            .add_filter("Table (CSV)", &["csv", "tsv", "txt"])
+            .set_title("Take in a table")
+            .pick_file(),
+        Wanted::WriteTable => d
+            .add_filter("Table (CSV)", &["csv"])
+            .set_title("Write a table")
             .set_file_name(suggested)
             .save_file(),
         Wanted::Folder => d.set_title("Folder for the sheets").pick_folder(),

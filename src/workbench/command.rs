@@ -93,6 +93,14 @@ pub enum Command {
     AskPrintFolder,
     /// Writes the chosen sheets into a folder.
     WriteSheets(PathBuf),
+    /// Asks for a table of participants to take in.
+    AskTakeIn,
+    /// Takes a table of participants in: one change, bad rows left out and told.
+    TakeIn(PathBuf),
+    /// Asks where to write the participants as a table; whether with what helpers know.
+    AskTable(bool),
+    /// Writes the participants as a table; whether with what helpers know.
+    WriteTable(PathBuf, bool),
     /// Stops writing; files written so far stay and are named.
     CancelJob,
     /// Puts the notice away.
@@ -197,6 +205,15 @@ pub enum Effect {
     AskSavePath {
         /// A name to begin with.
         suggested: String,
+    },
+    /// Ask for a table, then send [`Command::TakeIn`].
+    AskTable,
+    /// Ask for a file to write a table to, then send [`Command::WriteTable`].
+    AskTablePath {
+        /// A name to begin with.
+        suggested: String,
+        /// Whether what helpers know is wanted.
+        for_helpers: bool,
     },
     /// Ask for a folder, then send [`Command::WriteSheets`].
     AskFolder,

@@ -166,12 +166,9 @@ impl Workbench {
         if own {
             return self.save_then(next, effects);
         }
-        match with_ending(path) {
+        match with_ending(path, EXTENSION) {
             Ok(path) => self.write_then(&path, next, effects),
-            Err(taken) => self.tell(Notice::trouble(
-                format!("“{}” is there already.", file_name(&taken)),
-                "Choose it by its whole name to replace it, or choose another name.",
-            )),
+            Err(taken) => self.tell(there_already(&taken)),
         }
     }
 
@@ -198,6 +195,14 @@ impl Workbench {
         self.preferences.opened(path);
         self.keep_preferences();
     }
+}
+
+/// A name that was made whole is taken.
+pub(super) fn there_already(taken: &Path) -> Notice {
+    Notice::trouble(
+        format!("“{}” is there already.", file_name(taken)),
+        "Choose it by its whole name to replace it, or choose another name.",
+    )
 }
 
 fn saved_notice(path: &Path, notes: &[String]) -> Notice {
@@ -252,18 +257,18 @@ pub(super) fn file_name(path: &Path) -> String {
     name.to_string_lossy().into_owned()
 }
 
-/// The path with the ending of a club file. Where the ending has to be added, nobody was asked
-/// about a file of that name: then it must not be there.
-fn with_ending(path: PathBuf) -> Result<PathBuf, PathBuf> {
+/// The path with an ending. Where it has to be added, nobody was asked about a file of that name:
+/// then it must not be there.
+pub(super) fn with_ending(path: PathBuf, ending: &str) -> Result<PathBuf, PathBuf> {
     if path
         .extension()
-        .is_some_and(|e| e.eq_ignore_ascii_case(EXTENSION))
+        .is_some_and(|e| e.eq_ignore_ascii_case(ending))
     {
         return Ok(path);
     }
     let mut name = path.into_os_string();
     name.push(".");
-    name.push(EXTENSION);
+    name.push(ending);
     let path = PathBuf::from(name);
     if Real.kind(&path).is_ok() {
         Err(path)

@@ -3,7 +3,7 @@
 //!
 //! Here: the workbench and how each command is carried out. `choice` keeps what is chosen,
 //! `derived` what follows from the club, `files` opens and saves, `print` and `jobs` write sheets
-//! in the background, `printing` is what they do.
+//! in the background, `printing` is what they do, `table` is people for a spreadsheet.
 
 mod choice;
 pub mod command;
@@ -14,6 +14,7 @@ mod files;
 mod jobs;
 mod print;
 pub mod printing;
+pub mod table;
 pub mod view;
 
 use std::path::PathBuf;
@@ -30,6 +31,7 @@ use command::{Command, Effect, Notice, Place, PrintChoice};
 use derived::Derived;
 use files::{ClubFile, Next, Standing};
 use jobs::Jobs;
+use table::TakenIn;
 use view::View;
 
 pub use crate::storage::preferences::usual_path as usual_preferences;
@@ -50,6 +52,7 @@ pub struct Workbench {
     after_save: Option<Next>,
     notice: Option<Notice>,
     jobs: Jobs,
+    taken_in: Option<TakenIn>,
     preferences: Preferences,
     preferences_at: Option<PathBuf>,
 }
@@ -72,6 +75,7 @@ impl Workbench {
             after_save: None,
             notice: None,
             jobs: Jobs::default(),
+            taken_in: None,
             preferences: Preferences::default(),
             preferences_at: None,
         };
@@ -128,6 +132,10 @@ impl Workbench {
             Command::SetPrint(choice) => self.print = choice,
             Command::AskPrintFolder => self.ask_folder(effects),
             Command::WriteSheets(folder) => self.write_sheets(folder),
+            Command::AskTakeIn => effects.push(Effect::AskTable),
+            Command::TakeIn(path) => self.take_in_table(&path),
+            Command::AskTable(for_helpers) => self.ask_table(for_helpers, effects),
+            Command::WriteTable(path, for_helpers) => self.write_table(path, for_helpers),
             Command::CancelJob => self.jobs.stop(),
             Command::DismissNotice => self.notice = None,
             Command::SetTheme(theme) => self.set_look(theme, self.preferences.zoom_percent),
@@ -203,6 +211,7 @@ impl Workbench {
         self.revisions_before = self.last_revision;
         self.history = history;
         self.file = file;
+        self.taken_in = None;
         self.derived.clear();
         let club = self.history.club();
         self.choice = Choice::for_club(club, self.today, place);
@@ -261,6 +270,7 @@ impl Workbench {
             print: &self.print,
             sheets: self.derived.sheets(),
             job: self.jobs.progress(),
+            taken_in: self.taken_in.as_ref(),
         }
     }
 

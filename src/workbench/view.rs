@@ -6,6 +6,7 @@ use std::sync::Arc;
 use jiff::civil::Date;
 
 use super::command::{Notice, Place, PrintChoice, Question, Theme};
+use super::table::TakenIn;
 use crate::layout::Sheet;
 use crate::model::board::Board;
 use crate::model::club::Club;
@@ -59,6 +60,8 @@ pub struct View<'a> {
     pub print: &'a PrintChoice,
     /// The sheets of that choice, as they would be printed now; empty at other places than Print.
     pub sheets: &'a [Sheet],
+    /// What came of the last table taken in.
+    pub taken_in: Option<&'a TakenIn>,
     /// Writing in progress.
     pub job: Option<Progress<'a>>,
 }

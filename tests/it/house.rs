@@ -112,8 +112,8 @@ fn map() -> Vec<(String, Vec<String>)> {
         .collect();
     assert_eq!(
         rows.len(),
-        16,
-        "the map has a row for each of the sixteen modules"
+        17,
+        "the map has a row for each of the seventeen modules"
     );
     rows
 }

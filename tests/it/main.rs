@@ -18,6 +18,7 @@ mod pdf;
 mod plan;
 mod published;
 mod raster;
+mod roster;
 mod storage;
 mod story;
 mod symbols;

@@ -6,6 +6,7 @@ mod evening;
 mod files;
 mod measured;
 mod printing;
+mod table;
 
 use daystrand::model::club::Activity;
 use daystrand::model::edit::{Edit, SessionDetails};

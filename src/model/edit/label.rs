@@ -22,6 +22,10 @@ impl Edit {
             Self::RemoveActivity(id) => format!("Remove {}", activity(club, *id)),
             Self::AddParticipant(p) => format!("Add {}", short(p.name.trim())),
             Self::ChangeParticipant(p) => format!("Change {}", participant(club, p.id)),
+            Self::TakeIn(people) => match people.len() {
+                1 => "Take in a row".to_owned(),
+                n => format!("Take in {n} rows"),
+            },
             Self::MoveParticipant(id, _) => format!("Move {}", participant(club, *id)),
             Self::RemoveParticipant(id) => format!("Remove {}", participant(club, *id)),
             Self::AddHelper(h) => format!("Add {}", short(h.name.trim())),

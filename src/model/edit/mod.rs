@@ -52,6 +52,8 @@ pub enum Edit {
     AddParticipant(Participant),
     /// Sets all of a participant.
     ChangeParticipant(Participant),
+    /// Adds the participants whose id is zero and sets all of the others: a table that was filled in.
+    TakeIn(Vec<Participant>),
     /// Moves a participant in the list.
     MoveParticipant(ParticipantId, usize),
     /// Removes a participant with all their hand changes.
@@ -236,6 +238,7 @@ fn change(club: &mut Club, edit: &Edit) -> Result<Made, Refused> {
         Edit::RemoveActivity(id) => club::remove_activity(club, *id),
         Edit::AddParticipant(p) => people::add_participant(club, p),
         Edit::ChangeParticipant(p) => people::change_participant(club, p),
+        Edit::TakeIn(people) => people::take_in(club, people),
         Edit::MoveParticipant(id, to) => people::move_participant(club, *id, *to),
         Edit::RemoveParticipant(id) => people::remove_participant(club, *id),
         Edit::AddHelper(h) => people::add_helper(club, h),

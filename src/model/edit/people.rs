@@ -30,6 +30,19 @@ pub(super) fn change_participant(club: &mut Club, p: &Participant) -> Result<Mad
     Ok(Made::Nothing)
 }
 
+/// Adds those who are new, changes those who are known; all of them or none.
+pub(super) fn take_in(club: &mut Club, people: &[Participant]) -> Result<Made, Refused> {
+    let mut made = Made::Nothing;
+    for person in people {
+        if person.id == ParticipantId(0) {
+            made = add_participant(club, person)?;
+        } else {
+            change_participant(club, person)?;
+        }
+    }
+    Ok(made)
+}
+
 /// Standing steps that are new get an id; what is shown must be in the club.
 fn settle_standing(club: &mut Club, p: &mut Participant) -> Result<(), Refused> {
     for content in p.standing.contents_mut() {

@@ -10,6 +10,7 @@ mod readers;
 pub mod seen;
 mod sketch;
 pub mod standing;
+mod table;
 
 use std::collections::BTreeSet;
 
@@ -34,12 +35,15 @@ pub enum Pane {
     Helpers,
     /// Name, parts of the day, rules.
     Club,
+    /// Participants for a spreadsheet.
+    Table,
 }
 
-const PANES: [(Pane, &str); 3] = [
+const PANES: [(Pane, &str); 4] = [
     (Pane::Participants, "Participants"),
     (Pane::Helpers, "Helpers"),
     (Pane::Club, "The club"),
+    (Pane::Table, "As a table"),
 ];
 
 /// Which page of a participant is shown.
@@ -89,6 +93,8 @@ pub struct PeopleState {
     no_date: Option<(Id, String)>,
     /// A condition being typed in the club's own words.
     condition: String,
+    /// Whether a table is written with what helpers know.
+    table_for_helpers: bool,
 }
 
 impl Default for PeopleState {
@@ -103,13 +109,14 @@ impl Default for PeopleState {
             seen_by: Class::Public,
             no_date: None,
             condition: String::new(),
+            table_for_helpers: false,
         }
     }
 }
 
 /// Shows the place.
 pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut PeopleState, rect: Rect) {
-    let wide = (rect.width() * 0.62).clamp(300.0, 440.0);
+    let wide = (rect.width() * 0.62).clamp(300.0, 560.0);
     let panes = Rect::from_min_size(rect.min, vec2(wide, theme::CONTROL));
     let names: Vec<&str> = PANES.iter().map(|(_, n)| *n).collect();
     let now = PANES
@@ -128,6 +135,7 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut PeopleState, rect: Rec
         Pane::Helpers => within(ui, "helpers", below, |ui| {
             helpers::show(ui, desk, state, below)
         }),
+        Pane::Table => within(ui, "table", below, |ui| table::show(ui, desk, state, below)),
         Pane::Club => within(ui, "club", below, |ui| club::show(ui, desk, below)),
     }
 }

@@ -2,6 +2,8 @@
 
 use egui::{Id, Rect, Ui};
 
+use super::done;
+use crate::model::board;
 use crate::model::edit::Edit;
 use crate::model::people::Participant;
 use crate::model::privacy::Guarded;
@@ -72,6 +74,10 @@ fn one(ui: &mut Ui, desk: &mut Desk<'_>, session: &Session, person: &Participant
             }
         });
     });
+    let mut boards = desk.view.boards.iter();
+    if let Some((_, board)) = boards.find(|(id, _)| *id == person.id) {
+        done::show(ui, desk.view.club, board, &mut next);
+    }
     row(ui, |ui| {
         block(ui, "What was chosen", 300.0, theme::CONTROL, |ui| {
             let width = ui.available_width();
@@ -118,8 +124,17 @@ fn last_time(ui: &mut Ui, desk: &Desk<'_>, session: &Session, person: &Participa
         .map(|u| format!("board used: {}", u.label().to_lowercase()));
     let favourite = record.favourite.and_then(|f| club.activity(f));
     let favourite = favourite.map(|a| format!("favourite: {}", a.label));
+    let chose = Some(&record.chose).filter(|t| !t.is_empty());
+    let chose = chose.map(|t| format!("chose: {t}"));
+    let was = board::derive(club, last, person.id);
+    let changed = was.steps.iter().filter(|s| record.changed.contains(&s.at));
+    let changed: Vec<&str> = changed.map(|s| s.label.as_str()).collect();
+    let changed = (!changed.is_empty()).then(|| format!("changed: {}", changed.join(", ")));
     let change = Some(record.next_time.clone()).filter(|t| !t.is_empty());
-    let all: Vec<String> = [used, favourite, change].into_iter().flatten().collect();
+    let all: Vec<String> = [used, favourite, chose, changed, change]
+        .into_iter()
+        .flatten()
+        .collect();
     let date = crate::ui::dates::short(last.date);
     words::soft(ui, &format!("Last time, {date}: {}", all.join("; ")));
 }

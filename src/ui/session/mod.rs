@@ -4,6 +4,7 @@ mod activities;
 mod afterwards;
 mod day;
 mod details;
+mod done;
 mod row;
 mod timetable;
 mod who_comes;
