@@ -58,6 +58,7 @@ pub(in crate::storage) fn read(file: File) -> Result<Read, String> {
         notes.extend(mend_session(&club, session));
     }
     club.sessions = sessions.into_iter().map(Arc::new).collect();
+    notes.extend(mend_words(&mut club));
     notes.extend(mend_order(&mut club));
     notes.extend(mend_next_id(&mut club));
     let broken = invariants::check(&club);
@@ -414,6 +415,24 @@ fn place_each_once(timetable: &[session::Slot], hand: &mut HandChanges) -> bool 
         }
     }
     mended
+}
+
+/// Files may hold words between hyphens that were taken for a language tag and are none. Their first
+/// part chose the words, so it still does.
+fn mend_words(club: &mut club::Club) -> Option<String> {
+    let was = club.rules.words.clone();
+    let part = |p: &str| (1..=8).contains(&p.len()) && p.bytes().all(|b| b.is_ascii_alphanumeric());
+    let taken = was.tag().len() <= 35
+        && was.tag().split('-').all(part)
+        && was.primary().bytes().all(|b| b.is_ascii_alphabetic());
+    if was.is_tag() || !taken {
+        return None;
+    }
+    let first = Some(Language::new(was.primary()));
+    let words = first.filter(Language::is_tag).unwrap_or_default();
+    let told = format!("“{was}” is no language tag; the words of “{words}” are used.");
+    club.rules.words = words;
+    Some(told)
 }
 
 fn mend_order(club: &mut club::Club) -> Option<String> {
