@@ -142,9 +142,9 @@ fn needles(p: &Participant, field: Field, text: &str, everyday: &Everyday) -> Ve
         return Vec::new();
     }
     let mut all: Vec<Needle> = numbers(text)
-        .into_iter()
+        .iter()
         .filter(|d| d.len() >= PHONE)
-        .map(Needle::Digits)
+        .map(|d| Needle::Digits(subscriber(d).to_owned()))
         .collect();
     let said: Vec<String> = words(text).collect();
     match field {
@@ -199,6 +199,14 @@ fn numbers(text: &str) -> Vec<String> {
         all.push(run);
     }
     all
+}
+
+/// The digits of a telephone number that are the same in national and international notation (ITU-T
+/// E.123): without zeros in front, and at most the last eight.
+fn subscriber(digits: &str) -> &str {
+    let short = digits.trim_start_matches('0');
+    let short = if short.len() < PHONE { digits } else { short };
+    &short[short.len().saturating_sub(8)..]
 }
 
 const MONTHS: [&str; 12] = [
