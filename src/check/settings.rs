@@ -13,12 +13,13 @@ use crate::model::people::Participant;
 use crate::model::profile::Field;
 use crate::model::session::Session;
 use crate::plan::chunks::chunks;
+use crate::plan::since::favourites_shown;
 
 /// Checks everyone who comes; dates of everyone in the club.
 pub fn check(club: &Club, session: &Session, boards: &[Arc<Board>], findings: &mut Vec<Finding>) {
     for board in boards {
         if let Some(who) = club.participant(board.participant) {
-            favourite(session, board, who, findings);
+            favourite(club, session, board, who, findings);
             length(session, board, who, findings);
             first_then(club, session, board, who, findings);
             surprise(session, board, who, findings);
@@ -30,9 +31,17 @@ pub fn check(club: &Club, session: &Session, boards: &[Arc<Board>], findings: &m
 }
 
 /// Published guidance asks for liked activities among the others (Vanderbilt Kennedy Center, Quick
-/// tips for teaching schedule-following skills).
-fn favourite(session: &Session, board: &Board, who: &Participant, findings: &mut Vec<Finding>) {
-    let favourites = &who.profile.favourites;
+/// tips for teaching schedule-following skills). What was shown in a session counts as what is
+/// entered in People.
+fn favourite(
+    club: &Club,
+    session: &Session,
+    board: &Board,
+    who: &Participant,
+    findings: &mut Vec<Finding>,
+) {
+    let mut favourites = who.profile.favourites.clone();
+    favourites.extend(favourites_shown(club, session, who.id));
     if board.steps.is_empty() {
         return;
     }

@@ -70,11 +70,11 @@ pub fn last_record<'a>(
     Some((last, last.records.get(&who)?.for_owner()))
 }
 
-/// The activities that were favourites in any session before this one, newest first.
+/// The activities that were favourites in any session up to this one, newest first.
 pub fn favourites_shown(club: &Club, session: &Session, who: ParticipantId) -> Vec<ActivityId> {
     let key = |s: &Session| (s.date, s.start, s.id);
     let earlier = club.sessions.iter().rev();
-    let earlier = earlier.filter(|s| key(s) < key(session));
+    let earlier = earlier.filter(|s| key(s) <= key(session));
     let mut all = Vec::new();
     for shown in earlier.filter_map(|s| s.records.get(&who)?.for_owner().favourite) {
         if !all.contains(&shown) {

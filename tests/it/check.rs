@@ -15,7 +15,9 @@ use daystrand::model::ids::{
 };
 use daystrand::model::manner::Reach;
 use daystrand::model::people::Participant;
+use daystrand::model::privacy::{Class, Guarded};
 use daystrand::model::profile::{Decision, Field, Papers};
+use daystrand::model::record::Record;
 use daystrand::model::session::{Off, Session, Slot};
 use daystrand::units::Length;
 use jiff::civil::time;
@@ -200,6 +202,40 @@ const CASES: &[Case] = &[
             everyone_likes(c, "Dig");
             let dig = slot(c, "Dig").id;
             hand(c, "leaf").not_today.insert(StepRef::Slot(dig), None);
+        },
+    ),
+    (
+        "what was shown that day is known",
+        "people.no_favourite_known",
+        0,
+        |c| {
+            everyone_likes(c, "Dig");
+            participant(c, "leaf").profile.favourites.clear();
+            shown(c, 0, "leaf", "Dig");
+        },
+    ),
+    (
+        "what will be shown a week later is not known",
+        "people.no_favourite_known",
+        1,
+        |c| {
+            everyone_likes(c, "Dig");
+            participant(c, "leaf").profile.favourites.clear();
+            shown(c, 1, "leaf", "Dig");
+        },
+    ),
+    ("it likes what is elsewhere", "board.no_favourite", 1, |c| {
+        everyone_likes(c, "Dig");
+        likes(c, "leaf", "Splash");
+    }),
+    (
+        "it showed that it likes the dig too",
+        "board.no_favourite",
+        0,
+        |c| {
+            everyone_likes(c, "Dig");
+            likes(c, "leaf", "Splash");
+            shown(c, 0, "leaf", "Dig");
         },
     ),
     ("it can be chosen", "board.no_favourite", 0, |c| {
@@ -635,6 +671,28 @@ fn the_most_serious_come_first_and_a_club_without_sessions_is_checked_too() {
     assert!(check::run(&Club::default(), None).is_empty());
 }
 
+/// The hint of one finding is to note what was shown; from then on it is known.
+#[test]
+fn a_favourite_that_was_shown_is_carried_forward() {
+    let mut club = daystrand::workbench::demo::club();
+    participant(&mut club, "leaf").profile.favourites.clear();
+    let codes = |club: &Club| {
+        let found = check::run(club, Some(&club.sessions[1]));
+        let leaf = club.participants.iter().find(|p| p.mark.as_str() == "leaf");
+        let (id, session) = (leaf.unwrap().id, club.sessions[1].id);
+        let of_leaf = [Spot::Participant(id), Spot::Board(session, id)];
+        let found = found.into_iter().filter(|f| of_leaf.contains(&f.spot));
+        let codes = found.map(|f| f.code).filter(|c| c.contains("favourite"));
+        codes.collect::<Vec<_>>()
+    };
+    assert_eq!(codes(&club), ["people.no_favourite_known"]);
+    // The dig is in the first session alone, the shells in the second.
+    shown(&mut club, 0, "leaf", "Dig");
+    assert_eq!(codes(&club), ["board.no_favourite"]);
+    shown(&mut club, 0, "leaf", "Find shells");
+    assert_eq!(codes(&club), Vec::<&str>::new());
+}
+
 #[test]
 fn the_demo_has_nothing_to_look_at() {
     let club = daystrand::workbench::demo::club();
@@ -702,6 +760,23 @@ fn everyone_likes(club: &mut Club, label: &str) {
     for p in &mut club.participants {
         Arc::make_mut(p).profile.favourites = [id].into();
     }
+}
+
+fn likes(club: &mut Club, mark: &str, label: &str) {
+    let id = activity(club, label).id;
+    participant(club, mark).profile.favourites = [id].into();
+}
+
+/// Writes down after one of the sessions what somebody's favourite was.
+fn shown(club: &mut Club, session: usize, mark: &str, label: &str) {
+    let favourite = Some(activity(club, label).id);
+    let who = participant(club, mark).id;
+    let record = Record {
+        favourite,
+        ..Record::default()
+    };
+    let records = &mut Arc::make_mut(&mut club.sessions[session]).records;
+    records.insert(who, Guarded::new(Class::Coordinator, record));
 }
 
 /// The board of one participant is to be looked at again so many days after the session.
