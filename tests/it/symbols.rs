@@ -9,5 +9,6 @@ mod paint;
 mod parse;
 mod reader;
 mod reference;
+mod refusals;
 mod signs;
 mod words;

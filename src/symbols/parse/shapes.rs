@@ -6,12 +6,22 @@ use std::str::FromStr;
 
 use resvg::usvg::roxmltree::Node;
 use resvg::usvg::tiny_skia_path::{Path as SkPath, PathBuilder, Rect};
-use svgtypes::{Length, LengthUnit, PointsParser, SimplePathSegment, SimplifyingPathParser};
+use svgtypes::{
+    Length, LengthUnit, NumberListParser, PointsParser, SimplePathSegment, SimplifyingPathParser,
+};
 
 use super::{Refusal, refuse};
 
 /// How far a curve may lie from the arc it stands for, before it is put on the canvas.
 const ARC: f64 = 0.1;
+
+/// Beyond this a number is no place in any drawing, and an arc there would be taken apart into curves
+/// without end: it draws nothing.
+const FARTHEST: f64 = 1e9;
+
+fn is_far(number: f64) -> bool {
+    number.is_nan() || number.abs() > FARTHEST
+}
 
 /// A length in the drawing's own units.
 ///
@@ -110,7 +120,19 @@ fn basic(node: Node) -> Result<Option<SkPath>, Refusal> {
     }
 }
 
+/// Whether a path has arcs and a number that is far beyond any drawing.
+fn has_far_arc(text: &str) -> bool {
+    let signs = |c: char| !c.is_ascii_alphabetic() || matches!(c, 'e' | 'E');
+    text.contains(['a', 'A']) && {
+        let numbers = text.replace(|c| !signs(c), " ");
+        NumberListParser::from(numbers.as_str()).any(|n| n.is_ok_and(is_far))
+    }
+}
+
 fn data(text: &str) -> Result<Option<SkPath>, Refusal> {
+    if has_far_arc(text) {
+        return Ok(None);
+    }
     // A segment takes about a dozen letters.
     let mut pen = PathBuilder::with_capacity(text.len() / 12 + 2, text.len() / 6 + 4);
     for seg in SimplifyingPathParser::from(text) {
@@ -174,6 +196,9 @@ fn rect(node: Node) -> Result<Option<SkPath>, Refusal> {
     if rx <= 0.0 || ry <= 0.0 {
         return Ok(Rect::from_xywh(x, y, w, h).map(PathBuilder::from_rect));
     }
+    if [x, y, w, h].iter().any(|v| is_far(f64::from(*v))) {
+        return Ok(None);
+    }
     let mut pen = PathBuilder::new();
     pen.move_to(x + rx, y);
     pen.line_to(x + w - rx, y);
@@ -189,7 +214,8 @@ fn rect(node: Node) -> Result<Option<SkPath>, Refusal> {
 }
 
 fn ellipse(cx: f32, cy: f32, rx: f32, ry: f32) -> Option<SkPath> {
-    if rx <= 0.0 || ry <= 0.0 {
+    let far = [cx, cy, rx, ry].iter().any(|v| is_far(f64::from(*v)));
+    if rx <= 0.0 || ry <= 0.0 || far {
         return None;
     }
     let mut pen = PathBuilder::new();
