@@ -7,11 +7,13 @@ use std::sync::Arc;
 use super::desk::{Desk, Person};
 use super::equipment;
 use super::flow::{Flow, Piece};
+use super::forms;
 use super::frame::{self, Footer, Header, picture};
 use super::session_sheet::{
     LETTERS_PT, MOST_LINES, SMALL_PT, heading, letters, tick_line, tick_lines,
 };
 use super::shapes::{Look, rounded};
+use super::story::numbers;
 use super::words::{CLEAR, TIGHT, Words};
 use super::writer::{Coordinator, PageWriter};
 use super::{Sheet, SheetKind, Turn, ink, plan_code};
@@ -219,26 +221,25 @@ fn board_row(desk: &Desk<'_>, person: &Person<'_>, affected: &Affected, room: Re
         .words(rest.left(Point::new(text_x, below), ink::SOFT))
 }
 
-/// "1 change tile; 1 tile: Push the boat".
+/// "1 change tile; 1 tile: Push the boat; object: the blue cup".
 fn tiles(affected: &Affected) -> String {
-    let change = counted(affected.changes.len(), "change tile");
-    let instead: Vec<&str> = affected
-        .changes
+    let changes = &affected.changes;
+    let mut all = vec![counted(changes.len(), "change tile")];
+    let tiles: Vec<&str> = changes
         .iter()
-        .filter_map(|c| c.instead.as_ref())
-        .map(|(_, words)| words.trim())
+        .filter_map(Change::tile)
+        .map(str::trim)
         .collect();
-    if instead.is_empty() {
-        return change;
+    if !tiles.is_empty() {
+        let count = counted(tiles.len(), "tile");
+        all.push(format!("{count}: {}", tiles.join(", ")));
     }
-    format!(
-        "{change}; {}: {}",
-        counted(instead.len(), "tile"),
-        instead.join(", ")
-    )
+    let things = changes.iter().filter_map(|c| c.thing.as_deref());
+    all.extend(things.map(forms::object_words));
+    all.join("; ")
 }
 
-/// "Story pages 8 Ride the boat, 9 Push the boat": the pages as the story counts them.
+/// "Story pages 8 Ride the boat, 9–10 Push the boat": the pages as they are counted at their foot.
 fn story_pages(desk: &Desk<'_>, person: &Person<'_>) -> String {
     let story = tell(desk.club, desk.session, &person.board, person.who);
     let steps = &person.board.steps;
@@ -249,9 +250,12 @@ fn story_pages(desk: &Desk<'_>, person: &Person<'_>) -> String {
     let pages: Vec<String> = story
         .pages
         .iter()
-        .enumerate()
-        .filter(|(_, p)| p.kind == PageKind::NotToday || p.step.is_some_and(comes_instead))
-        .map(|(i, p)| format!("{} {}", i + 1, p.heading.trim()))
+        .zip(numbers(desk, person, &story))
+        .filter(|(p, _)| p.kind == PageKind::NotToday || p.step.is_some_and(comes_instead))
+        .map(|(p, (first, last))| match p.heading.trim() {
+            heading if first == last => format!("{first} {heading}"),
+            heading => format!("{first}–{last} {heading}"),
+        })
         .collect();
     let word = if pages.len() == 1 { "page" } else { "pages" };
     format!("Story {word} {}.", pages.join(", "))

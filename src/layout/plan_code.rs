@@ -72,6 +72,10 @@ fn add_board(hash: &mut Fnv, club: &Club, board: &Board, who: &Participant) {
     for ready in cards::dry_replacements(club, board) {
         hash.words(ready.dry.symbol.as_str());
         hash.words(&ready.dry.label);
+        let form = who.manner.form_of(Some(ready.activity));
+        if form != who.manner.form {
+            hash.number(place(&Form::ALL, form));
+        }
     }
     let further = cards::always_there_for(club, who).into_iter();
     for card in further.chain([cards::change(club), cards::choose(club)]) {

@@ -12,6 +12,7 @@ use crate::model::board::{Step, StepState};
 use crate::model::manner::Form;
 use crate::model::people::{Helper, Role as HelperRole};
 use crate::page::Role;
+use crate::story::cards;
 use crate::text::Style;
 use crate::units::{Length, Point, Rect, Size};
 
@@ -114,14 +115,15 @@ pub(super) fn add_participants(
 }
 
 /// Adds the real things that stand for steps: whose and what, with a box to tick when it is packed.
-pub(super) fn add_objects(people: &[Person<'_>], room: Rect, flow: &mut Flow<Coordinator>) {
+pub(super) fn add_objects(
+    desk: &Desk<'_>,
+    people: &[Person<'_>],
+    room: Rect,
+    flow: &mut Flow<Coordinator>,
+) {
     let mut lines = Vec::new();
     for person in people {
-        let steps = person.board.steps.iter();
-        let things = steps.filter(|s| s.form == Form::Object && s.state != StepState::NotToday);
-        for step in things {
-            let (mark, thing) = (&person.mark_words, step.thing.trim());
-            let line = format!("{mark}: {thing}, for {}", step.label.trim());
+        for line in objects(desk, person) {
             if !lines.contains(&line) {
                 lines.push(line);
             }
@@ -134,6 +136,29 @@ pub(super) fn add_objects(people: &[Person<'_>], room: Rect, flow: &mut Flow<Coo
     for line in tick_lines(&lines, room) {
         flow.push(line);
     }
+}
+
+/// The things of one board, then those that are ready for what may be called off.
+fn objects(desk: &Desk<'_>, person: &Person<'_>) -> Vec<String> {
+    let mark = &person.mark_words;
+    let steps = person.board.steps.iter();
+    let things = steps.filter(|s| s.form == Form::Object && s.state != StepState::NotToday);
+    let mut all: Vec<String> = things
+        .map(|s| format!("{mark}: {}, for {}", s.thing.trim(), s.label.trim()))
+        .collect();
+    let manner = &person.who.manner;
+    for ready in cards::dry_replacements(desk.club, &person.board) {
+        let activity = Some(ready.activity);
+        if manner.form_of(activity) == Form::Object {
+            let usual = desk.club.activity(ready.activity);
+            let usual = usual.map(|a| a.thing.as_str()).filter(|t| !t.is_empty());
+            let thing = manner.thing_of(activity).or(usual);
+            let thing = thing.unwrap_or(&ready.dry.label).trim();
+            let of = ready.instead_of.trim();
+            all.push(format!("{mark}: {thing}, ready instead of {of}"));
+        }
+    }
+    all
 }
 
 fn participant(desk: &Desk<'_>, person: &Person<'_>, note: &str, room: Rect) -> Piece {

@@ -49,7 +49,7 @@ pub(super) fn lay_out(desk: &mut Desk<'_>) -> Sheet {
     session_table::add(desk, &clock, room, &mut flow);
     counts(desk, &people, room, &mut flow);
     session_people::add_helpers(desk, room, &mut flow);
-    session_people::add_objects(&people, room, &mut flow);
+    session_people::add_objects(desk, &people, room, &mut flow);
     session_people::add_participants(desk, &people, room, &mut flow);
     let title = match desk.session.title.trim() {
         "" => "Session".to_owned(),

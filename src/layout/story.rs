@@ -76,6 +76,21 @@ pub(super) fn lay_out(desk: &mut Desk<'_>, person: &Person<'_>) -> Vec<Page> {
         .collect()
 }
 
+/// On which sheet of paper each page of the story begins, and on which it ends; counted from one, as
+/// at the foot of each.
+pub(super) fn numbers(desk: &Desk<'_>, person: &Person<'_>, story: &Story) -> Vec<(usize, usize)> {
+    let m = measures(desk, person);
+    let mut last = 0;
+    let leaves = story.pages.iter().map(|page| flow(page, &m).len());
+    leaves
+        .map(|leaves| {
+            let first = last + 1;
+            last += leaves;
+            (first, last)
+        })
+        .collect()
+}
+
 fn measures(desk: &Desk<'_>, person: &Person<'_>) -> Measures {
     let size = desk.page_size(Turn::Portrait);
     let edge = frame::EDGE;

@@ -76,7 +76,8 @@ pub(super) struct TileSet {
 }
 
 impl TileSet {
-    /// The set of a participant. Steps that are real things have no tile.
+    /// The set of a participant. Steps that are real things have no tile, nor has what is ready
+    /// instead and is one.
     pub fn of(desk: &Desk<'_>, person: &Person<'_>) -> Self {
         let board = desk.board_spot(person);
         let steps = person.board.steps.iter();
@@ -84,6 +85,9 @@ impl TileSet {
         let mut faces: Vec<Face> = steps.map(|s| step_face(desk, person, s)).collect();
         for ready in cards::dry_replacements(desk.club, &person.board) {
             let form = person.who.manner.form_of(Some(ready.activity));
+            if form == Form::Object {
+                continue;
+            }
             faces.push(plain(ready.dry, form, Spot::Activity(ready.activity)));
         }
         faces.push(plain(cards::change(desk.club), Form::Drawing, board));
@@ -215,8 +219,8 @@ fn step_face(desk: &Desk<'_>, person: &Person<'_>, step: &Step) -> Face {
     }
 }
 
-/// A tile that is no step. A real thing or a sentence has no card of its own here: a drawing stands
-/// for it.
+/// A tile that is no step. A real thing or a sentence that can be chosen has no card of its own: a
+/// drawing stands for it.
 fn plain(card: Card, form: Form, spot: Spot) -> Face {
     let form = match form {
         Form::Object | Form::Sentence => Form::Drawing,

@@ -1,6 +1,6 @@
 //! Removable tiles: one for each step of the board that is not a real thing, then the dry
-//! replacements of what is in the water, the change tile and the pointers; then a card for each
-//! choice.
+//! replacements of what is in the water that are none either, the change tile and the pointers; then
+//! a card for each choice.
 
 use super::SheetKind;
 use super::choice_card;

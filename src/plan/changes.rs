@@ -7,6 +7,7 @@ use std::sync::Arc;
 use crate::model::board::{Board, Step, StepState};
 use crate::model::club::Club;
 use crate::model::ids::{ActivityId, ParticipantId, StepRef};
+use crate::model::manner::Form;
 use crate::model::session::Session;
 
 /// All that follows from what is not today.
@@ -29,7 +30,7 @@ impl Changes {
     /// Tiles of what comes instead that are handed out, one for each change on each board.
     pub fn dry_tiles(&self) -> usize {
         let all = self.boards.iter().flat_map(|b| &b.changes);
-        all.filter(|c| c.instead.is_some()).count()
+        all.filter(|c| c.tile().is_some()).count()
     }
 
     /// Change tiles that are handed out: one for each change on each board.
@@ -59,6 +60,16 @@ pub struct Change {
     pub was: String,
     /// What comes instead: its step and words.
     pub instead: Option<(StepRef, String)>,
+    /// The real thing that is handed over for what comes instead, if it is not a tile.
+    pub thing: Option<String>,
+}
+
+impl Change {
+    /// The words of the tile of what comes instead, if there is one.
+    pub fn tile(&self) -> Option<&str> {
+        let instead = self.instead.as_ref().filter(|_| self.thing.is_none());
+        instead.map(|(_, words)| words.as_str())
+    }
 }
 
 /// What follows for the boards of all who come.
@@ -112,10 +123,13 @@ fn change(board: &Board, step: &Step) -> Change {
         StepRef::Slot(slot) => board.position(StepRef::Instead(slot)),
         _ => None,
     };
+    let instead = instead.map(|i| &board.steps[i]);
+    let thing = instead.filter(|s| s.form == Form::Object);
     Change {
         step: step.at,
         was: step.label.clone(),
-        instead: instead.map(|i| (board.steps[i].at, board.steps[i].label.clone())),
+        instead: instead.map(|s| (s.at, s.label.clone())),
+        thing: thing.map(|s| s.thing.clone()),
     }
 }
 

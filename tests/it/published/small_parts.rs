@@ -127,7 +127,10 @@ fn long_pieces_stand_upright_lean_or_stay_out() {
 
 #[test]
 fn discs_fit_up_to_the_diameter() {
-    assert_eq!(fit_disc(mm(13.0), Gauge::Inch), Fit::Fits, "a fastener dot");
+    for dot in [13.0, 15.0] {
+        assert_eq!(fit_disc(mm(dot), Gauge::Inch), Fit::Fits, "a fastener dot");
+        assert_eq!(fit_disc(mm(dot), Gauge::Millimetre), Fit::Fits);
+    }
     assert_eq!(fit_disc(mm(31.7), Gauge::Inch), Fit::Fits);
     assert_eq!(fit_disc(mm(31.748), Gauge::Inch), Fit::Fits);
     assert_eq!(fit_disc(mm(31.748), Gauge::Millimetre), Fit::DoesNotFit);
@@ -139,4 +142,32 @@ fn the_limit_is_the_wider_gauge_and_the_allowance() {
     let exact = Gauge::Inch.diameter() + CUTTING_ALLOWANCE;
     assert!(LOOK_BELOW >= exact && LOOK_BELOW - exact < mm(0.1));
     assert_eq!(finished_side(mm(60.0), mm(4.0)), mm(68.0));
+}
+
+/// Printed side, film around it, finished side, whether the club is told: 22 + 2 x 4 = 30 mm goes
+/// in, 32 + 2 x 4 = 40 mm stays out.
+#[test]
+fn a_club_is_told_of_tiles_that_fit() {
+    for (printed, seal, finished, told) in [
+        (22.0, 4.0, 30.0, true),
+        (30.0, 0.0, 30.0, true),
+        (32.0, 4.0, 40.0, false),
+        (40.0, 0.0, 40.0, false),
+    ] {
+        let mut club = crate::fixture::club();
+        club.rules.seal = mm(seal);
+        for p in &mut club.participants {
+            std::sync::Arc::make_mut(p).tile = mm(printed);
+        }
+        assert_eq!(finished_side(mm(printed), mm(seal)), mm(finished));
+        let found = daystrand::check::run(&club, None).into_iter();
+        let found: Vec<_> = found.filter(|f| f.code == "print.small_tile").collect();
+        let all = if told { club.participants.len() } else { 0 };
+        assert_eq!(found.len(), all, "{printed} mm with {seal} mm of film");
+        for f in found {
+            let size = format!("{finished:.1} mm wide and goes into the gauge");
+            assert!(f.sentence.contains(&size), "{}", f.sentence);
+            assert!(f.hint.contains("Fastener dots fit the gauge"), "{}", f.hint);
+        }
+    }
 }
