@@ -7,6 +7,7 @@ mod looks;
 mod painter;
 mod people;
 mod places;
+mod season;
 
 use daystrand::ui::app::App;
 use daystrand::workbench::Workbench;
