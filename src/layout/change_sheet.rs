@@ -1,6 +1,6 @@
-//! The coordinator's one page for a day that changes: what is called off and what comes instead,
+//! The coordinator's page for a day that changes: what is called off and what comes instead,
 //! whose boards show it, which tiles to hand out, which pages of which story change, what stays at
-//! home and what is needed instead, and who is told apart and earlier.
+//! home and what is needed instead, and who is told apart and earlier. One page where that can be.
 
 use std::sync::Arc;
 
@@ -9,14 +9,12 @@ use super::equipment;
 use super::flow::{Flow, Piece};
 use super::forms;
 use super::frame::{self, Footer, Header, picture};
-use super::session_sheet::{
-    LETTERS_PT, MOST_LINES, SMALL_PT, heading, letters, tick_line, tick_lines,
-};
+use super::session_sheet::{MOST_LINES, heading_below, tick_line_in, tick_lines_in};
 use super::shapes::{Look, rounded};
 use super::story::numbers;
 use super::words::{CLEAR, TIGHT, Words};
 use super::writer::{Coordinator, PageWriter};
-use super::{Sheet, SheetKind, Turn, ink, plan_code};
+use super::{Sheet, SheetKind, Turn, ink, of_today, plan_code};
 use crate::model::board::Board;
 use crate::model::profile::Field;
 use crate::page::Role;
@@ -48,14 +46,79 @@ pub(super) fn lay_out(desk: &mut Desk<'_>) -> Sheet {
     }
 }
 
+/// Letters: clear-print guidance (CNIB, UK Association for Accessible Formats) calls nothing under 12
+/// points clear.
+const PT: f64 = 12.0;
+/// Between two columns, and the narrowest that one may be.
+const COLUMN_GAP: Length = Length::um(8_000);
+const NARROWEST: Length = Length::um(80_000);
+
+/// How the sheet is set: where its first column stands, and how much white there is.
+#[derive(Clone, Copy, Debug)]
+struct Setting {
+    room: Rect,
+    columns: usize,
+    /// White between things, as a share of the usual.
+    white: f64,
+}
+
+impl Setting {
+    /// All of them, the roomiest first.
+    fn all(page: Rect) -> Vec<Self> {
+        let half = Rect {
+            w: (page.w - COLUMN_GAP) / 2,
+            ..page
+        };
+        let mut all = Vec::new();
+        for (columns, room) in [(1, page), (2, half)] {
+            for white in [1.0, 0.5] {
+                all.push(Self {
+                    room,
+                    columns,
+                    white,
+                });
+            }
+        }
+        all.retain(|s| s.columns == 1 || s.room.w >= NARROWEST);
+        all
+    }
+
+    fn white(&self, usual: f64) -> Length {
+        Length::mm(usual).scale(self.white)
+    }
+
+    fn places(&self) -> Vec<Rect> {
+        let place = |i: usize| Rect {
+            x: self.room.x + (self.room.w + COLUMN_GAP) * i as i64,
+            ..self.room
+        };
+        (0..self.columns).map(place).collect()
+    }
+
+    fn heading(&self, words: &str) -> Piece {
+        heading_below(self.white(6.0), words, self.room)
+    }
+
+    /// A piece with the white below it that belongs to the setting.
+    fn spaced(&self, mut piece: Piece, below: f64) -> Piece {
+        piece.height -= Length::mm(below) - self.white(below);
+        piece
+    }
+}
+
+fn letters() -> Style {
+    Style::regular(Length::pt(PT))
+}
+
+/// One page if smaller gaps or two columns make it one; else as few as can be.
 fn pages(desk: &Desk<'_>, people: &[Person<'_>], changes: &Changes) -> Vec<crate::page::Page> {
     let size = desk.page_size(Turn::Portrait);
-    let room = frame::content(size);
-    let mut flow: Flow<Coordinator> = Flow::new();
-    add_called_off(changes, room, &mut flow);
-    add_told_first(desk, people, changes, room, &mut flow);
-    add_boards(desk, people, changes, room, &mut flow);
-    add_things(changes, room, &mut flow);
+    let settings = Setting::all(frame::content(size)).into_iter();
+    let set = settings.map(|s| (flow(desk, people, changes, &s), s));
+    let shortest = set.min_by_key(|(flow, s)| flow.pages_needed(s.room.h, s.columns));
+    let Some((flow, setting)) = shortest else {
+        return Vec::new();
+    };
     let code = plan_code::of_boards(desk.club, people.iter().map(|p| (&p.board, p.who)));
     let date = when::full_date(desk.session.date);
     let below = format!(
@@ -65,12 +128,15 @@ fn pages(desk: &Desk<'_>, people: &[Person<'_>], changes: &Changes) -> Vec<crate
         counted(changes.dry_tiles(), "tile of what comes instead"),
     );
     let begin = |page: usize, pages: usize| {
-        let what = format!("Change sheet, page {page} of {pages}, for the coordinator only");
+        let what = format!("Change sheet, page {page} of {pages}");
         let mut writer = PageWriter::new(size, what.clone());
         let header = Header {
             mark: None,
             mark_words: "",
-            title: "What changes today",
+            title: match page {
+                1 => "What changes today",
+                _ => "What changes today goes on",
+            },
             below: &below,
         };
         let footer = Footer {
@@ -80,8 +146,22 @@ fn pages(desk: &Desk<'_>, people: &[Person<'_>], changes: &Changes) -> Vec<crate
         frame::draw(&mut writer, size, &header, &footer);
         writer
     };
-    let pages = flow.into_pages(room, begin);
+    let pages = flow.into_columns(&setting.places(), begin);
     pages.into_iter().map(PageWriter::finish).collect()
+}
+
+fn flow(
+    desk: &Desk<'_>,
+    people: &[Person<'_>],
+    changes: &Changes,
+    setting: &Setting,
+) -> Flow<Coordinator> {
+    let mut flow = Flow::new();
+    add_called_off(changes, setting, &mut flow);
+    add_told_first(desk, people, changes, setting, &mut flow);
+    add_boards(desk, people, changes, setting, &mut flow);
+    add_things(changes, setting, &mut flow);
+    flow
 }
 
 fn counted(n: usize, thing: &str) -> String {
@@ -93,8 +173,8 @@ fn counted(n: usize, thing: &str) -> String {
 }
 
 /// What is called off, each once, with what comes instead and for how many.
-fn add_called_off(changes: &Changes, room: Rect, flow: &mut Flow<Coordinator>) {
-    flow.push(heading("Not today", room));
+fn add_called_off(changes: &Changes, setting: &Setting, flow: &mut Flow<Coordinator>) {
+    flow.push(setting.heading("Not today"));
     let mut all: Vec<(String, usize)> = Vec::new();
     for change in changes.boards.iter().flat_map(|b| &b.changes) {
         let words = change_words(change);
@@ -105,7 +185,7 @@ fn add_called_off(changes: &Changes, room: Rect, flow: &mut Flow<Coordinator>) {
     }
     for (words, boards) in all {
         let words = format!("{words} ({})", counted(boards, "board"));
-        flow.push(plain_line(&words, room));
+        flow.push(plain_line(&words, setting));
     }
 }
 
@@ -118,10 +198,10 @@ fn change_words(change: &Change) -> String {
     }
 }
 
-fn plain_line(words: &str, room: Rect) -> Piece {
-    let words = Words::wrapped(words, &letters(), room.w, CLEAR, MOST_LINES);
-    let at = Point::new(room.x, Length::ZERO);
-    Piece::new(words.height() + Length::mm(1.6)).words(words.left(at, ink::INK))
+fn plain_line(words: &str, setting: &Setting) -> Piece {
+    let words = Words::wrapped(words, &letters(), setting.room.w, CLEAR, MOST_LINES);
+    let at = Point::new(setting.room.x, Length::ZERO);
+    Piece::new(words.height() + setting.white(1.6)).words(words.left(at, ink::INK))
 }
 
 /// Who is told apart from the others and earlier, how they want to be warned, and what of today is
@@ -130,7 +210,7 @@ fn add_told_first(
     desk: &Desk<'_>,
     people: &[Person<'_>],
     changes: &Changes,
-    room: Rect,
+    setting: &Setting,
     flow: &mut Flow<Coordinator>,
 ) {
     let affected = |p: &Person<'_>| changes.boards.iter().any(|b| b.participant == p.who.id);
@@ -146,23 +226,17 @@ fn add_told_first(
             facts.push("apart from the others and earlier".to_owned());
         }
         facts.extend(warnings.filter(|w| !w.is_empty()).map(str::to_owned));
-        if let Some(hard) = flow.may_show(profile.hard()) {
-            let today = hard.iter();
-            let today = today.filter(|(c, _)| desk.session.conditions.contains(c));
-            facts.extend(today.map(|(c, helps)| match helps.trim() {
-                "" => format!("hard today: {}", c.label()),
-                helps => format!("hard today: {}; helps: {helps}", c.label()),
-            }));
-        }
+        facts.extend(of_today::hard(desk, person, flow));
         if !facts.is_empty() {
             let text = format!("{}: {}", named(person), facts.join(" · "));
-            lines.push((!early, tick_line(&text, room)));
+            let line = tick_line_in(&letters(), &text, setting.room);
+            lines.push((!early, setting.spaced(line, 1.8)));
         }
     }
     // Who is told apart comes first.
     lines.sort_by_key(|(later, _)| *later);
     if !lines.is_empty() {
-        flow.push(heading("Tell first", room));
+        flow.push(setting.heading("Tell first"));
         for (_, line) in lines {
             flow.push(line);
         }
@@ -178,46 +252,58 @@ fn add_boards(
     desk: &Desk<'_>,
     people: &[Person<'_>],
     changes: &Changes,
-    room: Rect,
+    setting: &Setting,
     flow: &mut Flow<Coordinator>,
 ) {
-    flow.push(heading("Boards, tiles, stories", room));
+    flow.push(setting.heading("Boards, tiles, stories"));
     for affected in &changes.boards {
         let person = people.iter().find(|p| p.who.id == affected.participant);
         if let Some(person) = person {
-            flow.push(board_row(desk, person, affected, room));
+            flow.push(board_row(desk, person, affected, setting));
         }
     }
 }
 
-fn board_row(desk: &Desk<'_>, person: &Person<'_>, affected: &Affected, room: Rect) -> Piece {
-    let top = Length::mm(0.4);
+/// Mark and name, beside them or below what changes.
+fn board_row(
+    desk: &Desk<'_>,
+    person: &Person<'_>,
+    affected: &Affected,
+    setting: &Setting,
+) -> Piece {
+    let (room, top) = (setting.room, Length::mm(0.4));
     let plate = Rect::new(Point::new(room.x, top), Size::square(Length::mm(8.0)));
     let x = plate.right() + Length::mm(3.5);
-    let name_width = room.w.scale(0.2);
-    let bold = Style::bold(Length::pt(LETTERS_PT));
+    let beside = setting.columns == 1;
+    let name_width = match beside {
+        true => room.w.scale(0.2),
+        false => room.right() - x,
+    };
+    let bold = Style::bold(Length::pt(PT));
     let name = Words::wrapped(&named(person), &bold, name_width, TIGHT, 3);
-    let text_x = x + name_width + Length::mm(3.0);
+    let (text_x, text_y) = match beside {
+        true => (x + name_width + Length::mm(3.0), Length::ZERO),
+        false => (x, name.height() + Length::mm(0.6)),
+    };
     let width = room.right() - text_x;
     let all: Vec<String> = affected.changes.iter().map(change_words).collect();
     let what = Words::wrapped(&all.join("; "), &letters(), width, CLEAR, MOST_LINES);
-    let small = Style::regular(Length::pt(SMALL_PT));
     let rest = format!("{}. {}", tiles(affected), story_pages(desk, person));
-    let rest = Words::wrapped(&rest, &small, width, CLEAR, MOST_LINES);
-    let below = what.height() + Length::mm(0.6);
+    let rest = Words::wrapped(&rest, &letters(), width, CLEAR, MOST_LINES);
+    let below = text_y + what.height() + Length::mm(0.6);
     let height = (below + rest.height())
         .max(name.height())
-        .max(plate.h + top);
+        .max(plate.bottom());
     let look = Look::line(ink::SEAL_EDGE, ink::THIN);
     let mark = vec![
         rounded(plate, Length::mm(1.8), look),
         picture(&person.mark, plate.shrink(Length::mm(1.3))),
     ];
     let alt = format!("Mark: {}", person.mark_words);
-    Piece::new(height + Length::mm(2.6))
+    Piece::new(height + setting.white(2.6))
         .with(Role::Figure { alt }, None, mark)
         .words(name.left(Point::new(x, Length::ZERO), ink::INK))
-        .words(what.left(Point::new(text_x, Length::ZERO), ink::INK))
+        .words(what.left(Point::new(text_x, text_y), ink::INK))
         .words(rest.left(Point::new(text_x, below), ink::SOFT))
 }
 
@@ -261,7 +347,7 @@ fn story_pages(desk: &Desk<'_>, person: &Person<'_>) -> String {
     format!("Story {word} {}.", pages.join(", "))
 }
 
-fn add_things(changes: &Changes, room: Rect, flow: &mut Flow<Coordinator>) {
+fn add_things(changes: &Changes, setting: &Setting, flow: &mut Flow<Coordinator>) {
     for (title, things) in [
         ("No longer needed", &changes.stays),
         ("Needed now", &changes.comes),
@@ -271,9 +357,9 @@ fn add_things(changes: &Changes, room: Rect, flow: &mut Flow<Coordinator>) {
         if things.is_empty() {
             continue;
         }
-        flow.push(heading(title, room));
-        for line in tick_lines(&things, room) {
-            flow.push(line);
+        flow.push(setting.heading(title));
+        for line in tick_lines_in(&letters(), &things, setting.room) {
+            flow.push(setting.spaced(line, 1.8));
         }
     }
 }

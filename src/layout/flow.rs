@@ -1,4 +1,5 @@
-//! Pieces one below the other, over as many pages as they take, for readers of one class.
+//! Pieces one below the other, over as many columns and pages as they take, for readers of one
+//! class.
 
 use std::marker::PhantomData;
 
@@ -93,6 +94,11 @@ impl<A: Audience> Flow<A> {
         self.pieces.push(piece);
     }
 
+    /// How many pages the pieces take in columns of a height.
+    pub fn pages_needed(&self, height: Length, columns: usize) -> usize {
+        self.breaks(height).len().div_ceil(columns.max(1))
+    }
+
     /// The pieces page by page. Each page goes through `begin`, which is told its number and how
     /// many there are.
     pub fn into_pages(
@@ -100,18 +106,32 @@ impl<A: Audience> Flow<A> {
         room: Rect,
         begin: impl Fn(usize, usize) -> PageWriter<A>,
     ) -> Vec<PageWriter<A>> {
-        let breaks = self.breaks(room.h);
-        let count = breaks.len();
+        self.into_columns(&[room], begin)
+    }
+
+    /// The same in columns side by side, all as high as the first, for which the pieces were made.
+    pub fn into_columns(
+        self,
+        columns: &[Rect],
+        begin: impl Fn(usize, usize) -> PageWriter<A>,
+    ) -> Vec<PageWriter<A>> {
+        let Some(first) = columns.first() else {
+            return Vec::new();
+        };
+        let breaks = self.breaks(first.h);
+        let count = breaks.len().div_ceil(columns.len());
         let mut pieces = self.pieces.into_iter();
         let mut pages = Vec::with_capacity(count);
-        for (i, pieces_here) in breaks.into_iter().enumerate() {
+        for (i, breaks_here) in breaks.chunks(columns.len()).enumerate() {
             let mut page = begin(i + 1, count);
-            let mut y = room.y;
-            for piece in pieces.by_ref().take(pieces_here) {
-                for block in piece.blocks {
-                    page.put(moved(block, y));
+            for (column, pieces_here) in columns.iter().zip(breaks_here) {
+                let mut y = column.y;
+                for piece in pieces.by_ref().take(*pieces_here) {
+                    for block in piece.blocks {
+                        page.put(moved(block, column.x - first.x, y));
+                    }
+                    y += piece.height;
                 }
-                y += piece.height;
             }
             pages.push(page);
         }
@@ -142,8 +162,8 @@ impl<A: Audience> Flow<A> {
     }
 }
 
-fn moved(block: Block, down: Length) -> Block {
-    let at = |p: Point| p.moved(Length::ZERO, down);
+fn moved(block: Block, right: Length, down: Length) -> Block {
+    let at = |p: Point| p.moved(right, down);
     let items = block
         .items
         .into_iter()
@@ -159,6 +179,7 @@ fn moved(block: Block, down: Length) -> Block {
             },
             Item::Symbol { rect, key, art } => Item::Symbol {
                 rect: Rect {
+                    x: rect.x + right,
                     y: rect.y + down,
                     ..rect
                 },

@@ -1,10 +1,11 @@
-//! What stands around the content of every sheet: whose it is, what it is, which plan it came from,
-//! and a bar to measure whether the printer kept the size.
+//! What stands around the content of every sheet: whose it is, what it is and who may see it, which
+//! plan it came from, and a bar to measure whether the printer kept the size.
 
 use super::ink;
-use super::shapes::{Look, line, rounded};
+use super::shapes::{Look, circle, line, rounded};
 use super::words::{TIGHT, Words};
 use super::writer::{Audience, PageWriter};
+use crate::model::privacy::Class;
 use crate::page::{Item, SymbolKey};
 use crate::symbols::library::Drawn;
 use crate::text::Style;
@@ -22,6 +23,9 @@ pub const HEADER: Length = Length::um(16_000);
 const FOOTER: Length = Length::um(9_500);
 /// The same on a narrow page, where all stands below the bar.
 const NARROW_FOOTER: Length = Length::um(13_500);
+
+/// Side of the sign of who may see a page.
+const SIGN: Length = Length::um(2_000);
 
 /// What stands above.
 #[derive(Clone, Debug)]
@@ -130,7 +134,7 @@ pub fn draw_footer<A: Audience>(page: &mut PageWriter<A>, size: Size, footer: &F
     let m = EDGE;
     let top = size.h - footer_room(size);
     let at = Point::new(m, top + Length::mm(1.8));
-    page.artifact(check_bar(at));
+    let mut marks = check_bar(at);
     let small = Style::regular(Length::pt(8.0));
     let bold = Style::bold(Length::pt(8.0));
     let width = size.w - m * 2;
@@ -144,8 +148,13 @@ pub fn draw_footer<A: Audience>(page: &mut PageWriter<A>, size: Size, footer: &F
     };
     let what_top = if is_narrow(size) { below } else { top };
     let right = size.w - m;
-    let what = Words::line(&footer.what, &small, beside);
+    let what = with_readers::<A>(&footer.what);
+    let what = Words::line(&what, &small, beside - SIGN * 2);
     page.paragraph(None, what.right(Point::new(right, what_top), ink::SOFT));
+    let sign_x = right - what.width() - SIGN;
+    let sign_y = what_top + what.height() / 2;
+    marks.extend(sign(A::CLASS, Point::new(sign_x, sign_y)));
+    page.artifact(marks);
     let plan = Words::line(&footer.plan, &bold, width);
     let y = what_top + Length::pt(8.0).scale(TIGHT) + Length::mm(0.6);
     page.paragraph(None, plan.right(Point::new(right, y), ink::INK));
@@ -160,15 +169,42 @@ pub fn draw_tight_footer<A: Audience>(
 ) {
     let m = super::grid::MARGIN;
     let at = Point::new(m, below + Length::mm(2.0));
-    page.artifact(check_bar(at));
+    let mut marks = check_bar(at);
     let letters = Length::pt(6.5);
     let words = Words::line(BAR_WORDS, &Style::regular(letters), size.w);
     let top = at.y + Length::mm(1.3);
     page.artifact(words.left(Point::new(m, top), ink::SOFT));
-    let room = size.w - m * 2 - words.width() - Length::mm(4.0);
-    let all = format!("{} · {}", footer.what, footer.plan);
-    let all = Words::line(&all, &Style::bold(letters), room);
+    let room = size.w - m * 2 - words.width() - Length::mm(4.0) - SIGN * 2;
+    let all = format!("{} · {}", with_readers::<A>(&footer.what), footer.plan);
+    let at = |pt: f64| Words::line(&all, &Style::bold(Length::pt(pt)), room);
+    let fitting = [6.5, 6.0, 5.5].into_iter().map(at).find(|w| !w.cut);
+    let all = fitting.unwrap_or_else(|| at(5.5));
     page.paragraph(None, all.right(Point::new(size.w - m, top), ink::INK));
+    let sign_x = size.w - m - all.width() - SIGN;
+    let sign_y = top + all.height() / 2;
+    marks.extend(sign(A::CLASS, Point::new(sign_x, sign_y)));
+    page.artifact(marks);
+}
+
+/// What a sheet is, with who may see it.
+fn with_readers<A: Audience>(what: &str) -> String {
+    format!("{what}, {}", A::CLASS.label())
+}
+
+/// The sign of a class of readers, as the window has it: an open ring, a sheet folded in, a closed
+/// square. Its words stand beside it.
+fn sign(class: Class, center: Point) -> Vec<Item> {
+    let r = Rect::new(center.moved(-SIGN / 2, -SIGN / 2), Size::square(SIGN));
+    let edge = Look::line(ink::SOFT, ink::THIN);
+    let half = Rect { w: r.w / 2, ..r };
+    match class {
+        Class::Public => vec![circle(center, SIGN / 2, edge)],
+        Class::Helper => vec![
+            rounded(r, Length::ZERO, edge),
+            rounded(half, Length::ZERO, Look::filled(ink::SOFT)),
+        ],
+        Class::Coordinator => vec![rounded(r, Length::um(300), Look::filled(ink::SOFT))],
+    }
 }
 
 /// A bar of 100 mm with ticks at its ends and its middle.

@@ -7,13 +7,13 @@ use super::session_sheet::{LETTERS_PT, MOST_LINES, SMALL_PT, heading, letters, t
 use super::shapes::{Look, rounded};
 use super::words::{CLEAR, TIGHT, Words};
 use super::writer::Coordinator;
-use super::{equipment, ink};
+use super::{equipment, ink, of_today, ready};
 use crate::model::board::{Step, StepState};
 use crate::model::manner::Form;
 use crate::model::people::{Helper, Role as HelperRole};
 use crate::page::Role;
-use crate::story::cards;
 use crate::text::Style;
+use crate::units::colour::Rgb;
 use crate::units::{Length, Point, Rect, Size};
 
 /// Who helps on the left, what to bring on the right.
@@ -97,10 +97,19 @@ pub(super) fn add_participants(
     flow: &mut Flow<Coordinator>,
 ) {
     flow.push(heading("Participants", room));
+    let conditions = of_today::conditions(desk);
+    if !conditions.is_empty() {
+        flow.push(pair("The day brings", &conditions, room).kept());
+    }
     for person in people {
         let note = flow.may_show(&person.who.helper_note).map(String::as_str);
-        let piece = participant(desk, person, note.unwrap_or_default(), room);
-        flow.push(piece);
+        let said = Said {
+            differs: differences(desk, person),
+            hard: of_today::hard(desk, person, flow),
+            note: note.unwrap_or_default(),
+            last_time: of_today::last_time(desk, person, flow),
+        };
+        flow.push(participant(person, &said, room));
     }
     let away: Vec<&str> = desk
         .club
@@ -114,7 +123,8 @@ pub(super) fn add_participants(
     }
 }
 
-/// Adds the real things that stand for steps: whose and what, with a box to tick when it is packed.
+/// Adds the real things that stand for steps and for what is ready: whose and what, with a box to
+/// tick when it is packed.
 pub(super) fn add_objects(
     desk: &Desk<'_>,
     people: &[Person<'_>],
@@ -123,7 +133,15 @@ pub(super) fn add_objects(
 ) {
     let mut lines = Vec::new();
     for person in people {
-        for line in objects(desk, person) {
+        let steps = person.board.steps.iter();
+        let steps = steps.filter(|s| s.form == Form::Object && s.state != StepState::NotToday);
+        let things = steps.map(|s| (s.thing.clone(), s.label.clone()));
+        for (thing, label) in things.chain(ready::things(desk, person)) {
+            let (mark, thing, label) = (&person.mark_words, thing.trim(), label.trim());
+            let line = match thing {
+                "" => format!("{mark}: a thing that stands for {label}"),
+                thing => format!("{mark}: {thing}, for {label}"),
+            };
             if !lines.contains(&line) {
                 lines.push(line);
             }
@@ -138,30 +156,45 @@ pub(super) fn add_objects(
     }
 }
 
-/// The things of one board, then those that are ready for what may be called off.
-fn objects(desk: &Desk<'_>, person: &Person<'_>) -> Vec<String> {
-    let mark = &person.mark_words;
-    let steps = person.board.steps.iter();
-    let things = steps.filter(|s| s.form == Form::Object && s.state != StepState::NotToday);
-    let mut all: Vec<String> = things
-        .map(|s| format!("{mark}: {}, for {}", s.thing.trim(), s.label.trim()))
-        .collect();
-    let manner = &person.who.manner;
-    for ready in cards::dry_replacements(desk.club, &person.board) {
-        let activity = Some(ready.activity);
-        if manner.form_of(activity) == Form::Object {
-            let usual = desk.club.activity(ready.activity);
-            let usual = usual.map(|a| a.thing.as_str()).filter(|t| !t.is_empty());
-            let thing = manner.thing_of(activity).or(usual);
-            let thing = thing.unwrap_or(&ready.dry.label).trim();
-            let of = ready.instead_of.trim();
-            all.push(format!("{mark}: {thing}, ready instead of {of}"));
-        }
-    }
-    all
+/// What is said about one participant.
+struct Said<'a> {
+    /// Where their board differs.
+    differs: String,
+    /// What of today is hard, with what helps.
+    hard: Vec<String>,
+    /// What their helper needs to know.
+    note: &'a str,
+    /// What was seen last time.
+    last_time: String,
 }
 
-fn participant(desk: &Desk<'_>, person: &Person<'_>, note: &str, room: Rect) -> Piece {
+impl Said<'_> {
+    /// Its lines, one below the other, with the letters and ink of each.
+    fn lines(&self, width: Length) -> Vec<(Words, Rgb)> {
+        let small = Style::regular(Length::pt(SMALL_PT));
+        let set =
+            |words: &str, style: &Style| Words::wrapped(words, style, width, CLEAR, MOST_LINES);
+        let mut lines = vec![(set(&self.differs, &letters()), ink::INK)];
+        let hard = self.hard.iter().map(|words| capital(words));
+        lines.extend(hard.map(|words| (set(&words, &letters()), ink::INK)));
+        lines.push((set(self.note, &small), ink::SOFT));
+        lines.push((set(&self.last_time, &small), ink::SOFT));
+        lines.retain(|(words, _)| !words.is_empty());
+        lines
+    }
+}
+
+/// With a capital at the beginning.
+fn capital(words: &str) -> String {
+    let mut letters = words.chars();
+    match letters.next() {
+        Some(first) => first.to_uppercase().chain(letters).collect(),
+        None => String::new(),
+    }
+}
+
+fn participant(person: &Person<'_>, said: &Said<'_>, room: Rect) -> Piece {
+    const BETWEEN: Length = Length::um(600);
     let plate = Rect::new(
         Point::new(room.x, Length::mm(0.4)),
         Size::square(Length::mm(8.0)),
@@ -172,36 +205,26 @@ fn participant(desk: &Desk<'_>, person: &Person<'_>, note: &str, room: Rect) -> 
     let name_width = Length::mm(38.0);
     let name = Words::wrapped(&name, &bold, name_width, TIGHT, 2);
     let text_x = x + name_width + Length::mm(3.0);
-    let width = room.right() - text_x;
-    let differs = Words::wrapped(
-        &differences(desk, person),
-        &letters(),
-        width,
-        CLEAR,
-        MOST_LINES,
-    );
-    let small = Style::regular(Length::pt(SMALL_PT));
-    let note = Words::wrapped(note, &small, width, CLEAR, MOST_LINES);
-    let between = if note.is_empty() {
-        Length::ZERO
-    } else {
-        Length::mm(0.6)
-    };
-    let height = (differs.height() + between + note.height())
+    let lines = said.lines(room.right() - text_x);
+    let text = lines.iter().map(|(words, _)| words.height() + BETWEEN);
+    let height = (text.sum::<Length>() - BETWEEN)
         .max(name.height())
-        .max(plate.h + Length::mm(0.4));
+        .max(plate.bottom());
     let look = Look::line(ink::SEAL_EDGE, ink::THIN);
     let mark = vec![
         rounded(plate, Length::mm(1.8), look),
         picture(&person.mark, plate.shrink(Length::mm(1.3))),
     ];
     let alt = format!("Mark: {}", person.mark_words);
-    let note_at = Point::new(text_x, differs.height() + between);
-    Piece::new(height + Length::mm(2.6))
+    let mut piece = Piece::new(height + Length::mm(2.6))
         .with(Role::Figure { alt }, None, mark)
-        .words(name.left(Point::new(x, Length::ZERO), ink::INK))
-        .words(differs.left(Point::new(text_x, Length::ZERO), ink::INK))
-        .words(note.left(note_at, ink::SOFT))
+        .words(name.left(Point::new(x, Length::ZERO), ink::INK));
+    let mut y = Length::ZERO;
+    for (words, colour) in lines {
+        piece = piece.words(words.left(Point::new(text_x, y), colour));
+        y += words.height() + BETWEEN;
+    }
+    piece
 }
 
 /// Where a board differs from the timetable, in words.

@@ -59,7 +59,7 @@ pub(super) fn lay_out(desk: &mut Desk<'_>) -> Sheet {
     let code = plan_code::of_boards(desk.club, boards);
     let date = when::full_date(desk.session.date);
     let begin = |page: usize, pages: usize| {
-        let what = format!("Session sheet, page {page} of {pages}, for the coordinator only");
+        let what = format!("Session sheet, page {page} of {pages}");
         let mut writer = PageWriter::new(size, format!("{title}, {what}"));
         let header = Header {
             mark: None,
@@ -110,8 +110,12 @@ pub(super) fn letters() -> Style {
 
 /// A heading inside the sheet.
 pub(super) fn heading(words: &str, room: Rect) -> Piece {
+    heading_below(Length::mm(6.0), words, room)
+}
+
+/// The same with so much white above.
+pub(super) fn heading_below(space: Length, words: &str, room: Rect) -> Piece {
     let words = Words::line(words, &Style::bold(Length::pt(14.0)), room.w);
-    let space = Length::mm(6.0);
     Piece::new(space + words.height() + Length::mm(2.0))
         .kept()
         .with(
@@ -192,6 +196,11 @@ fn count_boxes(names: &[&str], room: Rect) -> Piece {
 
 /// Lines with boxes to tick, two side by side.
 pub(super) fn tick_lines(words: &[String], room: Rect) -> Vec<Piece> {
+    tick_lines_in(&letters(), words, room)
+}
+
+/// The same in letters of a kind.
+pub(super) fn tick_lines_in(style: &Style, words: &[String], room: Rect) -> Vec<Piece> {
     let gap = Length::mm(4.0);
     let w = (room.w - gap) / 2;
     let left = Rect { w, ..room };
@@ -202,17 +211,22 @@ pub(super) fn tick_lines(words: &[String], room: Rect) -> Vec<Piece> {
     words
         .chunks(2)
         .map(|two| {
-            let beside = two.get(1).map(|words| tick_line(words, right));
-            tick_line(&two[0], left).beside(beside)
+            let beside = two.get(1).map(|words| tick_line_in(style, words, right));
+            tick_line_in(style, &two[0], left).beside(beside)
         })
         .collect()
 }
 
 /// A line with a box to tick.
 pub(super) fn tick_line(words: &str, room: Rect) -> Piece {
+    tick_line_in(&letters(), words, room)
+}
+
+/// The same in letters of a kind.
+pub(super) fn tick_line_in(style: &Style, words: &str, room: Rect) -> Piece {
     let side = Length::mm(3.8);
     let x = room.x + side + Length::mm(3.0);
-    let words = Words::wrapped(words, &letters(), room.right() - x, CLEAR, MOST_LINES);
+    let words = Words::wrapped(words, style, room.right() - x, CLEAR, MOST_LINES);
     let box_ = Rect::new(Point::new(room.x, Length::mm(0.2)), Size::square(side));
     let look = Look::line(ink::SOFT, ink::THIN);
     Piece::new(words.height() + Length::mm(1.8))

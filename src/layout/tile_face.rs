@@ -9,6 +9,7 @@ use super::desk::{Desk, Person};
 use super::fit::{Labels, fit};
 use super::forms;
 use super::frame::picture;
+use super::ready::{self, Ready};
 use super::shapes::{Look, rounded};
 use super::words::{TIGHT, Words};
 use super::writer::{Everyone, PageWriter};
@@ -83,14 +84,7 @@ impl TileSet {
         let steps = person.board.steps.iter();
         let steps = steps.filter(|s| s.form != Form::Object);
         let mut faces: Vec<Face> = steps.map(|s| step_face(desk, person, s)).collect();
-        for ready in cards::dry_replacements(desk.club, &person.board) {
-            let form = person.who.manner.form_of(Some(ready.activity));
-            if form == Form::Object {
-                continue;
-            }
-            faces.push(plain(ready.dry, form, Spot::Activity(ready.activity)));
-        }
-        faces.push(plain(cards::change(desk.club), Form::Drawing, board));
+        faces.extend(ready::tiles(desk, person).into_iter().map(ready_face));
         if person.who.manner.reach != Reach::Whole && !person.board.steps.is_empty() {
             faces.push(Face {
                 shape: Shape::Pointers,
@@ -98,9 +92,7 @@ impl TileSet {
             });
         }
         let tiles = 0..faces.len();
-        for card in cards::always_there_for(desk.club, person.who) {
-            faces.push(plain(card, Form::Drawing, board));
-        }
+        faces.extend(ready::cards(desk, person).into_iter().map(ready_face));
         let cards = tiles.end..faces.len();
         let choices = choices(desk, person, &mut faces);
         let side = person.who.tile;
@@ -219,8 +211,17 @@ fn step_face(desk: &Desk<'_>, person: &Person<'_>, step: &Step) -> Face {
     }
 }
 
-/// A tile that is no step. A real thing or a sentence that can be chosen has no card of its own: a
-/// drawing stands for it.
+fn ready_face(ready: Ready) -> Face {
+    Face {
+        card: ready.card,
+        shape: Shape::Form(ready.form),
+        source: None,
+        spot: ready.spot,
+    }
+}
+
+/// What can be chosen, and its question. A real thing or a sentence has no card of its own here: a drawing stands
+/// for it.
 fn plain(card: Card, form: Form, spot: Spot) -> Face {
     let form = match form {
         Form::Object | Form::Sentence => Form::Drawing,
@@ -240,7 +241,11 @@ fn choices(desk: &Desk<'_>, person: &Person<'_>, faces: &mut Vec<Face>) -> Vec<C
     for step in person.board.done().filter(|s| !s.options.is_empty()) {
         let from = faces.len();
         let spot = desk.step_spot(person, step.at);
-        faces.push(plain(cards::choose(desk.club), Form::Drawing, spot));
+        let question = match person.who.manner.form {
+            Form::Word => Form::Word,
+            _ => Form::Drawing,
+        };
+        faces.push(plain(cards::choose(desk.club), question, spot));
         let options = step.options.iter();
         faces.extend(options.map(|o| option_face(desk, person, o, spot)));
         all.push(Choice {
