@@ -2,6 +2,8 @@
 
 mod club;
 mod helpers;
+mod list;
+mod looks;
 mod manner;
 mod participants;
 mod parts;
