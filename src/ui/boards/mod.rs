@@ -3,6 +3,7 @@
 
 mod asks;
 pub mod card;
+pub mod differs;
 mod group;
 mod header;
 pub mod held;

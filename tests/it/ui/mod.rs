@@ -8,6 +8,7 @@ mod painter;
 mod people;
 mod places;
 mod season;
+mod sort;
 
 use daystrand::ui::app::App;
 use daystrand::workbench::Workbench;

@@ -5,7 +5,7 @@ use egui::{Align2, Painter, Rect, Shape, Stroke, Vec2, pos2, vec2};
 
 use crate::model::board::Step;
 use crate::model::people::Participant;
-use crate::ui::boards::sort::Differs;
+use crate::ui::boards::differs::Differs;
 use crate::ui::desk::Desk;
 use crate::ui::icons::{self, Icon};
 use crate::ui::theme::{self, Theme};

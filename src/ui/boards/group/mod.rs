@@ -5,13 +5,15 @@
 //! The timetable stays above and the names stay at the left while the rest scrolls; only rows in
 //! sight are laid out and painted.
 
+mod bar;
 mod cell;
+mod hands;
 mod head;
+mod name;
+mod places;
 mod row;
 
-use egui::{
-    Align2, Color32, DragAndDrop, Pos2, Rect, ScrollArea, Ui, UiBuilder, pos2, scroll_area, vec2,
-};
+use egui::{Align2, DragAndDrop, Pos2, Rect, ScrollArea, Ui, UiBuilder, pos2, scroll_area, vec2};
 
 use super::held::{self, Held};
 use super::sort::{self, Filter, Line, Sort};
@@ -19,12 +21,8 @@ use super::{BoardsState, symbols, take_off};
 use crate::model::edit::BoardEdit;
 use crate::model::ids::{ParticipantId, SlotId, StepRef};
 use crate::model::session::Session;
-use crate::ui::actions::Action;
 use crate::ui::desk::Desk;
-use crate::ui::icons::Icon;
 use crate::ui::theme;
-use crate::ui::widgets::button::Button;
-use crate::ui::widgets::choose::{segments, select_at};
 use crate::ui::widgets::{within, words};
 
 /// Height of a row.
@@ -75,7 +73,7 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut BoardsState, rect: Rec
     let club = desk.view.club;
     let (filter, sort) = (state.table.filter, state.table.sort);
     let lines = sort::lines(club, session, desk.view.boards, filter, sort);
-    header(ui, desk, state, &lines, bar);
+    bar::show(ui, desk, state, &lines, bar);
     let short = rect.height() < SHORT;
     let tray_height = if short { 92.0 } else { 124.0 };
     let tray = Rect::from_min_max(pos2(rect.left(), rect.bottom() - tray_height), rect.max);
@@ -294,98 +292,5 @@ impl Table<'_> {
             Held::Step(..) => Some("not today"),
             _ => None,
         }
-    }
-}
-
-/// The line above: what is shown, in which order.
-fn header(
-    ui: &mut Ui,
-    desk: &mut Desk<'_>,
-    state: &mut BoardsState,
-    lines: &[Line<'_>],
-    rect: Rect,
-) {
-    let narrow = rect.width() < NARROW;
-    let back = Button::new("one-board", "One board").tip("Back to one board (Ctrl+G)");
-    let back = if narrow {
-        back.icon_only(Icon::Left)
-    } else {
-        back
-    };
-    let mut right = rect.right();
-    let mut take = |width: f32| {
-        let place = Rect::from_min_max(pos2(right - width, rect.top()), pos2(right, rect.bottom()));
-        right = place.left() - 10.0;
-        place
-    };
-    let place = take(back.needs(ui));
-    if back.show_at(ui, place).clicked() {
-        desk.actions.push(Action::Group);
-    }
-    let table = &mut state.table;
-    let place = take(if narrow { 158.0 } else { 216.0 });
-    let options: [&str; 2] = if narrow {
-        ["All", "Differs"]
-    } else {
-        ["All steps", "Differs only"]
-    };
-    let chosen = usize::from(table.differs_only);
-    if let Some(i) = segments(ui, "group-what", place, &options, chosen) {
-        table.differs_only = i == 1;
-    }
-    let place = take(if narrow { 168.0 } else { 222.0 });
-    let options = Sort::ALL.map(|s| s.label().to_owned());
-    let now = Sort::ALL.iter().position(|s| *s == table.sort);
-    let id = egui::Id::unique("group-sort");
-    if let Some(i) = select_at(ui, id, place, "Order of the boards", &options, now) {
-        table.sort = Sort::ALL[i];
-    }
-    let place = take(250.0_f32.min(rect.width() - 158.0 - 168.0 - theme::CONTROL - 30.0));
-    let options = Filter::ALL.map(|f| f.label().to_owned());
-    let now = Filter::ALL.iter().position(|f| *f == table.filter);
-    let id = egui::Id::unique("group-filter");
-    desk.regions.add(rect, id);
-    if let Some(i) = select_at(ui, id, place, "Which boards", &options, now) {
-        table.filter = Filter::ALL[i];
-    }
-    let room = rect.with_max_x(right - 6.0);
-    if room.width() > 160.0 {
-        title(ui, room, lines, desk.view.boards.len());
-    }
-}
-
-fn title(ui: &Ui, room: Rect, lines: &[Line<'_>], all: usize) {
-    let t = theme::of(ui.ctx());
-    let p = ui.painter();
-    let line = |rect: Rect, words: &str, font, ink: Color32| {
-        words::line(p, rect, Align2::LEFT_CENTER, words, font, ink)
-    };
-    let took = line(room, "Whole group", theme::bold(24.0), t.col.ink);
-    let rest = room.with_min_x(took.right() + 16.0);
-    if rest.width() > 90.0 {
-        let says = counts(lines, all);
-        line(rest, &says, theme::regular(16.0), t.col.soft);
-    }
-}
-
-/// How many boards are shown, and in how many places they differ.
-fn counts(lines: &[Line<'_>], all: usize) -> String {
-    let shown = lines.len();
-    let boards = match (shown == all, all) {
-        (true, 1) => "1 board".to_owned(),
-        (true, n) => format!("{n} boards"),
-        (false, n) => format!("{shown} of {n} boards"),
-    };
-    let places: usize = lines.iter().map(|l| l.board.differences()).sum();
-    let questions: usize = lines.iter().map(|l| l.questions).sum();
-    let differ = match places {
-        0 => "as the timetable".to_owned(),
-        1 => "1 place differs".to_owned(),
-        n => format!("{n} places differ"),
-    };
-    match questions {
-        0 => format!("{boards}, {differ}"),
-        1 => format!("{boards}, {differ}, 1 question"),
-        n => format!("{boards}, {differ}, {n} questions"),
     }
 }
