@@ -16,7 +16,7 @@ use super::theme::{self, Scheme, Theme};
 use super::together::TogetherState;
 use super::topbar::{self, Bar};
 use super::widgets::{self, within};
-use super::{boards, checks, notice, people, print, session, together};
+use super::{boards, checks, find, notice, people, print, session, together};
 use crate::model::edit::Edit;
 use crate::model::finding::Spot;
 use crate::model::ids::SymbolId;
@@ -193,6 +193,10 @@ impl App {
     /// The search field of the place, or that of the symbols.
     fn search(&mut self) {
         match self.bench.view().place {
+            Place::People if self.bench.view().club.participants.len() > find::FEW => {
+                self.state.people.pane = people::Pane::Participants;
+                self.state.people.find.focus = true;
+            }
             Place::Session => {
                 self.state.session.pane = session::Pane::Timetable;
                 self.state.session.tray.focus_search = true;

@@ -9,6 +9,7 @@ pub mod dates;
 pub mod desk;
 pub mod dialogs;
 pub mod files;
+pub mod find;
 pub mod icons;
 pub mod notice;
 pub mod people;

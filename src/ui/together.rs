@@ -7,7 +7,7 @@ use egui::{
     Sense, Shape, Stroke, StrokeKind, Ui, Vec2, WidgetInfo, pos2, vec2,
 };
 
-use super::boards::card::face;
+use super::boards::face::face;
 use super::desk::Desk;
 use super::icons::{self, Icon};
 use super::strand::{Rope, paint};

@@ -8,13 +8,11 @@ use egui::{
 
 use super::boards::held::Held;
 use super::desk::Desk;
-use super::icons::{self, Icon};
+use super::find;
 use super::regions;
 use super::theme;
-use super::widgets::button::{Button, Weight};
 use super::widgets::card::well;
 use super::widgets::choose::select_at;
-use super::widgets::field::live;
 use super::widgets::{focus_ring, within, words};
 use crate::model::club::Club;
 use crate::model::hand::Content;
@@ -149,32 +147,15 @@ impl Tray<'_> {
     }
 
     fn find(&self, ui: &mut Ui, desk: &mut Desk<'_>, state: &mut TrayState, rect: Rect) {
-        let t = theme::of(ui.ctx());
         desk.regions.add(rect, self.search_id());
         let before = state.search.clone();
-        let r = live(
-            ui,
-            self.search_id(),
-            rect,
-            "Look for a symbol",
-            &mut state.search,
-            30.0,
-        );
+        let (id, label) = (self.search_id(), "Look for a symbol");
+        let r = find::field(ui, id, rect, label, &mut state.search);
         if std::mem::take(&mut state.focus_search) {
             r.request_focus();
         }
         if state.search != before {
             state.at = 0;
-        }
-        let mark = icons::square(rect.left_center() + vec2(23.0, 0.0), 21.0);
-        icons::paint(ui.painter(), Icon::Search, mark, t.col.ink);
-        if !state.search.is_empty() {
-            let clear =
-                Rect::from_min_max(pos2(rect.right() - theme::CONTROL, rect.top()), rect.max);
-            let b = Button::new((self.name, "clear"), "Empty the search").icon_only(Icon::Cross);
-            if b.weight(Weight::Quiet).show_at(ui, clear).clicked() {
-                state.search.clear();
-            }
         }
         let down =
             r.has_focus() && ui.input_mut(|i| i.consume_key(Modifiers::NONE, Key::ArrowDown));

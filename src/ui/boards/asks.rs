@@ -1,5 +1,5 @@
 //! Between the name and the board: what is asked about changes by hand, a choice being made, what is
-//! hard today, what is left out. One line each, with its buttons; nothing stands in the way.
+//! left out. One line each, with its buttons; nothing stands in the way.
 
 use egui::{Align2, CornerRadius, Id, Rect, ScrollArea, StrokeKind, Ui, UiBuilder, pos2, vec2};
 
@@ -29,8 +29,6 @@ pub enum Ask {
     Asked(Asked),
     /// A change about a step that is not on the board.
     Waiting(StepRef, String),
-    /// What is hard today, and what helps.
-    Hard(String),
     /// A row that is left out by a standing change.
     LeftOut(SlotId, String),
 }
@@ -47,16 +45,6 @@ pub fn of(view: &View<'_>, state: &BoardsState) -> Vec<Ask> {
     all.extend(asked.cloned().map(Ask::Asked));
     let waiting = board.waiting.iter();
     all.extend(waiting.map(|s| Ask::Waiting(*s, named(view.club, session, person, *s))));
-    let hard = person.profile.hard().for_owner();
-    for condition in &session.conditions {
-        if let Some(helps) = hard.get(condition) {
-            let label = condition.label();
-            all.push(Ask::Hard(match helps.as_str() {
-                "" => format!("Hard today: {label}."),
-                helps => format!("Hard today: {label}. What helps: {helps}."),
-            }));
-        }
-    }
     for slot in &board.left_out {
         let label = row_label(view.club, session, *slot).unwrap_or_default();
         all.push(Ask::LeftOut(*slot, label.to_owned()));
@@ -90,12 +78,8 @@ fn named(club: &Club, session: &Session, person: &Participant, step: StepRef) ->
 
 /// Shows the lines; more than there is room for are scrolled to.
 pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut BoardsState, asks: &[Ask], rect: Rect) {
-    let first = asks
-        .iter()
-        .enumerate()
-        .find_map(|(n, a)| first_button(a, n));
-    if let Some(first) = first {
-        desk.regions.add(rect, first);
+    if let Some(first) = asks.first() {
+        desk.regions.add(rect, first_button(first, 0));
     }
     let shown = ((rect.height() / LINE) as usize).min(asks.len());
     let mut child = ui.new_child(UiBuilder::new().id_salt("ask-lines").max_rect(rect));
@@ -119,15 +103,14 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut BoardsState, asks: &[A
 }
 
 /// What F6 puts the keyboard on.
-fn first_button(ask: &Ask, n: usize) -> Option<Id> {
+fn first_button(ask: &Ask, n: usize) -> Id {
     let label = match ask {
         Ask::Choice(_) => "Done".to_owned(),
         Ask::Asked(asked) => keep_words(asked),
         Ask::Waiting(..) => "Let it go".to_owned(),
         Ask::LeftOut(..) => "With the group today".to_owned(),
-        Ask::Hard(_) => return None,
     };
-    Some(Id::unique(("button", ("ask", label.as_str(), n))))
+    Id::unique(("button", ("ask", label.as_str(), n)))
 }
 
 fn line(
@@ -140,7 +123,7 @@ fn line(
 ) {
     let t = theme::of(ui.ctx());
     let r = CornerRadius::same(theme::R_CONTROL);
-    let quiet = matches!(ask, Ask::Hard(_) | Ask::LeftOut(..));
+    let quiet = matches!(ask, Ask::LeftOut(..));
     let edge = if quiet {
         egui::Stroke::new(t.line(), t.col.rule)
     } else {
@@ -178,18 +161,6 @@ fn line(
             if at_right(ui, (rect, n), &mut right, "With the group today", None) {
                 desk.board(who, BoardEdit::WithGroup(*slot, true));
             }
-        }
-        Ask::Hard(_) => {
-            let soft = rect.with_max_x(rect.right() - 12.0);
-            let took = words::line(
-                ui.painter(),
-                soft,
-                Align2::RIGHT_CENTER,
-                "for the helper, not printed on the board",
-                theme::regular(14.0),
-                t.col.soft,
-            );
-            right = took.left();
         }
     }
     let says = sentence(ask);
@@ -253,7 +224,6 @@ pub fn sentence(ask: &Ask) -> String {
         Ask::Waiting(_, what) => {
             format!("A change waits for {what}, which is not on the board now.")
         }
-        Ask::Hard(words) => words.clone(),
         Ask::LeftOut(_, label) => format!("Left out, as always: {label}."),
     }
 }

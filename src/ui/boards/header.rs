@@ -2,11 +2,12 @@
 
 use egui::{Align2, Rect, Ui, Vec2, pos2, vec2};
 
-use super::BoardsState;
 use super::who::differs;
+use super::{BoardsState, hard};
 use crate::model::board::{By, Step, StepState};
 use crate::model::edit::BoardEdit;
 use crate::model::ids::{SlotId, StepRef};
+use crate::model::people::Participant;
 use crate::ui::actions::{self, Action};
 use crate::ui::desk::Desk;
 use crate::ui::icons::Icon;
@@ -51,41 +52,56 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut BoardsState, rect: Rec
     if let Some(step) = &chosen {
         right = step_buttons(ui, desk, state, step, (right - 8.0, rect.top()), signs);
     }
+    let right = right - 12.0;
+    whose(ui, desk, person, rect.with_max_x(right));
+}
+
+/// Mark and name, how the board differs, and what is hard today beside them.
+fn whose(ui: &mut Ui, desk: &mut Desk<'_>, person: &Participant, rect: Rect) {
     let t = theme::of(ui.ctx());
+    let hard = hard::of(desk.view);
+    let chip = if hard.is_empty() {
+        0.0
+    } else {
+        hard::ALONE + 12.0
+    };
     let mark = Rect::from_min_size(rect.min, Vec2::splat(theme::CONTROL));
+    let text = Rect::from_min_max(
+        pos2(mark.right() + 12.0, rect.top() - 4.0),
+        rect.max + vec2(-chip, 2.0),
+    );
+    if text.width() < 40.0 && !hard.is_empty() {
+        // The mark is in the list at the side too; what is hard is nowhere else.
+        hard::show(ui, desk, &hard, mark);
+        return;
+    }
     plate(ui.painter(), &t, mark);
     desk.pictures
         .mark(ui.painter(), mark.shrink(8.0), &person.mark);
-    let text = Rect::from_min_max(
-        pos2(mark.right() + 12.0, rect.top() - 4.0),
-        pos2(right - 12.0, rect.bottom() + 2.0),
-    );
-    if text.width() < 40.0 {
-        return;
+    let mut end = mark.right();
+    if text.width() >= 40.0 {
+        end = name(ui, desk, person, text);
     }
+    if !hard.is_empty() {
+        let left = (end + 20.0).min(rect.right() - hard::ALONE);
+        hard::show(ui, desk, &hard, rect.with_min_x(left));
+    }
+}
+
+/// The name above, how the board differs below; gives where the longer of them ends.
+fn name(ui: &Ui, desk: &Desk<'_>, person: &Participant, text: Rect) -> f32 {
+    let t = theme::of(ui.ctx());
     let (upper, lower) = text.split_top_bottom_at_fraction(0.6);
-    let name = possessive(&person.name);
     let how = desk.view.board().map_or_else(String::new, |b| {
         let n = b.steps.len();
         format!("{n} step{}, {}", if n == 1 { "" } else { "s" }, differs(b))
     });
+    let name = possessive(&person.name);
+    let (bold, regular) = (theme::bold(24.0), theme::regular(15.0));
     let p = ui.painter();
-    words::line(
-        p,
-        upper,
-        Align2::LEFT_CENTER,
-        &name,
-        theme::bold(24.0),
-        t.col.ink,
-    );
-    words::line(
-        p,
-        lower,
-        Align2::LEFT_CENTER,
-        &how,
-        theme::regular(15.0),
-        t.col.soft,
-    );
+    let a = words::line(p, upper, Align2::LEFT_CENTER, &name, bold, t.col.ink);
+    let b = words::line(p, lower, Align2::LEFT_CENTER, &how, regular, t.col.soft);
+    a.right().max(b.right())
 }
 
 /// Whether anything on the board is in the water and done today.

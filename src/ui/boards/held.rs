@@ -7,7 +7,7 @@ use egui::{
     StrokeKind, Ui, Vec2, vec2,
 };
 
-use super::card;
+use super::face::face;
 use crate::model::hand::Content;
 use crate::model::ids::{SlotId, StepRef};
 use crate::model::people::Figure;
@@ -98,7 +98,7 @@ pub fn ghost(ui: &Ui, desk: &mut Desk<'_>, says: Option<&str>) {
         .participant
         .map_or(Figure::default(), |p| p.figure);
     let content = held.content();
-    card::face(
+    face(
         &p,
         desk.pictures,
         paper,

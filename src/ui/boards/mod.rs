@@ -4,7 +4,9 @@
 mod asks;
 pub mod card;
 pub mod differs;
+pub mod face;
 mod group;
+mod hard;
 mod header;
 pub mod held;
 mod line;
@@ -15,6 +17,7 @@ mod who;
 use egui::{Rect, Ui, pos2, vec2};
 
 use super::desk::Desk;
+use super::find::Find;
 use super::strand::{Grid, Rope};
 use super::theme;
 use super::tray::{self, Pick, Tray, TrayState};
@@ -46,6 +49,10 @@ pub struct BoardsState {
     pub offer: Option<StepRef>,
     /// The step whose words are being changed.
     pub relabel: Option<StepRef>,
+    /// What is looked for in the list at the side.
+    pub find: Find,
+    /// Whose row the list at the side last followed.
+    listed: Option<ParticipantId>,
     /// Put the keyboard on the chosen step in this frame.
     focus_step: bool,
     /// Whose board was last seen.

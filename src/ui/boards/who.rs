@@ -1,9 +1,11 @@
 //! The participants at the side: mark, name, and in words how their board differs.
 
+use std::sync::Arc;
+
 use egui::{Align2, CursorIcon, Id, Rect, Role, ScrollArea, Ui, UiBuilder, WidgetInfo, pos2, vec2};
 
 use super::BoardsState;
-use crate::model::board::{Board, StepState};
+use crate::model::board::{Board, Step, StepState};
 use crate::model::ids::ParticipantId;
 use crate::model::people::Participant;
 use crate::ui::actions::Action;
@@ -17,6 +19,9 @@ use crate::ui::widgets::{focus_ring, words};
 use crate::workbench::command::Command;
 
 const ROW: f32 = 62.0;
+
+/// A participant with their board.
+type Entry = (ParticipantId, Arc<Board>);
 
 /// Shows the list.
 pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut BoardsState, rect: Rect) {
@@ -33,35 +38,63 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut BoardsState, rect: Rec
     }
     let list = Rect::from_min_max(pos2(rect.left(), top.bottom() + 10.0), rect.max);
     let boards = desk.view.boards;
+    let id = Id::unique("find-board");
+    let list = if narrow {
+        state.find.typed.clear();
+        list
+    } else {
+        state.find.above(ui, id, list, boards.len())
+    };
+    let club = desk.view.club;
+    let fits = |who| club.participant(who).is_some_and(|p| state.find.shows(p));
+    let shown: Vec<&Entry> = boards.iter().filter(|(who, _)| fits(*who)).collect();
     let chosen = desk.view.participant.map(|p| p.id);
-    let current = boards
-        .iter()
-        .position(|(id, _)| Some(*id) == chosen)
-        .unwrap_or(0);
-    if let Some((id, _)) = boards.get(current) {
+    let at = shown.iter().position(|(id, _)| Some(*id) == chosen);
+    let current = at.unwrap_or(0);
+    if let Some((id, _)) = shown.get(current) {
         desk.regions.add(list, row_id(*id));
     }
+    if let (true, Some((who, _))) = (std::mem::take(&mut state.find.go_on), shown.first()) {
+        desk.ask(Command::ChooseParticipant(*who));
+        ui.memory_mut(|m| m.request_focus(row_id(*who)));
+    }
+    let follow = chosen != state.listed;
+    state.listed = chosen;
     let mut child = ui.new_child(UiBuilder::new().id_salt("who-list").max_rect(list));
     ScrollArea::vertical()
         .id_salt("who")
         .auto_shrink(false)
         .show(&mut child, |ui| {
             ui.spacing_mut().item_spacing.y = 0.0;
-            for (i, (id, board)) in boards.iter().enumerate() {
-                let (_, place) = ui.allocate_space(vec2(ui.available_width(), ROW));
+            let size = vec2(ui.available_width(), shown.len() as f32 * ROW);
+            let (_, all) = ui.allocate_space(size);
+            for (i, (id, board)) in shown.iter().enumerate() {
+                let top = all.top() + i as f32 * ROW;
+                let place = Rect::from_min_size(pos2(all.left(), top), vec2(all.width(), ROW));
+                if at == Some(i) && follow {
+                    ui.scroll_to_rect(place, None);
+                }
+                if i != current && !ui.is_rect_visible(place) {
+                    continue;
+                }
                 let row = Row {
                     i,
                     who: *id,
                     board,
                     current: i == current,
                     narrow,
+                    shown: &shown,
                 };
                 row.show(ui, desk, state, place);
             }
         });
-    if boards.is_empty() && !narrow {
+    let says = match (boards.is_empty(), shown.is_empty()) {
+        (true, _) => Some("Nobody comes yet. Say who comes in Session."),
+        (_, true) => Some("Nobody’s name has these words."),
+        _ => None,
+    };
+    if let Some(words) = says.filter(|_| !narrow) {
         let soft = theme::of(ui.ctx()).col.soft;
-        let words = "Nobody comes yet. Say who comes in Session.";
         let g = words::lay(
             ui.painter(),
             words,
@@ -84,6 +117,7 @@ struct Row<'a> {
     board: &'a Board,
     current: bool,
     narrow: bool,
+    shown: &'a [&'a Entry],
 }
 
 impl Row<'_> {
@@ -95,7 +129,7 @@ impl Row<'_> {
         let sense = regions::one_stop(ui, row_id(self.who), self.current, false);
         let r = ui.interact(rect, row_id(self.who), sense);
         let how = differs(self.board);
-        let count = desk.view.boards.len();
+        let count = self.shown.len();
         r.widget_info(|| {
             let label = format!("{}, {how}, {} of {count}", person.name, self.i + 1);
             WidgetInfo::selected(Role::ListBoxOption, true, self.current, label)
@@ -162,9 +196,8 @@ impl Row<'_> {
 
     fn keys(&self, ui: &Ui, desk: &mut Desk<'_>, state: &mut BoardsState, id: Id) {
         regions::keep_arrows(ui, id);
-        let boards = desk.view.boards;
-        if let Some(to) = regions::arrows(ui, self.i, boards.len(), 1) {
-            let who = boards[to].0;
+        if let Some(to) = regions::arrows(ui, self.i, self.shown.len(), 1) {
+            let who = self.shown[to].0;
             desk.ask(Command::ChooseParticipant(who));
             ui.memory_mut(|m| m.request_focus(row_id(who)));
         }
@@ -176,9 +209,9 @@ impl Row<'_> {
 
 /// How a board differs from the timetable, in a few words.
 pub fn differs(board: &Board) -> String {
-    let count = |f: fn(&StepState) -> bool| board.steps.iter().filter(|s| f(&s.state)).count();
-    let own = count(|s| *s == StepState::Own);
-    let off = count(|s| *s == StepState::NotToday);
+    let count = |f: fn(&Step) -> bool| board.steps.iter().filter(|s| f(s)).count();
+    let own = count(|s| s.state == StepState::Own);
+    let off = count(|s| s.state == StepState::NotToday && s.differs());
     match board.differences() {
         0 => "as the timetable".into(),
         n if n == own => format!("{n} own step{}", if n == 1 { "" } else { "s" }),

@@ -19,11 +19,12 @@ use std::collections::BTreeSet;
 use egui::{Id, Rect, Ui, vec2};
 
 use super::desk::Desk;
+use super::find::Find;
 use super::picker::Picker;
 use super::theme;
 use super::widgets::choose::segments;
 use super::widgets::within;
-use crate::model::ids::HelperId;
+use crate::model::ids::{HelperId, ParticipantId};
 use crate::model::privacy::Class;
 use crate::model::profile::Section;
 
@@ -97,6 +98,10 @@ pub struct PeopleState {
     condition: String,
     /// Whether a table is written with what helpers know.
     table_for_helpers: bool,
+    /// What is looked for in the list.
+    pub find: Find,
+    /// Whose row the list last followed.
+    listed: Option<ParticipantId>,
 }
 
 impl Default for PeopleState {
@@ -112,6 +117,8 @@ impl Default for PeopleState {
             no_date: None,
             condition: String::new(),
             table_for_helpers: false,
+            find: Find::default(),
+            listed: None,
         }
     }
 }

@@ -19,7 +19,7 @@ use crate::workbench::command::{Command, Place};
 pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut PeopleState, rect: Rect) {
     let side = if rect.width() < 800.0 { 200.0 } else { 260.0 };
     let left = Rect::from_min_size(rect.min, vec2(side, rect.height()));
-    list::show(ui, desk, left);
+    list::show(ui, desk, state, left);
     let right = Rect::from_min_max(pos2(left.right() + 20.0, rect.top()), rect.max);
     let Some(person) = desk.view.participant else {
         scroll(ui, "no-participant", right, |ui| {

@@ -1,23 +1,21 @@
 //! What others see of a participant: exactly what pages for readers of a class can be given, and
 //! nothing else. Everything is asked for as such a page would ask, through a reader of one class.
 
-use egui::{Align2, CornerRadius, Id, Rect, Role, Sense, Stroke, Ui, Vec2, WidgetInfo, vec2};
+use egui::{Id, Rect, Role, Sense, Ui, Vec2, WidgetInfo, vec2};
 
 use super::{PeopleState, readers};
-use crate::model::board::{Board, Step, StepState};
+use crate::model::board::{Board, StepState};
 use crate::model::club::Club;
 use crate::model::hand::Content;
 use crate::model::ids::SymbolId;
-use crate::model::manner::Form;
 use crate::model::people::{Figure, Participant};
 use crate::model::privacy::Class;
 use crate::model::profile::Field;
-use crate::ui::boards::card::face;
+use crate::ui::boards::face::{self, Until, face};
 use crate::ui::dates;
 use crate::ui::desk::Desk;
-use crate::ui::icons;
 use crate::ui::theme;
-use crate::ui::widgets::card::{Lie, face_down, plate, tile};
+use crate::ui::widgets::card::{Lie, plate, tile};
 use crate::ui::widgets::choose::segments_here;
 use crate::ui::widgets::form::row;
 use crate::ui::widgets::words;
@@ -217,47 +215,8 @@ fn steps(ui: &mut Ui, desk: &mut Desk<'_>, board: &Board, figure: Figure) {
                 _ => format!("{}, {}", step.label, step.form.label()),
             };
             let rect = place(ui, ("step", i), &name);
-            paint(ui, desk, rect, step, figure);
+            let (p, at) = (ui.painter(), (rect, Lie::Flat));
+            face::step(p, desk.pictures, at, step, figure, Until::Words);
         }
     });
-}
-
-fn paint(ui: &Ui, desk: &mut Desk<'_>, rect: Rect, step: &Step, figure: Figure) {
-    let t = theme::of(ui.ctx());
-    let p = ui.painter();
-    if step.state == StepState::NotToday {
-        let plate = face_down(p, &t, rect);
-        words::label(
-            p,
-            plate.shrink(4.0),
-            &step.label,
-            &[15.0, 14.0],
-            2,
-            t.col.card_ink,
-        );
-        return;
-    }
-    let paper = tile(p, &t, rect, Lie::Flat);
-    let ink = t.col.card_ink;
-    let inner = paper.shrink(6.0);
-    match step.form {
-        Form::Drawing => face(p, desk.pictures, paper, &step.symbol, &step.label, figure),
-        Form::Word | Form::Sentence => {
-            words::label(p, inner, &step.label, &[20.0, 18.0, 16.0, 14.0], 3, ink);
-        }
-        Form::Object => {
-            let line = Stroke::new(1.8, t.col.card_soft);
-            icons::dashed_rect(p, inner, 10.0, line, 6.0, 4.0);
-            words::label(p, inner.shrink(6.0), &step.thing, &[15.0, 14.0], 3, ink);
-        }
-        Form::Photograph => {
-            let (top, bottom) = inner.split_top_bottom_at_y(inner.bottom() - 24.0);
-            let line = Stroke::new(1.8, t.col.card_soft);
-            let frame = top.shrink2(vec2(4.0, 2.0));
-            p.rect_stroke(frame, CornerRadius::same(2), line, egui::StrokeKind::Inside);
-            let font = theme::regular(14.0);
-            words::line(p, frame, Align2::CENTER_CENTER, "photograph", font, ink);
-            words::label(p, bottom, &step.label, &[15.0, 14.0], 1, ink);
-        }
-    }
 }

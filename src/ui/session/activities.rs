@@ -295,7 +295,7 @@ fn picture(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut SessionState, a: &Activ
     let r = ui.interact(card, Id::unique(("activity-picture", a.id)), Sense::click());
     r.widget_info(|| WidgetInfo::labeled(Role::Button, true, "Pick another picture"));
     let paper = tile(ui.painter(), &t, card, Lie::Ground);
-    crate::ui::boards::card::face(
+    crate::ui::boards::face::face(
         ui.painter(),
         desk.pictures,
         paper,

@@ -67,7 +67,7 @@ pub fn fields(ui: &mut Ui, desk: &mut Desk<'_>, session: &Session) {
             });
         }
     });
-    block(ui, "Place", 220.0, theme::CONTROL, |ui| {
+    block(ui, "Place", 400.0, theme::CONTROL, |ui| {
         let width = ui.available_width();
         let field = Field::new(id("place"), "Place", &now.place).hint("Where it is");
         if let Some(place) = field.show(ui, desk.drafts, width) {

@@ -80,20 +80,25 @@ pub fn segments(
         .rect(rect, r, t.col.panel, t.edge(), StrokeKind::Inside);
     let inner = rect.shrink(3.0);
     let width = inner.width() / options.len().max(1) as f32;
-    let mut picked = None;
-    for (i, label) in options.iter().enumerate() {
-        let left = inner.left() + width * i as f32;
-        let cell = Rect::from_min_size(egui::pos2(left, inner.top()), vec2(width, inner.height()));
-        if segment(ui, Id::unique((id, i)), cell, label, i == chosen).clicked() && i != chosen {
-            picked = Some(i);
-        }
+    let all: Vec<(Rect, Response)> = (0..options.len())
+        .map(|i| {
+            let at = egui::pos2(inner.left() + width * i as f32, inner.top());
+            let cell = Rect::from_min_size(at, vec2(width, inner.height()));
+            (cell, ui.interact(cell, Id::unique((id, i)), Sense::click()))
+        })
+        .collect();
+    let picked = all.iter().position(|(_, r)| r.clicked());
+    let picked = picked.filter(|i| *i != chosen);
+    // What was just chosen is painted so at once, like what it leads to.
+    let on = picked.unwrap_or(chosen);
+    for (i, ((cell, r), label)) in all.into_iter().zip(options).enumerate() {
+        segment(ui, r, cell, label, i == on);
     }
     picked
 }
 
-fn segment(ui: &mut Ui, id: Id, cell: Rect, label: &str, on: bool) -> Response {
+fn segment(ui: &Ui, r: Response, cell: Rect, label: &str, on: bool) {
     let col = theme::of(ui.ctx()).col;
-    let r = ui.interact(cell, id, Sense::click());
     r.widget_info(|| WidgetInfo::selected(Role::RadioButton, true, on, label));
     let p = ui.painter();
     let (fill, ink, font) = if on {
@@ -111,7 +116,7 @@ fn segment(ui: &mut Ui, id: Id, cell: Rect, label: &str, on: bool) -> Response {
         ink,
     );
     focus_ring(ui, &r, cell, 9);
-    r.on_hover_cursor(CursorIcon::PointingHand)
+    r.on_hover_cursor(CursorIcon::PointingHand);
 }
 
 /// Segments where the layout stands, as wide as is left or as needed.
