@@ -24,6 +24,8 @@ use crate::symbols::library::library;
 const HOLD: f64 = 0.8;
 /// Seconds a card takes to the finished place.
 const MOVE: f64 = 0.35;
+/// Below this width a window is small.
+const SMALL: f32 = 900.0;
 /// The cards that are always there.
 const ALWAYS: [&str; 5] = ["help", "stop", "break", "toilet", "quiet_place"];
 
@@ -50,7 +52,12 @@ struct Places {
 
 impl Places {
     fn of(rect: Rect) -> Self {
-        let side = (rect.width() * 0.135).clamp(96.0, 200.0);
+        // In a small window the cards at the side have their words beside the picture.
+        let side = if rect.width() < SMALL {
+            172.0
+        } else {
+            (rect.width() * 0.135).min(200.0)
+        };
         let always = Rect::from_min_max(
             pos2(rect.right() - side, rect.top() + 14.0),
             rect.max - vec2(14.0, 14.0),
@@ -60,7 +67,7 @@ impl Places {
             pos2(rect.left() + 36.0, rect.bottom() - low - 16.0),
             pos2(always.left() - 40.0, rect.bottom() - 16.0),
         );
-        let rope_y = rect.top() + rect.height() * 0.115;
+        let rope_y = rect.top() + (rect.height() * 0.115).max(58.0);
         let room = vec2(
             always.left() - rect.left() - 60.0,
             finished.top() - rope_y - 44.0,
@@ -142,9 +149,11 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut TogetherState, rect: R
 
 fn heading(ui: &Ui, card: Rect, rope_y: f32, words: &str) {
     let t = theme::of(ui.ctx());
-    let at = pos2(card.left(), rope_y - 36.0);
+    let low = rope_y < ui.max_rect().top() + 66.0;
+    let (up, size) = if low { (34.0, 26.0) } else { (36.0, 34.0) };
+    let at = pos2(card.left(), rope_y - up);
     ui.painter()
-        .text(at, Align2::LEFT_CENTER, words, theme::bold(34.0), t.col.ink);
+        .text(at, Align2::LEFT_CENTER, words, theme::bold(size), t.col.ink);
 }
 
 /// A step as a very large card.
@@ -406,17 +415,31 @@ fn always(ui: &Ui, desk: &mut Desk<'_>, places: &Places, figure: Figure) {
         .map(|s| SymbolId::new(s))
         .filter(|s| library().get(s).is_some())
         .collect();
-    let words = lexicon(&desk.view.club.rules.words);
+    let named = lexicon(&desk.view.club.rules.words);
     let each = (rect.height() - 20.0) / there.len().max(1) as f32;
     let side = (each - 10.0).min(rect.width() - 28.0);
     for (i, id) in there.iter().enumerate() {
         let mid = pos2(rect.center().x, rect.top() + 10.0 + (i as f32 + 0.5) * each);
-        let card = Rect::from_center_size(mid, Vec2::splat(side));
-        let label = words.label(id);
+        let wide = side < 84.0;
+        let size = if wide {
+            vec2(rect.width() - 20.0, side)
+        } else {
+            Vec2::splat(side)
+        };
+        let card = Rect::from_center_size(mid, size);
+        let label = named.label(id);
         let r = ui.interact(card, Id::unique(("always", i)), Sense::hover());
         r.widget_info(|| WidgetInfo::labeled(Role::Image, true, label));
         let paper = tile(p, &t, card, Lie::Flat);
-        face(p, desk.pictures, paper, id, label, figure);
+        if wide {
+            let (picture, text) = paper.split_left_right_at_x(paper.left() + paper.height());
+            let text = text.shrink2(vec2(4.0, 0.0));
+            let sizes = [19.0, 17.0, 15.0];
+            desk.pictures.symbol(p, picture.shrink(2.0), id, figure);
+            words::label(p, text, label, &sizes, 2, t.col.card_ink);
+        } else {
+            face(p, desk.pictures, paper, id, label, figure);
+        }
     }
 }
 

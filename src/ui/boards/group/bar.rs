@@ -9,7 +9,7 @@ use crate::ui::boards::sort::{Filter, Line, Sort};
 use crate::ui::desk::Desk;
 use crate::ui::icons::Icon;
 use crate::ui::theme;
-use crate::ui::widgets::button::Button;
+use crate::ui::widgets::button::{Button, Weight};
 use crate::ui::widgets::choose::{segments, select_at};
 use crate::ui::widgets::words;
 
@@ -19,7 +19,7 @@ pub fn show(
     desk: &mut Desk<'_>,
     state: &mut BoardsState,
     lines: &[Line<'_>],
-    rect: Rect,
+    (rect, short): (Rect, bool),
 ) {
     let narrow = rect.width() < NARROW;
     let back = Button::new("one-board", "One board").tip("Back to one board (Ctrl+G)");
@@ -37,6 +37,17 @@ pub fn show(
     let place = take(back.needs(ui));
     if back.show_at(ui, place).clicked() {
         desk.actions.push(Action::Group);
+    }
+    if short {
+        let open = state.table.symbols;
+        let b = Button::new("group-symbols", "Symbols below").icon_only(Icon::Search);
+        let b = b
+            .weight(Weight::Chosen(open))
+            .tip("Show the symbols, or the rows alone");
+        let place = take(theme::CONTROL);
+        if b.show_at(ui, place).clicked() {
+            state.table.symbols = !open;
+        }
     }
     let table = &mut state.table;
     let place = take(if narrow { 158.0 } else { 216.0 });
@@ -56,7 +67,9 @@ pub fn show(
     if let Some(i) = select_at(ui, id, place, "Order of the boards", &options, now) {
         table.sort = Sort::ALL[i];
     }
-    let place = take(250.0_f32.min(rect.width() - 158.0 - 168.0 - theme::CONTROL - 30.0));
+    let symbols = if short { theme::CONTROL + 10.0 } else { 0.0 };
+    let others = 158.0 + 168.0 + theme::CONTROL + symbols + 30.0;
+    let place = take(250.0_f32.min(rect.width() - others));
     let options = Filter::ALL.map(|f| f.label().to_owned());
     let now = Filter::ALL.iter().position(|f| *f == table.filter);
     let id = egui::Id::unique("group-filter");

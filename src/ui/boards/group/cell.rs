@@ -17,14 +17,16 @@ pub fn step(p: &Painter, desk: &mut Desk<'_>, rect: Rect, s: &Step, person: &Par
     let t = &theme::of(p.ctx());
     let how = Differs::of(s);
     match how {
-        Differs::No => {
-            let rect = Rect::from_center_size(rect.center(), Vec2::splat(44.0));
+        Differs::CalledOff => return back(p, t, small(rect, 40.0)),
+        Differs::NotToday => return off(p, t, rect),
+        // What is so for everyone is said in the timetable above.
+        _ if !s.differs() => {
+            let rect = small(rect, 44.0);
             plate(p, t, rect);
             desk.pictures
                 .symbol(p, rect.shrink(4.0), &s.symbol, person.figure);
             return;
         }
-        Differs::NotToday | Differs::CalledOff => return off(p, t, rect, how),
         _ => {}
     }
     let paper = tile(p, t, rect, Lie::Ground).shrink(1.0);
@@ -37,26 +39,29 @@ pub fn step(p: &Painter, desk: &mut Desk<'_>, rect: Rect, s: &Step, person: &Par
     badge(p, t, rect, how);
 }
 
+/// A square in the middle, or less where there is no room for one.
+fn small(rect: Rect, side: f32) -> Rect {
+    Rect::from_center_size(rect.center(), vec2(side.min(rect.width()), side))
+}
+
 /// Not done: face down, in words where there is room, else with the sign alone.
-fn off(p: &Painter, t: &Theme, rect: Rect, how: Differs) {
-    let back = face_down(p, t, rect);
+fn off(p: &Painter, t: &Theme, rect: Rect) {
     if rect.width() < 60.0 {
-        p.rect_filled(back, 0, t.col.down);
-        icons::paint(
-            p,
-            Icon::Cross,
-            icons::square(rect.center(), 22.0),
-            t.col.card_ink,
-        );
-        return;
+        return back(p, t, rect);
     }
-    let says = if how == Differs::CalledOff {
-        "Called off"
-    } else {
-        "Not today"
-    };
-    let back = back.expand2(vec2(3.0, 0.0));
-    words::label(p, back, says, &[14.0, 13.0], 2, t.col.card_ink);
+    let plate = face_down(p, t, rect).expand2(vec2(3.0, 0.0));
+    words::label(p, plate, "Not today", &[14.0, 13.0], 2, t.col.card_ink);
+}
+
+/// The back of a small tile that lies face down, with a cross on a light ground.
+pub fn back(p: &Painter, t: &Theme, rect: Rect) {
+    p.rect_filled(rect, theme::R_PEG, t.col.down);
+    let line = Stroke::new(t.line() + 0.2, t.col.down_line);
+    icons::dashed_rect(p, rect.shrink(1.0), 8.0, line, 5.0, 4.0);
+    let plate = Rect::from_center_size(rect.center(), Vec2::splat(rect.width() - 8.0));
+    p.rect_filled(plate, 5, t.col.card);
+    let sign = icons::square(rect.center(), (plate.width() - 2.0).min(20.0));
+    icons::paint(p, Icon::Cross, sign, t.col.card_ink);
 }
 
 fn own(p: &Painter, desk: &mut Desk<'_>, paper: Rect, s: &Step, person: &Participant) {
@@ -94,12 +99,16 @@ fn choice(p: &Painter, desk: &mut Desk<'_>, paper: Rect, s: &Step, person: &Part
     words::line(p, text, Align2::CENTER_CENTER, "choice", font, ink);
 }
 
-/// Picture and words side by side; one above the other where a word is too long for that.
+/// Picture and words side by side; one above the other where a word is too long for that, or where
+/// all of them fit below.
 fn beside(p: &Painter, desk: &mut Desk<'_>, paper: Rect, s: &Step, person: &Participant) {
     let ink = theme::of(p.ctx()).col.card_ink;
-    let (picture, text) = paper.split_left_right_at_x(paper.left() + 42.0);
+    let narrow = paper.width() < 74.0;
+    let one = words::rows_needed(p, &s.label, theme::bold(13.0), paper.width() + 4.0) == 1;
+    let picture = if narrow { 24.0 } else { 42.0 };
+    let (picture, text) = paper.split_left_right_at_x(paper.left() + picture);
     let text = text.expand2(vec2(1.0, 2.0));
-    if text.width() > 30.0 && words::fits(p, &s.label, 13.0, text.width()) {
+    if !(narrow && one) && text.width() > 30.0 && words::fits(p, &s.label, 13.0, text.width()) {
         desk.pictures.symbol(p, picture, &s.symbol, person.figure);
         words::label(p, text, &s.label, &[14.0, 13.0], 2, ink);
     } else {

@@ -1,9 +1,11 @@
 //! The timetable above the rows, as cards on the strand; it scrolls sideways with them.
 
-use egui::{Align2, Painter, Rect, Stroke, Ui, pos2, vec2};
+use egui::{Align2, CornerRadius, Painter, Rect, Stroke, Ui, pos2, vec2};
 
-use super::{ROW, Table};
+use super::{ROW, Table, cell};
+use crate::model::session::Slot;
 use crate::ui::desk::Desk;
+use crate::ui::icons;
 use crate::ui::strand::{Rope, paint};
 use crate::ui::theme::{self, Theme};
 use crate::ui::widgets::card::{Lie, peg, tile};
@@ -123,6 +125,12 @@ fn slot(
         pos2(x - width / 2.0, y + 8.0),
         vec2(width, if short { 48.0 } else { 102.0 }),
     );
+    let at = pos2(x, y);
+    if slot.off.is_some() {
+        off(p, t, desk, card, slot, short);
+        peg(p, at, &(i + 1).to_string(), t.col.peg, t.col.on_peg);
+        return;
+    }
     let paper = tile(p, t, card, Lie::Ground);
     if short {
         let picture = paper.with_min_y(paper.top() + 4.0);
@@ -136,6 +144,40 @@ fn slot(
         let sizes = [15.0, 14.0, 13.0];
         words::label(p, text, &activity.label, &sizes, 2, t.col.card_ink);
     }
-    let at = pos2(x, y);
     peg(p, at, &(i + 1).to_string(), t.col.peg, t.col.on_peg);
+}
+
+/// A row that is called off: face down with its words, what comes instead named below.
+fn off(p: &Painter, t: &Theme, desk: &Desk<'_>, card: Rect, slot: &Slot, short: bool) {
+    if short {
+        return cell::back(
+            p,
+            t,
+            Rect::from_center_size(card.center(), vec2(38.0, 44.0)),
+        );
+    }
+    p.rect_filled(card, CornerRadius::same(theme::R_CARD), t.col.down);
+    let line = Stroke::new(t.line() + 0.2, t.col.down_line);
+    icons::dashed_rect(p, card.shrink(1.0), 14.0, line, 7.0, 5.0);
+    let plate = card.shrink2(vec2(6.0, 9.0));
+    p.rect_filled(plate, CornerRadius::same(theme::R_PAPER), t.col.card);
+    let label = |id| desk.view.club.activity(id).map_or("", |a| a.label.as_str());
+    let instead = slot.off.and_then(|o| o.instead).map(label);
+    let (top, rest) = plate.split_top_bottom_at_y(plate.top() + 24.0);
+    let ink = t.col.card_ink;
+    let says = if instead.is_some() {
+        "Not today:"
+    } else {
+        "Not today"
+    };
+    words::label(p, top, says, &[14.0, 13.0], 1, ink);
+    let (middle, last) = match instead {
+        Some(_) => rest.split_top_bottom_at_fraction(0.45),
+        None => (rest, Rect::NOTHING),
+    };
+    words::label(p, middle, label(slot.activity), &[14.0, 13.0], 2, ink);
+    if let Some(instead) = instead {
+        let words = format!("now {instead}");
+        words::label(p, last, &words, &[14.0, 13.0], 2, ink);
+    }
 }

@@ -52,6 +52,8 @@ pub struct TableState {
     filter: Filter,
     /// Only what differs.
     differs_only: bool,
+    /// In a low window, where the rows need the room: the symbols lie open.
+    symbols: bool,
     /// The place the keyboard is on, or would be.
     at: Option<(ParticipantId, At)>,
     /// Whose step is being dragged.
@@ -73,13 +75,21 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut BoardsState, rect: Rec
     let club = desk.view.club;
     let (filter, sort) = (state.table.filter, state.table.sort);
     let lines = sort::lines(club, session, desk.view.boards, filter, sort);
-    bar::show(ui, desk, state, &lines, bar);
     let short = rect.height() < SHORT;
-    let tray_height = if short { 92.0 } else { 124.0 };
+    bar::show(ui, desk, state, &lines, (bar, short));
+    let symbols_open = !short || state.table.symbols || state.swap.is_some();
+    let tray_height = match (symbols_open, short) {
+        (false, _) => 0.0,
+        (true, true) => 92.0,
+        (true, false) => 124.0,
+    };
     let tray = Rect::from_min_max(pos2(rect.left(), rect.bottom() - tray_height), rect.max);
     let area = Rect::from_min_max(
         pos2(rect.left(), bar.bottom() + 4.0),
-        pos2(rect.right(), tray.top() - 6.0),
+        pos2(
+            rect.right(),
+            tray.top() - if symbols_open { 6.0 } else { 0.0 },
+        ),
     );
     if lines.is_empty() {
         nobody(ui, area, filter.nobody());
@@ -87,7 +97,9 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut BoardsState, rect: Rec
         settle_place(state, &lines, desk.view.participant.map(|p| p.id));
         table(ui, desk, state, session, &lines, area, short);
     }
-    within(ui, "tray", tray, |ui| symbols(ui, desk, state, tray));
+    if symbols_open {
+        within(ui, "tray", tray, |ui| symbols(ui, desk, state, tray));
+    }
 }
 
 /// The keyboard's place is always one that is shown: where it was, or the name of the chosen board,

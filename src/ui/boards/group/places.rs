@@ -8,6 +8,9 @@ use crate::model::board::Step;
 use crate::model::ids::{SlotId, StepRef};
 use crate::ui::boards::sort::Line;
 
+/// Width of the back of what is not today, where what comes instead shares its column.
+const BACK: f32 = 28.0;
+
 /// A place with where it is.
 pub struct Cell<'a> {
     /// Which place.
@@ -41,7 +44,7 @@ pub fn cells<'a>(table: &Table<'a>, line: Line<'a>, row: Rect) -> Vec<Cell<'a>> 
                 let all = in_column(c, wide);
                 // What comes instead shares the column.
                 if instead_of(id) {
-                    all.with_max_x(all.left() + 36.0)
+                    all.with_max_x(all.left() + BACK)
                 } else {
                     all
                 }
@@ -49,7 +52,7 @@ pub fn cells<'a>(table: &Table<'a>, line: Line<'a>, row: Rect) -> Vec<Cell<'a>> 
             StepRef::Instead(id) => column(id).map(|c| {
                 edge = table.middle(c) + table.column / 2.0;
                 let all = in_column(c, wide);
-                all.with_min_x(all.left() + 38.0)
+                all.with_min_x(all.left() + BACK + 2.0)
             }),
             StepRef::Own(_) | StepRef::Standing(..) => None,
         };

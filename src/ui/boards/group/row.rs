@@ -8,7 +8,6 @@ use super::places::{Cell, cells};
 use super::{At, Hit, ROW, Table, cell, hands, name};
 use crate::model::board::{Step, StepState};
 use crate::model::ids::{ParticipantId, StepRef};
-use crate::ui::boards::differs::Differs;
 use crate::ui::boards::sort::Line;
 use crate::ui::boards::{BoardsState, card};
 use crate::ui::desk::Desk;
@@ -130,7 +129,7 @@ fn place(
     let who = line.person.id;
     let seen = ui.is_rect_visible(c.rect);
     let differs_only = state.table.differs_only;
-    let plain = c.step.is_some_and(|s| Differs::of(s) == Differs::No);
+    let plain = c.step.is_some_and(|s| !s.differs());
     if current != Some(c.at) && (!seen || (differs_only && plain)) {
         return;
     }
