@@ -1,4 +1,4 @@
-//! Values published elsewhere, one file a source.
+//! Values published elsewhere and values of the trade, one file a source or a subject.
 
 mod bcp47;
 mod change;
