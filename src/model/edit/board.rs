@@ -378,12 +378,34 @@ impl Desk<'_> {
             .skip(1)
             .find(there)
             .map(|r| r.step.at);
-        let to = next.and_then(|n| wanted.iter().position(|s| *s == n));
+        let to = self.beside_row(step, &wanted);
+        let to = to.or_else(|| next.and_then(|n| wanted.iter().position(|s| *s == n)));
         let to = to.unwrap_or(wanted.len());
         wanted.splice(to..to, group.iter().copied());
         self.settle_beside_parts(&mut wanted);
         self.arrange(&wanted, &group);
         Ok(())
+    }
+
+    /// Where a step that belongs beside a row goes when that row is on the board, wherever it stands
+    /// now: among what belongs there too, in the order of the rows.
+    fn beside_row(&self, step: StepRef, order: &[StepRef]) -> Option<usize> {
+        let place = |s: StepRef| self.rows.rows.iter().position(|r| r.step.at == s);
+        let own = place(step)?;
+        let row = self.rows.rows[own].beside?;
+        let at = order.iter().position(|s| *s == row)?;
+        let between = |s: &&StepRef, from: usize, to: usize| {
+            let there = place(**s);
+            there.is_some_and(|i| from < i && i < to && self.rows.rows[i].beside == Some(row))
+        };
+        let of_row = place(row)?;
+        Some(if own < of_row {
+            let nearer = order[..at].iter().rev();
+            at - nearer.take_while(|s| between(s, own, of_row)).count()
+        } else {
+            let nearer = order[at + 1..].iter();
+            at + 1 + nearer.take_while(|s| between(s, of_row, own)).count()
+        })
     }
 
     /// What stands beside a part of the day stands where its first or last row is now, unless it

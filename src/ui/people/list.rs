@@ -5,9 +5,9 @@ use egui::{Align2, CornerRadius, CursorIcon, Id, Rect, Role, Ui, Vec2, WidgetInf
 use super::PeopleState;
 use crate::model::club::Club;
 use crate::model::edit::Edit;
-use crate::model::ids::{ParticipantId, SymbolId};
+use crate::model::ids::ParticipantId;
 use crate::model::people::Participant;
-use crate::symbols::library::library;
+use crate::symbols::library::free_mark;
 use crate::ui::desk::Desk;
 use crate::ui::icons::Icon;
 use crate::ui::regions;
@@ -170,12 +170,5 @@ fn paint(ui: &Ui, desk: &mut Desk<'_>, rect: Rect, person: &Participant, current
 
 /// A new participant with the first mark that nobody has.
 fn fresh(club: &Club) -> Participant {
-    let taken = |id: &SymbolId| club.participants.iter().any(|p| p.mark == *id);
-    let mark = library()
-        .marks()
-        .iter()
-        .map(|m| &m.id)
-        .find(|id| !taken(id));
-    let mark = mark.cloned().unwrap_or_else(|| SymbolId::new("kite"));
-    Participant::new("New participant", mark, club.rules.tile)
+    Participant::new("New participant", free_mark(club), club.rules.tile)
 }
