@@ -144,9 +144,11 @@ fn lay_part(
     count: usize,
     pages: &mut Vec<Page>,
 ) {
-    for steps in &plan.pages {
+    let all = plan.pages.len() + plan.pouch_pages(part.steps.len()).len();
+    for (i, steps) in plan.pages.iter().enumerate() {
         let steps = part.steps.start + steps.start..part.steps.start + steps.end;
-        let mut page = begin(desk, person, plan, part, (pages.len() + 1, count));
+        let place = (i, i + 1 < all);
+        let mut page = begin(desk, person, plan, part, (pages.len() + 1, count), place);
         let (slots, bottom) = plan.ways.slots(plan.content(), steps.len());
         draw_steps(desk, person, plan, part, (steps.clone(), &slots), &mut page);
         let content = plan.content();
@@ -173,8 +175,10 @@ fn lay_part(
         }
         pages.push(page.finish());
     }
-    for tiles in plan.pouch_pages(part.steps.len()) {
-        let mut page = begin(desk, person, plan, part, (pages.len() + 1, count));
+    let pouches = plan.pouch_pages(part.steps.len());
+    for (i, &tiles) in (plan.pages.len()..).zip(&pouches) {
+        let place = (i, i + 1 < all);
+        let mut page = begin(desk, person, plan, part, (pages.len() + 1, count), place);
         let at = Rect {
             h: plan.pouch.height(plan.place, tiles),
             ..plan.content()
@@ -278,14 +282,21 @@ fn plan(
     })
 }
 
+/// A page with what stands around it: which page of the board or strip it is, from zero, and
+/// whether that goes on on the next.
 fn begin(
     desk: &Desk<'_>,
     person: &Person<'_>,
     plan: &Plan,
     part: &Part,
     (page, pages): (usize, usize),
+    (number, more): (usize, bool),
 ) -> PageWriter<Everyone> {
-    let title = person.plan_title();
+    let plain = person.plan_title();
+    let title = match &part.strip {
+        Some(_) => plain.clone(),
+        None => strips::goes_on(&plain, number),
+    };
     let of = if pages > 1 {
         format!("Base board {page} of {pages}")
     } else {
@@ -293,8 +304,11 @@ fn begin(
     };
     let tile = person.who.tile;
     let finished = in_mm(tile + desk.club.rules.seal * 2);
-    let below = format!("{of}, for tiles of {} ({finished} with film)", in_mm(tile));
-    let mut writer = PageWriter::new(plan.size, format!("{title}, {of}"));
+    let mut below = format!("{of}, for tiles of {} ({finished} with film)", in_mm(tile));
+    if more {
+        below = format!("{below}. Goes on: page {}", page + 1);
+    }
+    let mut writer = PageWriter::new(plan.size, format!("{plain}, {of}"));
     let header = Header {
         mark: Some(&person.mark),
         mark_words: &person.mark_words,
@@ -309,7 +323,8 @@ fn begin(
             h: plan.head - HEAD_GAP,
             ..frame::content(plan.size)
         };
-        strips::draw_head(desk, person, (&strip.title(), &parts), at, &mut writer);
+        let title = strips::goes_on(&strip.title(), number);
+        strips::draw_head(desk, person, (&title, &parts), at, &mut writer);
     }
     writer
 }

@@ -99,7 +99,9 @@ pub(super) fn add_participants(
     flow.push(heading("Participants", room));
     let conditions = of_today::conditions(desk);
     if !conditions.is_empty() {
-        flow.push(pair("The day brings", &conditions, room).kept());
+        let mut day = pair("The day brings", &conditions, room).kept();
+        day.height += Length::mm(2.0);
+        flow.push(day);
     }
     for person in people {
         let note = flow.may_show(&person.who.helper_note).map(String::as_str);

@@ -50,6 +50,14 @@ pub(super) fn of(desk: &Desk<'_>, person: &Person<'_>) -> Option<Vec<Strip>> {
     Some(chunks.into_iter().enumerate().map(strip).collect())
 }
 
+/// A heading as it stands on a page that begins it, and on those where it goes on (from one).
+pub(super) fn goes_on(title: &str, page: usize) -> String {
+    match page {
+        0 => title.to_owned(),
+        _ => format!("{title} goes on"),
+    }
+}
+
 /// What is laid out at once: the whole board, or one strip of it.
 pub(super) struct Part {
     pub steps: Range<usize>,
@@ -109,7 +117,7 @@ fn pointer_height(tile: Length) -> Length {
 }
 
 /// Room for a finished pointer: film around it, and a little more.
-fn pointer_place(tile: Length, seal: Length) -> Size {
+pub(super) fn pointer_place(tile: Length, seal: Length) -> Size {
     let film = seal * 2 + Length::mm(2.0);
     Size::new(
         tile.max(Length::mm(20.0)) + film,
@@ -140,9 +148,13 @@ pub(super) fn draw_head(
     page.heading(2, title.left(at.origin(), ink::INK));
     let y = at.y + title.height() + Length::mm(1.2);
     page.paragraph(None, parts.left(Point::new(at.x, y), ink::SOFT));
-    if !has_place {
-        return;
+    if has_place {
+        draw_pointer_place(place, page);
     }
+}
+
+/// Where the pointer is laid when it points to a strip.
+pub(super) fn draw_pointer_place(place: Rect, page: &mut PageWriter<Everyone>) {
     let mut items = vec![rounded(place, Length::mm(3.0), dashes().on(ink::PAPER))];
     items.extend(words_and_arrow(place, ink::SOFT, false));
     page.figure(None, "Place for the pointer: now on".to_owned(), items);

@@ -1,5 +1,7 @@
 //! Sheets: what holds for every club, however odd (`sound`), and what is printed for the demo club.
 
+mod large;
+mod readers;
 mod sound;
 
 use daystrand::layout::{InkChoice, Request, Sheet, SheetKind, Turn, lay_out, plan_code};
