@@ -56,8 +56,9 @@ impl Language {
     /// (sections 2.2.5 and 2.2.6), and is no longer than a program has to hold. What its subtags
     /// mean stands in a registry that the program does not have.
     pub fn is_tag(&self) -> bool {
-        let irregular = |tag: &&str| tag.eq_ignore_ascii_case(&self.0);
-        self.0.len() <= LONGEST && (IRREGULAR.iter().any(|t| irregular(t)) || well_formed(&self.0))
+        let mut irregular = IRREGULAR.iter();
+        let irregular = irregular.any(|t| t.eq_ignore_ascii_case(&self.0));
+        self.0.len() <= LONGEST && (irregular || well_formed(&self.0))
     }
 }
 
