@@ -125,7 +125,7 @@ impl Default for PeopleState {
 
 /// Shows the place.
 pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut PeopleState, rect: Rect) {
-    let wide = (rect.width() * 0.62).clamp(300.0, 560.0);
+    let wide = (rect.width() * 0.92).clamp(300.0, 560.0);
     let panes = Rect::from_min_size(rect.min, vec2(wide, theme::CONTROL));
     let names: Vec<&str> = PANES.iter().map(|(_, n)| *n).collect();
     let now = PANES

@@ -43,7 +43,7 @@ pub fn show(ui: &mut Ui, club: &Club, board: &Board, next: &mut Record) {
     if options.is_empty() {
         return;
     }
-    words::soft(ui, "What was chosen.");
+    words::soft(ui, "What was chosen. Press it, or write it below.");
     row(ui, |ui| {
         for (i, option) in options.iter().enumerate() {
             let on = chosen(&next.chose).any(|c| c == option);
