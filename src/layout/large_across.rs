@@ -6,22 +6,23 @@ use std::ops::Range;
 
 use super::desk::{Desk, Person};
 use super::large_frames::Sizes;
-use super::large_step::{Drawing, RING, goes_on};
 use super::large_words::{Places, Said, has_plate};
+use super::strand;
 use super::strips::Part;
-use super::writer::{Everyone, PageWriter};
-use super::{ink, shapes, strand};
 use crate::model::manner::Run;
-use crate::page::Item;
-use crate::units::{Length, Point, Rect};
+use crate::units::{Length, Rect};
 
-/// From the top of a line to the rope, and from there to what is seen.
+/// From the top of a line to the rope, below the names of parts of the day or without them, and
+/// from the rope to what is seen.
 const ROPE_Y: Length = Length::um(14_000);
-const SEEN_Y: Length = Length::um(22_500);
+const UNNAMED_Y: Length = Length::um(6_500);
+pub(super) const SEEN_Y: Length = Length::um(8_500);
+/// White at the foot of a frame.
+const FOOT: Length = Length::um(1_000);
 /// Between picture and words.
-const WORDS_GAP: Length = Length::um(2_500);
+pub(super) const WORDS_GAP: Length = Length::um(2_500);
 /// Below a line, for the run of the rope back to the next.
-const RETURN: Length = Length::um(8_000);
+pub(super) const RETURN: Length = Length::um(8_000);
 /// White between two steps of a line.
 const GAP: Length = Length::um(5_000);
 /// Smallest pictures.
@@ -33,26 +34,29 @@ const WANTED: usize = 3;
 const LETTERS: f64 = 0.85;
 /// Most white that is added to each line to fill a page.
 const MOST_EXTRA: Length = Length::um(10_000);
-/// Middle of the peg and of the ring, from the middle of a step.
-const PEG_X: Length = Length::um(-6_500);
-const RING_X: Length = Length::um(5_500);
 
 /// Lines of steps.
 pub(super) struct Across {
     pub said: Said,
     /// Side of the pictures.
     pub side: Length,
-    run: Run,
+    pub run: Run,
     columns: usize,
     /// Most lines of a page.
     lines: usize,
-    /// Height of a line, with the run back.
-    pitch: Length,
+    /// From the top of a line to the rope.
+    pub rope: Length,
+    /// Whether the names of parts of the day stand above the rope.
+    pub named: bool,
+    /// Room below the rope of a line, and how much of it is taken.
+    body: Length,
+    used: Length,
 }
 
 impl Across {
     /// As many steps in a line as the letters allow, then the fewest pages, then the largest
-    /// pictures; as large as is asked. None where no line fits.
+    /// pictures; as large as is asked. None where no line fits. In a frame, where the size of the
+    /// pictures is asked for, a part that is too high for it is passed over.
     pub fn best(
         desk: &Desk<'_>,
         person: &Person<'_>,
@@ -61,10 +65,8 @@ impl Across {
         sizes: Sizes,
     ) -> Option<Self> {
         let longest = parts.iter().map(|p| p.steps.len()).max()?;
-        let least = sizes.picture.unwrap_or(SMALLEST);
-        let most = sizes.letters;
         let ways: Vec<Self> = (1..=longest.min(MOST))
-            .flat_map(|columns| Self::with(desk, person, room, columns, (least, most)))
+            .flat_map(|columns| Self::with(desk, person, (parts, room), columns, sizes))
             .collect();
         let at_once = person.who.manner.reach.steps().unwrap_or(WANTED);
         let wanted = longest.min(WANTED).min(at_once);
@@ -87,50 +89,89 @@ impl Across {
     fn with(
         desk: &Desk<'_>,
         person: &Person<'_>,
-        room: Rect,
+        (parts, room): (&[Part], Rect),
         columns: usize,
-        (least, most): (Length, Option<Length>),
+        sizes: Sizes,
     ) -> Vec<Self> {
+        let framed = sizes.picture.is_some();
+        let (rope, foot) = match framed {
+            true => (UNNAMED_Y, FOOT),
+            false => (ROPE_Y, RETURN),
+        };
+        let least = sizes.picture.unwrap_or(SMALLEST);
         let width = (room.w - strand::TURN * 2) / columns as i64 - GAP;
-        let free = room.h - SEEN_Y - RETURN;
+        let free = room.h - rope - SEEN_Y - foot;
         let places = |height: Length| Places {
             narrow: width,
             whole: width,
             whole_height: free,
             height,
-            most,
+            most: sizes.letters,
         };
-        if width < SMALLEST || free < least {
+        if width < least || free < least {
             return Vec::new();
         }
-        let besides = Said::of(desk, person, &places(free)).besides();
-        let said = Said::of(desk, person, &places(free - least - WORDS_GAP - besides));
-        let steps = &person.board.steps;
-        let highest = |plate: bool| {
-            let which = (0..steps.len()).filter(|&i| has_plate(&steps[i]) == plate);
-            which.map(|i| said.height(i)).max()
-        };
-        let (with, without) = (highest(true), highest(false));
+        let mut said = Said::of(desk, person, &places(free));
+        if !framed {
+            let height = free - least - WORDS_GAP - said.besides();
+            said = Said::of(desk, person, &places(height));
+        }
         let way = |lines: usize| {
-            let body = room.h / lines as i64 - SEEN_Y - RETURN;
-            let side = with.map_or(least, |words| (body - WORDS_GAP - words).min(width));
-            let used = with.map_or(Length::ZERO, |words| side + WORDS_GAP + words);
-            let used = used.max(without.unwrap_or(Length::ZERO));
-            (side >= least && used <= body).then(|| Self {
+            let body = (room.h - foot + RETURN) / lines as i64 - RETURN - SEEN_Y - rope;
+            let mut way = Self {
                 said: said.clone(),
-                side,
+                side: least,
                 run: person.who.manner.run,
                 columns,
                 lines,
-                pitch: SEEN_Y + used + RETURN,
-            })
+                rope,
+                named: !framed,
+                body,
+                used: body,
+            };
+            let steps = |p: &&Part| way.holds(person, &p.steps) || !framed;
+            let here: Vec<usize> = parts
+                .iter()
+                .filter(steps)
+                .flat_map(|p| p.steps.clone())
+                .collect();
+            way.grow(person, &here, width).then_some(way)
         };
-        (1..=steps.len().div_ceil(columns)).map_while(way).collect()
+        let most = person.board.steps.len().div_ceil(columns);
+        (1..=most).map_while(way).collect()
+    }
+
+    /// Makes the pictures as large as the words of some steps leave room for; whether they fit.
+    fn grow(&mut self, person: &Person<'_>, steps: &[usize], width: Length) -> bool {
+        let has = |i: &&usize| has_plate(&person.board.steps[**i]);
+        let words = steps.iter().filter(has).map(|&i| self.said.height(i)).max();
+        let least = self.side;
+        if let Some(words) = words {
+            self.side = (self.body - WORDS_GAP - words).min(width);
+        }
+        let used = steps.iter().map(|&i| self.height(person, i)).max();
+        self.used = used.unwrap_or(Length::ZERO);
+        !steps.is_empty() && self.side >= least && self.used <= self.body
+    }
+
+    /// What a step takes below the rope.
+    fn height(&self, person: &Person<'_>, step: usize) -> Length {
+        let words = self.said.height(step);
+        match has_plate(&person.board.steps[step]) {
+            true => self.side + WORDS_GAP + words,
+            false => words,
+        }
+    }
+
+    /// Height of a line, with the run back.
+    pub fn pitch(&self) -> Length {
+        self.rope + SEEN_Y + self.used + RETURN
     }
 
     /// Whether some steps fit one page.
-    pub fn holds(&self, steps: &Range<usize>) -> bool {
+    pub fn holds(&self, person: &Person<'_>, steps: &Range<usize>) -> bool {
         steps.len().div_ceil(self.columns) <= self.lines
+            && steps.clone().all(|i| self.height(person, i) <= self.body)
     }
 
     /// Page by page, what stands in each line; lines as even as can be.
@@ -145,155 +186,6 @@ impl Across {
     /// White to add to each line of a page.
     pub fn spare(&self, room: Rect, lines: usize) -> Length {
         let lines = lines.max(1) as i64;
-        ((room.h - self.pitch * lines) / lines).clamp(Length::ZERO, MOST_EXTRA)
-    }
-
-    /// The lines of a page, with `extra` white for each, and on which page it goes on.
-    pub fn draw(
-        &self,
-        drawing: &Drawing<'_>,
-        (room, extra): (Rect, Length),
-        shares: &[Range<usize>],
-        next: Option<usize>,
-        page: &mut PageWriter<Everyone>,
-    ) {
-        let pitch = self.pitch + extra;
-        // Where no line of the page is full, its steps stand further apart.
-        let columns = shares.iter().map(Range::len).max().unwrap_or(1);
-        page.artifact(self.rope(drawing, (room, pitch), shares));
-        for (line, share) in shares.iter().enumerate() {
-            let top = room.y + pitch * line as i64;
-            for (place, i) in share.clone().enumerate() {
-                let cell = self.cell(Rect { y: top, ..room }, columns, place);
-                if i == share.start || self.begins_part(drawing, i) {
-                    self.part(drawing, (i, share.end), cell, page);
-                }
-                self.step(drawing, i, cell, page);
-            }
-        }
-        if let Some(next) = next {
-            let y = room.y + pitch * shares.len() as i64 - RETURN + Length::mm(0.8);
-            let words = goes_on(next);
-            page.paragraph(
-                None,
-                match self.run {
-                    Run::RightToLeft => words.left(Point::new(room.x, y), ink::SOFT),
-                    _ => words.right(Point::new(room.right(), y), ink::SOFT),
-                },
-            );
-        }
-    }
-
-    fn begins_part(&self, drawing: &Drawing<'_>, i: usize) -> bool {
-        i == 0 || drawing.step(i - 1).part != drawing.step(i).part
-    }
-
-    /// Where a step of a line stands that begins at the top of a room.
-    fn cell(&self, room: Rect, columns: usize, place: usize) -> Rect {
-        let w = (room.w - strand::TURN * 2) / columns.max(1) as i64;
-        let x = room.x + strand::TURN + w * place as i64;
-        let x = match self.run {
-            Run::RightToLeft => room.center().x * 2 - x - w,
-            _ => x,
-        };
-        Rect {
-            x,
-            y: room.y,
-            w,
-            h: self.pitch,
-        }
-    }
-
-    fn rope(
-        &self,
-        drawing: &Drawing<'_>,
-        (room, pitch): (Rect, Length),
-        shares: &[Range<usize>],
-    ) -> Vec<Item> {
-        let (left, right) = (room.x + strand::TURN, room.right() - strand::TURN);
-        let top = |line: usize| room.y + pitch * line as i64;
-        let heights: Vec<Length> = (0..shares.len()).map(|l| top(l) + ROPE_Y).collect();
-        let returns: Vec<Length> = (1..shares.len()).map(|l| top(l) - RETURN / 2).collect();
-        let mut rope = strand::through_rows(left, right, &heights, &returns);
-        if shares.first().is_some_and(|s| s.start == 0) {
-            rope.extend(strand::beginning(Point::new(left, room.y + ROPE_Y)));
-        }
-        let end = heights.last().copied().unwrap_or(room.y);
-        let all = drawing.person.board.steps.len();
-        rope.extend(if shares.last().is_some_and(|s| s.end == all) {
-            strand::stopper_right(Point::new(right - Length::mm(2.0), end))
-        } else {
-            strand::arrow_right(Point::new(right + Length::mm(3.0), end))
-        });
-        match self.run {
-            Run::RightToLeft => shapes::mirrored(rope, room.center().x),
-            _ => rope,
-        }
-    }
-
-    /// The knot and the name of a part of the day, above all steps of the line that belong to it.
-    fn part(
-        &self,
-        drawing: &Drawing<'_>,
-        (step, end): (usize, usize),
-        cell: Rect,
-        page: &mut PageWriter<Everyone>,
-    ) {
-        let later = (step + 1..end).take_while(|&i| !self.begins_part(drawing, i));
-        let width = cell.w * (1 + later.count() as i64) - Length::mm(4.0);
-        let words = drawing.part_name(step, width);
-        let inset = Length::mm(5.0);
-        let rope = cell.y + ROPE_Y;
-        let (knot, words) = match self.run {
-            Run::RightToLeft => (
-                Point::new(cell.right() - inset, rope),
-                words.right(
-                    Point::new(cell.right() - Length::mm(2.0), cell.y),
-                    ink::SOFT,
-                ),
-            ),
-            _ => (
-                Point::new(cell.x + inset, rope),
-                words.left(Point::new(cell.x + Length::mm(2.0), cell.y), ink::SOFT),
-            ),
-        };
-        page.artifact(strand::knot(knot));
-        page.heading(2, words);
-    }
-
-    fn step(
-        &self,
-        drawing: &Drawing<'_>,
-        index: usize,
-        cell: Rect,
-        page: &mut PageWriter<Everyone>,
-    ) {
-        let middle = Point::new(cell.center().x, cell.y + ROPE_Y);
-        let toward = match self.run {
-            Run::RightToLeft => -1,
-            _ => 1,
-        };
-        let peg = middle.moved(PEG_X * toward, Length::ZERO);
-        let ring = middle.moved(RING_X * toward, Length::ZERO);
-        debug_assert!(ring.y + RING < cell.y + SEEN_Y);
-        drawing.marks(index, ring, peg, page);
-        let seen = Rect {
-            x: middle.x - self.side / 2,
-            y: cell.y + SEEN_Y,
-            w: self.side,
-            h: self.side,
-        };
-        drawing.plate(index, seen, page);
-        let top = match has_plate(drawing.step(index)) {
-            true => seen.bottom() + WORDS_GAP,
-            false => seen.y,
-        };
-        let mut words = strand::peg_number(peg, index + 1);
-        let (inks, top) = (drawing.inks(index), Point::new(middle.x, top));
-        words.extend(
-            self.said
-                .put(index, top, inks, |w, at, ink| w.centred(at, ink)),
-        );
-        page.paragraph(drawing.source(index), words);
+        ((room.h - self.pitch() * lines) / lines).clamp(Length::ZERO, MOST_EXTRA)
     }
 }

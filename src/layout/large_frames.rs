@@ -12,11 +12,12 @@ use crate::text::Style;
 use crate::units::{Length, Point, Rect, Size};
 
 /// White inside the edge of a frame.
-const PAD: Length = Length::um(4_000);
-/// Height of a frame's heading.
-const TITLE: Length = Length::um(10_000);
+const PAD: Length = Length::um(3_000);
+/// Height of a frame's heading with a line below it, and letters of that.
+const TITLE: Length = Length::um(14_500);
+const BELOW_PT: f64 = 12.0;
 /// Below the head of a frame.
-const BELOW: Length = Length::um(3_000);
+const BELOW: Length = Length::um(2_000);
 /// Between heading and pointer where they stand side by side, and the least room for a heading.
 const GAP: Length = Length::um(4_000);
 const LEAST_TITLE: Length = Length::um(42_000);
@@ -96,10 +97,10 @@ pub(super) fn inside(frame: Rect, person: &Person<'_>, seal: Length) -> Option<I
     })
 }
 
-/// Mark, heading and place for the pointer.
+/// Mark, heading with the parts of the day below, and place for the pointer.
 pub(super) fn draw_head(
     person: &Person<'_>,
-    strip: &Strip,
+    (strip, parts): (&Strip, &str),
     inside: &Inside,
     page: &mut PageWriter<Everyone>,
 ) {
@@ -114,6 +115,12 @@ pub(super) fn draw_head(
     let one = Length::pt(18.0).scale(TIGHT);
     let at = Point::new(x, plate.center().y - one / 2);
     page.heading(2, words.left(at, ink::INK));
+    let y = at.y + words.height() + Length::mm(0.6);
+    let style = Style::regular(Length::pt(BELOW_PT));
+    let free = (title.bottom() - y).times(style.size.scale(TIGHT));
+    let lines = usize::try_from(free).unwrap_or(1).clamp(1, 3);
+    let parts = Words::wrapped(parts, &style, room, TIGHT, lines);
+    page.paragraph(None, parts.left(Point::new(x, y), ink::SOFT));
     strips::draw_pointer_place(inside.pointer, page);
 }
 
@@ -140,8 +147,8 @@ pub(super) struct Sizes {
     pub letters: Option<Length>,
 }
 
-/// The smallest pictures in a frame: not much smaller than those on the participant's tiles.
+/// The smallest pictures in a frame: half as large as the participant's tiles at least.
 pub(super) fn least_picture(desk: &Desk<'_>, person: &Person<'_>) -> Length {
     let most = desk.request.paper.size().w.scale(0.3);
-    person.who.tile.scale(0.6).min(most).max(Length::mm(26.0))
+    person.who.tile.scale(0.5).min(most).max(Length::mm(26.0))
 }

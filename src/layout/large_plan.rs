@@ -40,10 +40,10 @@ impl Way {
         }
     }
 
-    fn holds(&self, steps: &Range<usize>) -> bool {
+    fn holds(&self, person: &Person<'_>, steps: &Range<usize>) -> bool {
         match self {
             Self::Down(down) => down.holds(steps),
-            Self::Across(across) => across.holds(steps),
+            Self::Across(across) => across.holds(person, steps),
         }
     }
 
@@ -103,12 +103,12 @@ impl<'a> Plan<'a> {
     /// The plan with the fewest pages; of those with as many, the one with the largest pictures.
     pub fn of(desk: &Desk<'_>, person: &Person<'_>, parts: &'a [Part]) -> Self {
         let alone = alone(desk, person, parts, None);
-        let plain = leaves(&alone, None, parts);
+        let plain = leaves(person, &alone, None, parts);
         let mut best: Option<(Vec<Leaf<'a>>, Kind)> = None;
         let strips = parts.iter().any(|p| p.strip.is_some());
         for frames in Frames::several().into_iter().filter(|_| strips) {
             for kind in framed(desk, person, parts, &alone, frames) {
-                let leaves = leaves(&alone, Some(&kind), parts);
+                let leaves = leaves(person, &alone, Some(&kind), parts);
                 let rank = |n: usize, k: &Kind| (n, std::cmp::Reverse(k.way.side()));
                 let better = best
                     .as_ref()
@@ -129,7 +129,7 @@ impl<'a> Plan<'a> {
                 let letters = Some(kind.way.said().labels.size);
                 let alone = self::alone(desk, person, parts, letters);
                 Self {
-                    leaves: self::leaves(&alone, Some(&kind), parts),
+                    leaves: self::leaves(person, &alone, Some(&kind), parts),
                     framed: Some(kind),
                     alone,
                 }
@@ -166,10 +166,15 @@ impl<'a> Plan<'a> {
 }
 
 /// The pages of all parts in order: those that fit a frame together, the others alone.
-fn leaves<'a>(alone: &Kind, framed: Option<&Kind>, parts: &'a [Part]) -> Vec<Leaf<'a>> {
+fn leaves<'a>(
+    person: &Person<'_>,
+    alone: &Kind,
+    framed: Option<&Kind>,
+    parts: &'a [Part],
+) -> Vec<Leaf<'a>> {
     let mut all: Vec<Leaf<'a>> = Vec::new();
     for part in parts {
-        let in_frame = framed.filter(|kind| kind.way.holds(&part.steps));
+        let in_frame = framed.filter(|kind| kind.way.holds(person, &part.steps));
         let pages = in_frame.unwrap_or(alone).way.pages(&part.steps);
         let count = pages.len();
         let most = in_frame.and_then(|k| k.frames).map_or(1, Frames::len);
@@ -231,7 +236,7 @@ fn framed(
 ) -> Vec<Kind> {
     let manner = &person.who.manner;
     let single = manner.reach == Reach::One;
-    let least = large_frames::least_picture(desk, person);
+    let least = large_frames::least_picture(desk, person).min(alone.way.side());
     let sizes = Sizes {
         picture: Some(least),
         letters: Some(alone.way.said().labels.size),

@@ -135,16 +135,21 @@ fn head(
         return;
     };
     let (content, seal) = (frame::content(kind.size), desk.club.rules.seal);
+    let parts = part_names(drawing, std::slice::from_ref(filled));
     if let Some(frames) = kind.frames {
         let frame = frames.frame(content, at);
         if let Some(inside) = large_frames::inside(frame, person, seal) {
-            large_frames::draw_head(person, strip, &inside, page);
+            // Rows from top to bottom name their parts themselves.
+            let parts = match &kind.way {
+                Way::Down(_) => "",
+                Way::Across(_) => parts.as_str(),
+            };
+            large_frames::draw_head(person, (strip, parts), &inside, page);
         }
         return;
     }
     let h = strips::head_height(person, seal, content.h);
     let title = strips::goes_on(&strip.title(), filled.page.0);
-    let parts = part_names(drawing, std::slice::from_ref(filled));
     let at = Rect { h, ..content };
     strips::draw_head(desk, person, (&title, &parts), at, page);
 }

@@ -23,6 +23,7 @@ pub mod ink;
 mod large_across;
 mod large_down;
 mod large_frames;
+mod large_line;
 mod large_plan;
 mod large_print;
 mod large_step;
