@@ -1,5 +1,6 @@
-//! Frame time of the Boards place without painting, with the demo's eight participants and with 200,
-//! at rest and while the mouse moves over the cards. `cargo bench --bench frames` prints a table.
+//! Frame time of the Boards place without painting, one board and the whole group, with the demo's
+//! eight participants and with 200: at rest, while the mouse moves over the cards, while rows are
+//! scrolled, and while a symbol is dragged over them. `cargo bench --bench frames` prints a table.
 
 use std::time::{Duration, Instant};
 
@@ -7,7 +8,7 @@ use daystrand::model::edit::Edit;
 use daystrand::ui::app::App;
 use daystrand::workbench::Workbench;
 use daystrand::workbench::command::{Command, Place};
-use egui::{Event, Pos2, Vec2};
+use egui::{Event, Modifiers, MouseWheelUnit, Pos2, TouchPhase, Vec2};
 use egui_kittest::Harness;
 use jiff::civil::date;
 
@@ -15,23 +16,44 @@ const FRAMES: usize = 200;
 
 fn main() {
     println!(
-        "{:>7} {:>14} {:>14} {:>14}",
-        "people", "rest ms", "moving ms", "worst ms"
+        "{:>7} {:>6} {:>10} {:>10} {:>10} {:>10} {:>10}",
+        "people", "view", "rest ms", "moving ms", "scroll ms", "drag ms", "worst ms"
     );
-    for people in [8, 200] {
+    for (people, group) in [(8, false), (200, false), (8, true), (200, true)] {
         let mut window = window(people);
+        window.state_mut().state_mut().boards.group = group;
+        window.run();
         let rest = frames(&mut window, |_, _| {});
-        let moving = frames(&mut window, |w, i| {
-            let at = Pos2::new(250.0 + (i * 5) as f32, 200.0 + (i % 50) as f32 * 6.0);
-            w.event(Event::PointerMoved(at));
+        let moving = frames(&mut window, |w, i| w.event(Event::PointerMoved(over(i))));
+        let scroll = frames(&mut window, |w, i| {
+            let down = if i < FRAMES / 2 { -40.0 } else { 40.0 };
+            w.event(Event::MouseWheel {
+                unit: MouseWheelUnit::Point,
+                delta: Vec2::new(0.0, down),
+                phase: TouchPhase::Move,
+                modifiers: Modifiers::NONE,
+            });
         });
+        // From the symbols below onto the rows, and about among them.
+        window.drag_at(Pos2::new(420.0, 680.0));
+        window.step();
+        let drag = frames(&mut window, |w, i| w.event(Event::PointerMoved(over(i))));
+        let worst = [&moving, &scroll, &drag].map(|t| t.last().copied().unwrap_or_default());
         println!(
-            "{people:>7} {:>14.2} {:>14.2} {:>14.2}",
+            "{people:>7} {:>6} {:>10.2} {:>10.2} {:>10.2} {:>10.2} {:>10.2}",
+            if group { "group" } else { "one" },
             millis(middle(&rest)),
             millis(middle(&moving)),
-            millis(*moving.last().unwrap_or(&Duration::ZERO)),
+            millis(middle(&scroll)),
+            millis(middle(&drag)),
+            millis(worst.into_iter().max().unwrap_or_default()),
         );
     }
+}
+
+/// Where the mouse is in a frame.
+fn over(i: usize) -> Pos2 {
+    Pos2::new(250.0 + (i * 5) as f32, 300.0 + (i % 50) as f32 * 6.0)
 }
 
 /// The demo club with so many participants, at Boards, at the size the window opens in.

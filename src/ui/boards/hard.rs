@@ -21,6 +21,8 @@ pub const ALONE: f32 = theme::CONTROL;
 const WIDEST: f32 = 440.0;
 /// Below this width it shows its picture alone.
 const WORDS_FROM: f32 = 128.0;
+/// Below this width what helps has no room and is said on a press alone.
+const HELPS_FROM: f32 = 250.0;
 /// Side of a condition's picture.
 const PICTURE: f32 = 36.0;
 
@@ -56,8 +58,12 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, all: &[Hard<'_>], rect: Rect) {
         .participant
         .map_or(Figure::default(), |p| p.figure);
     let labels: Vec<&str> = all.iter().map(|(c, _)| c.label()).collect();
-    let upper = format!("Hard today: {}", labels.join(", "));
-    let lower = helps(all);
+    let labels = labels.join(", ");
+    let (upper, lower) = if rect.width() < HELPS_FROM {
+        ("Hard today".to_owned(), labels)
+    } else {
+        (format!("Hard today: {labels}"), helps(all))
+    };
     let (bold, regular) = (theme::bold(15.0), theme::regular(14.0));
     let with_words = rect.width() >= WORDS_FROM;
     let width = if with_words {

@@ -1,8 +1,8 @@
 //! After the session: what was seen of each participant, and what was seen last time.
 
-use egui::{Id, Rect, Ui};
+use egui::{Id, Rect, Ui, vec2};
 
-use super::done;
+use super::{SessionState, done};
 use crate::model::board;
 use crate::model::edit::Edit;
 use crate::model::people::Participant;
@@ -17,12 +17,22 @@ use crate::ui::widgets::field::Field;
 use crate::ui::widgets::form::{block, row, scroll, sheet};
 use crate::ui::widgets::words;
 
+/// Widest the field gets in which someone is looked for.
+const FIND: f32 = 420.0;
+/// So far from what is seen sheets are laid out, so that the Tab key gets to them.
+const NEAR: f32 = 500.0;
+
 /// Shows the pane.
-pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, rect: Rect) {
+pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut SessionState, rect: Rect) {
     let Some(session) = desk.view.session else {
         words::body(ui, "Add a session first.");
         return;
     };
+    let at = rect.with_max_x(rect.left() + FIND.min(rect.width()));
+    let below = state
+        .find
+        .above(ui, Id::unique("find-record"), at, desk.view.boards.len());
+    let rect = rect.with_min_y(below.top());
     scroll(ui, "afterwards", rect, |ui| {
         ui.set_max_width(ui.available_width().min(980.0));
         words::soft(
@@ -30,13 +40,38 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, rect: Rect) {
             "Facts, not judgements; only you see them. They come up when the next session is made.",
         );
         for (who, _) in desk.view.boards {
-            if let Some(person) = desk.view.club.participant(*who) {
-                sheet(ui, |ui| one(ui, desk, session, person));
+            let person = desk.view.club.participant(*who);
+            if let Some(person) = person.filter(|p| state.find.shows(p)) {
+                in_sight(ui, desk, state, session, person);
                 ui.add_space(10.0);
             }
         }
         ui.add_space(16.0);
     });
+}
+
+/// A sheet that is near what is seen; elsewhere the room that it took when it was last seen.
+fn in_sight(
+    ui: &mut Ui,
+    desk: &mut Desk<'_>,
+    state: &mut SessionState,
+    session: &Session,
+    person: &Participant,
+) {
+    let width = ui.available_width();
+    let key = (session.id, person.id);
+    let known = state.heights.get(&key).filter(|(w, _)| *w == width);
+    let top = ui.cursor().min;
+    if let Some((_, height)) = known.copied() {
+        let place = Rect::from_min_size(top, vec2(width, height));
+        if !ui.is_rect_visible(place.expand(NEAR)) {
+            ui.allocate_space(vec2(width, height));
+            return;
+        }
+    }
+    let shown = ui.scope(|ui| sheet(ui, |ui| one(ui, desk, session, person)));
+    let height = shown.response.rect.height();
+    state.heights.insert(key, (width, height));
 }
 
 fn one(ui: &mut Ui, desk: &mut Desk<'_>, session: &Session, person: &Participant) {

@@ -11,15 +11,18 @@ mod who_comes;
 
 pub use who_comes::face;
 
+use std::collections::BTreeMap;
+
 use egui::{Id, Rect, Ui, pos2, vec2};
 
 use super::desk::Desk;
+use super::find::Find;
 use super::picker::Picker;
 use super::theme;
 use super::tray::TrayState;
 use super::widgets::choose::{segments, select_at};
 use super::widgets::within;
-use crate::model::ids::{ActivityId, SlotId};
+use crate::model::ids::{ActivityId, ParticipantId, SessionId, SlotId};
 use crate::workbench::command::Command;
 
 /// Which side of the session is shown.
@@ -68,6 +71,10 @@ pub struct SessionState {
     focus_slot: bool,
     /// How many rows were there, to choose a new one.
     rows: usize,
+    /// What is looked for among the participants.
+    pub find: Find,
+    /// How wide and high the sheet about each participant was, of those that are out of sight.
+    heights: BTreeMap<(SessionId, ParticipantId), (f32, f32)>,
     /// The activity being looked at.
     pub activity: Option<ActivityId>,
     /// What is looked for among the activities.
@@ -108,11 +115,11 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut SessionState, rect: Re
     match state.pane {
         Pane::Timetable => timetable::show(ui, desk, state, below),
         Pane::WhoComes => within(ui, "who-comes", below, |ui| {
-            who_comes::show(ui, desk, below)
+            who_comes::show(ui, desk, state, below)
         }),
         Pane::TheDay => within(ui, "the-day", below, |ui| day::show(ui, desk, below)),
         Pane::Afterwards => within(ui, "afterwards", below, |ui| {
-            afterwards::show(ui, desk, below)
+            afterwards::show(ui, desk, state, below)
         }),
         Pane::Activities => within(ui, "activities", below, |ui| {
             activities::show(ui, desk, state, below)

@@ -5,17 +5,19 @@ use egui::{
     WidgetInfo, pos2, vec2,
 };
 
+use super::SessionState;
 use crate::model::edit::Edit;
 use crate::model::people::{Helper, Participant};
 use crate::model::session::Session;
 use crate::ui::desk::Desk;
+use crate::ui::find::FEW;
 use crate::ui::theme;
 use crate::ui::widgets::card::plate;
 use crate::ui::widgets::choose::{tick, tick_box};
 use crate::ui::widgets::{focus_ring, form, words};
 
 /// Shows the pane.
-pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, rect: Rect) {
+pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut SessionState, rect: Rect) {
     let Some(session) = desk.view.session else {
         words::body(ui, "Add a session first.");
         return;
@@ -28,8 +30,13 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, rect: Rect) {
         let coming = club.attending(session).count();
         words::heading(ui, "Participants", 20.0);
         words::soft(ui, &format!("{coming} of {} come", club.participants.len()));
+        let (id, all) = (Id::unique("find-comer"), club.participants.len());
+        if all > FEW {
+            let (_, at) = ui.allocate_space(vec2(ui.available_width().min(420.0), theme::CONTROL));
+            state.find.above(ui, id, at, all);
+        }
         form::row(ui, |ui| {
-            for p in &club.participants {
+            for p in club.participants.iter().filter(|p| state.find.shows(p)) {
                 participant(ui, desk, session, p);
             }
         });

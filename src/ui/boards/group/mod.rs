@@ -54,6 +54,8 @@ pub struct TableState {
     differs_only: bool,
     /// In a low window, where the rows need the room: the symbols lie open.
     symbols: bool,
+    /// Whose row was last brought into sight.
+    listed: Option<ParticipantId>,
     /// The place the keyboard is on, or would be.
     at: Option<(ParticipantId, At)>,
     /// Whose step is being dragged.
@@ -173,6 +175,7 @@ fn table(
             let (_, place) = ui.allocate_space(size);
             frame.origin = place.min;
             head::rules(ui.painter(), &frame, desk);
+            follow(ui, desk, state, &frame);
             for i in 0..lines.len() {
                 hit = row::show(ui, desk, state, &frame, i).or(hit.take());
             }
@@ -189,6 +192,23 @@ fn table(
     let says = hit.as_ref().and_then(|h| h.says(state.table.from, &frame));
     held::ghost(ui, desk, says.or_else(|| frame.off(body)));
     drop_held(ui, desk, state, &frame, hit.as_ref());
+}
+
+/// Brings the row of a board into sight that was chosen elsewhere.
+fn follow(ui: &Ui, desk: &Desk<'_>, state: &mut BoardsState, table: &Table<'_>) {
+    let chosen = desk.view.participant.map(|p| p.id);
+    if chosen == state.table.listed {
+        return;
+    }
+    state.table.listed = chosen;
+    let at = table.lines.iter().position(|l| Some(l.person.id) == chosen);
+    if let Some(i) = at {
+        let top = table.origin.y + i as f32 * ROW;
+        // Only downwards: sideways the table stays as it is scrolled.
+        let x = table.body.center().x;
+        let row = Rect::from_min_max(pos2(x, top), pos2(x, top + ROW));
+        ui.scroll_to_rect(row, None);
+    }
 }
 
 /// The place under what is in the hand.

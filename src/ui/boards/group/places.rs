@@ -52,7 +52,13 @@ pub fn cells<'a>(table: &Table<'a>, line: Line<'a>, row: Rect) -> Vec<Cell<'a>> 
             StepRef::Instead(id) => column(id).map(|c| {
                 edge = table.middle(c) + table.column / 2.0;
                 let all = in_column(c, wide);
-                all.with_min_x(all.left() + BACK + 2.0)
+                // The plate beside it leaves this much room.
+                let free = ((table.column - 44.0) / 2.0 - 6.0).clamp(0.0, 20.0);
+                let more = if s.differs() { free } else { 0.0 };
+                Rect::from_min_max(
+                    all.left_top() + vec2(BACK + 2.0, 0.0),
+                    all.max + vec2(more, 0.0),
+                )
             }),
             StepRef::Own(_) | StepRef::Standing(..) => None,
         };
