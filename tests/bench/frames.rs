@@ -8,7 +8,7 @@ use daystrand::model::edit::Edit;
 use daystrand::ui::app::App;
 use daystrand::workbench::Workbench;
 use daystrand::workbench::command::{Command, Place};
-use egui::{Event, Modifiers, MouseWheelUnit, Pos2, TouchPhase, Vec2};
+use egui::{Event, Modifiers, MouseWheelSource, MouseWheelUnit, Pos2, TouchPhase, Vec2};
 use egui_kittest::Harness;
 use jiff::civil::date;
 
@@ -30,6 +30,7 @@ fn main() {
             w.event(Event::MouseWheel {
                 unit: MouseWheelUnit::Point,
                 delta: Vec2::new(0.0, down),
+                source: MouseWheelSource::Wheel,
                 phase: TouchPhase::Move,
                 modifiers: Modifiers::NONE,
             });

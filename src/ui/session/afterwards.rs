@@ -50,7 +50,8 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut SessionState, rect: Re
     });
 }
 
-/// A sheet that is near what is seen; elsewhere the room that it took when it was last seen.
+/// A sheet that is near what is seen; elsewhere the room that it took when it was last seen, or that
+/// another one took.
 fn in_sight(
     ui: &mut Ui,
     desk: &mut Desk<'_>,
@@ -60,9 +61,11 @@ fn in_sight(
 ) {
     let width = ui.available_width();
     let key = (session.id, person.id);
-    let known = state.heights.get(&key).filter(|(w, _)| *w == width);
+    let same = |(w, height): &(f32, f32)| (*w == width).then_some(*height);
+    let known = state.heights.get(&key).and_then(same);
+    let guess = || state.heights.values().find_map(same);
     let top = ui.cursor().min;
-    if let Some((_, height)) = known.copied() {
+    if let Some(height) = known.or_else(guess) {
         let place = Rect::from_min_size(top, vec2(width, height));
         if !ui.is_rect_visible(place.expand(NEAR)) {
             ui.allocate_space(vec2(width, height));
