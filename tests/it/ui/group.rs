@@ -6,7 +6,8 @@ use daystrand::model::board::StepState;
 use daystrand::model::club::Club;
 use daystrand::model::edit::{BoardEdit, Edit, TimetableEdit, apply};
 use daystrand::model::hand::Content;
-use daystrand::model::ids::{StepRef, SymbolId};
+use daystrand::model::ids::{ParticipantId, StepRef, SymbolId};
+use daystrand::model::people::Participant;
 use daystrand::ui::app::App;
 use daystrand::workbench::command::{Command, Place};
 use daystrand::workbench::view::View;
@@ -273,9 +274,12 @@ fn of_200_boards_only_rows_in_sight_are_laid_out() {
     let mut h = window_with(Vec2::new(1366.0, 768.0), |bench| {
         let club = bench.view().club.clone();
         let many = crowd(&club, 200);
-        for p in many.participants.iter().skip(club.participants.len()) {
-            drop(bench.handle(Command::Edit(Edit::AddParticipant(p.as_ref().clone()))));
-        }
+        let fresh = many.participants.iter().skip(club.participants.len());
+        let fresh = fresh.map(|p| Participant {
+            id: ParticipantId(0),
+            ..p.as_ref().clone()
+        });
+        drop(bench.handle(Command::Edit(Edit::TakeIn(fresh.collect()))));
         drop(bench.handle(Command::Show(Place::Boards)));
     });
     press(&mut h, Modifiers::COMMAND, Key::G);
