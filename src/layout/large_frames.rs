@@ -4,11 +4,12 @@
 use super::desk::{Desk, Person};
 use super::frame::draw_mark;
 use super::ink;
-use super::shapes::{Look, rounded};
+use super::shapes::{Look, shape};
 use super::strips::{self, Strip};
 use super::words::{TIGHT, Words};
 use super::writer::{Everyone, PageWriter};
 use crate::text::Style;
+use crate::units::path::{Path, Seg};
 use crate::units::{Length, Point, Rect, Size};
 
 /// White inside the edge of a frame.
@@ -124,11 +125,25 @@ pub(super) fn draw_head(
     strips::draw_pointer_place(inside.pointer, page);
 }
 
-/// Dashes around some frames, to cut or to fold along.
+/// Dashes around some frames, to cut or to fold along. Where two frames meet, the dashes of both
+/// begin at one end and lie on each other.
 pub(super) fn draw_cuts(frames: &[Rect], page: &mut PageWriter<Everyone>) {
     let dashes = Look::line(ink::HATCH, ink::THIN).dashed(Length::mm(2.4), Length::mm(2.0));
-    let edges = frames.iter().map(|f| rounded(*f, Length::ZERO, dashes));
-    page.artifact(edges.collect());
+    let edges = |r: &Rect| {
+        let p = Point::new;
+        let corners = [
+            (p(r.x, r.y), p(r.right(), r.y)),
+            (p(r.x, r.bottom()), p(r.right(), r.bottom())),
+            (p(r.x, r.y), p(r.x, r.bottom())),
+            (p(r.right(), r.y), p(r.right(), r.bottom())),
+        ];
+        let segs = corners.map(|(a, b)| [Seg::Move(a), Seg::Line(b)]);
+        let path = Path {
+            segs: segs.into_iter().flatten().collect(),
+        };
+        shape(path, dashes)
+    };
+    page.artifact(frames.iter().map(edges).collect());
 }
 
 /// Which strips of some stand on one page: "strips 3 to 6".

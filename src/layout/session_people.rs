@@ -140,9 +140,11 @@ pub(super) fn add_objects(
         let things = steps.map(|s| (s.thing.clone(), s.label.clone()));
         for (thing, label) in things.chain(ready::things(desk, person)) {
             let (mark, thing, label) = (&person.mark_words, thing.trim(), label.trim());
-            let line = match thing {
-                "" => format!("{mark}: a thing that stands for {label}"),
-                thing => format!("{mark}: {thing}, for {label}"),
+            // Where nobody said which thing, the words of the step stand in its place.
+            let line = if thing.is_empty() || thing == label {
+                format!("{mark}: a thing that stands for {label}")
+            } else {
+                format!("{mark}: {thing}, for {label}")
             };
             if !lines.contains(&line) {
                 lines.push(line);
