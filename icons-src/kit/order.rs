@@ -3,7 +3,7 @@
 use super::body::{Figure, Z, arm, leg};
 use super::cast::{main_child, main_girl};
 use super::feelings::folded_arm;
-use super::geom::{P, Path, p};
+use super::geom::{P, Path, p, polar};
 use super::hands::{Hand, Hold, hand};
 use super::head::{Eyes, Mouth, SKIN};
 use super::limb::Limb;
@@ -17,6 +17,10 @@ pub fn symbols() -> Vec<(&'static str, String)> {
         ("next", next().svg("next", "Next")),
         ("last", last().svg("last", "Last")),
         ("countdown", countdown().svg("countdown", "Count down")),
+        (
+            "nearly_finished",
+            nearly_finished().svg("nearly_finished", "Nearly finished"),
+        ),
         ("tissue", tissue().zoom(1.09).svg("tissue", "Tissue")),
     ]
 }
@@ -180,24 +184,7 @@ fn last() -> Scene {
         g.mark(Path::block(at, 78.0, 58.0, 8.0, 0.0), ink::INK, 5.0);
         g.dot(Path::circle(at - p(12.0, 0.0), 16.0), ink::CORAL);
     });
-    s.group(5.2, |g| {
-        let wrist = p(184.0, 176.0);
-        let limb = Limb {
-            pts: [p(206.0, 168.0), p(196.0, 172.0), wrist],
-            w: [19.0, 19.0, 18.0],
-            flat: false,
-        };
-        g.fill(limb.outline(), SKIN.0);
-        g.over(Path::read("M196 150L226 138L236 180L208 190Z"), ink::TEAL);
-        let h = Hand {
-            wrist,
-            deg: 166.0,
-            len: 62.0,
-            flip: true,
-            hold: Hold::Point,
-        };
-        hand(g, h, SKIN);
-    });
+    s.group(5.2, |g| pointing(g, p(184.0, 176.0), 166.0, 62.0));
     s
 }
 
@@ -225,6 +212,52 @@ fn countdown() -> Scene {
         });
     }
     s
+}
+
+/// An hourglass with its last sand about to run, and a finger on that.
+fn nearly_finished() -> Scene {
+    let mut s = Scene::default();
+    s.group(5.2, |g| {
+        let put = |d: &str| Path::read(d).map(|q| p(84.0 + q.x * 210.0, 16.0 + q.y * 210.0));
+        g.fill(
+            put("M-.24.1L.24.1C.26.34.06.42.06.5C.06.58.26.66.24.9L-.24.9\
+                 C-.26.66-.06.58-.06.5C-.06.42-.26.34-.24.1Z"),
+            ink::WHITE,
+        );
+        g.dot(put("M-.09.4L.09.4C.06.44.03.47.02.5L-.02.5C-.03.47-.06.44-.09.4Z"), ink::SUN);
+        g.dot(put("M-.22.88C-.24.74-.14.64 0 .62C.14.64.24.74.22.88Z"), ink::SUN);
+        g.mark(
+            Path::poly(&[p(84.0, 118.0), p(84.0, 150.0)], false),
+            ink::SUN,
+            4.0,
+        );
+        for y in [26.0, 216.0] {
+            g.over(Path::block(p(84.0, y), 134.0, 24.0, 10.0, 0.0), ink::CORAL);
+        }
+    });
+    s.group(5.2, |g| pointing(g, p(184.0, 92.0), 166.0, 66.0));
+    s
+}
+
+/// A hand that points along `deg`, with its cuff.
+fn pointing(g: &mut Group, wrist: P, deg: f64, len: f64) {
+    let back = |far: f64| wrist + polar(deg, -far);
+    let limb = Limb {
+        pts: [back(24.0), back(14.0), wrist],
+        w: [19.0, 19.0, 18.0],
+        flat: false,
+    };
+    g.fill(limb.outline(), SKIN.0);
+    let cuff = Path::block(back(30.0), 32.0, 46.0, 6.0, deg);
+    g.over(cuff, ink::TEAL);
+    let h = Hand {
+        wrist,
+        deg,
+        len,
+        flip: true,
+        hold: Hold::Point,
+    };
+    hand(g, h, SKIN);
 }
 
 /// A hand holds a tissue before the nose; the head from the side.

@@ -121,11 +121,14 @@ fn pages(desk: &Desk<'_>, people: &[Person<'_>], changes: &Changes) -> Vec<crate
     };
     let code = plan_code::of_boards(desk.club, people.iter().map(|p| (&p.board, p.who)));
     let date = when::full_date(desk.session.date);
+    let tiles = counted(changes.change_tiles(), "change tile");
+    let tiles = match changes.dry_tiles() {
+        0 => tiles,
+        n => format!("{tiles} and {}", counted(n, "tile of what comes instead")),
+    };
     let below = format!(
-        "{} {date} · {} and {} to hand out",
-        when::weekday(desk.session.date),
-        counted(changes.change_tiles(), "change tile"),
-        counted(changes.dry_tiles(), "tile of what comes instead"),
+        "{} {date} · {tiles} to hand out",
+        when::weekday(desk.session.date)
     );
     let begin = |page: usize, pages: usize| {
         let what = format!("Change sheet, page {page} of {pages}");

@@ -239,14 +239,22 @@ fn differences(desk: &Desk<'_>, person: &Person<'_>) -> String {
         let label = step.label.trim();
         let before = i.checked_sub(1).map(|b| steps[b].label.trim());
         let place = before.map_or_else(|| "first".to_owned(), |b| format!("after {b}"));
-        all.push(match &step.state {
-            StepState::NotToday => format!("{label} is not today"),
-            StepState::Swapped { instead_of } => format!("{label} instead of {instead_of}"),
-            StepState::Own => format!("Own step {label}, {place}"),
-            StepState::Instead { of } => format!("{label} comes instead of {of}"),
-            StepState::AsTimetable if step.moved => format!("{label} comes {place}"),
-            StepState::AsTimetable => format!("{} is called {label}", usual_label(desk, step)),
+        all.extend(match &step.state {
+            StepState::NotToday => Some(format!("{label} is not today")),
+            StepState::Swapped { instead_of } => Some(format!("{label} instead of {instead_of}")),
+            StepState::Own => Some(format!("Own step {label}, {place}")),
+            StepState::Instead { of } => Some(format!("{label} comes instead of {of}")),
+            StepState::AsTimetable if step.moved => Some(format!("{label} comes {place}")),
+            StepState::AsTimetable if step.relabelled => {
+                Some(format!("{} is called {label}", usual_label(desk, step)))
+            }
+            StepState::AsTimetable if !step.options.is_empty() => None,
+            StepState::AsTimetable => Some(format!("{label} with the group")),
         });
+        if !step.options.is_empty() {
+            let options: Vec<&str> = step.options.iter().map(|o| o.label.trim()).collect();
+            all.push(format!("A choice at {label}: {}", options.join(", ")));
+        }
     }
     if all.is_empty() {
         "As the timetable.".to_owned()

@@ -113,10 +113,7 @@ fn what_was_seen_last_time_stands_on_the_session_sheet_only() {
         let here = sheet.kind == SheetKind::SessionSheet;
         assert_eq!(text.contains("zzcloserzz"), here, "{}", sheet.file_stem);
         if here {
-            assert!(
-                text.contains(&words) || text.contains("Last time"),
-                "{text}"
-            );
+            assert!(text.contains(&words), "{text}");
         }
     }
     let text = words_on(&lay_out(&club, &all(&club)).sheets.pop().unwrap());
@@ -167,3 +164,21 @@ fn the_change_sheet_is_one_page_where_that_can_be() {
 }
 
 use daystrand::units::Length;
+
+/// A choice is told as one, and words are told as other words only where they are.
+#[test]
+fn how_a_board_differs_is_told_in_words() {
+    let club = fixture::club();
+    let text = words_on(&lay_out(&club, &all(&club)).sheets.pop().unwrap());
+    let text = text.split_whitespace().collect::<Vec<_>>().join(" ");
+    for told in [
+        "A choice at Dig: Dig, Find shells, Something else.",
+        "Boat is called Red boat.",
+        "Drum instead of Song.",
+    ] {
+        assert!(text.contains(told), "{told} in {text}");
+    }
+    for label in club.activities.iter().map(|a| &a.label) {
+        assert!(!text.contains(&format!("{label} is called {label}")));
+    }
+}
