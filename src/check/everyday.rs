@@ -5,6 +5,7 @@ use std::collections::BTreeSet;
 use std::sync::OnceLock;
 
 use crate::model::club::Club;
+use crate::story::when;
 use crate::symbols::lexicon::lexicons;
 use crate::symbols::library::library;
 
@@ -54,6 +55,8 @@ fn of_all() -> &'static BTreeSet<String> {
 /// Everyday words of one club: what is said to everyone, whoever they are.
 pub(super) struct Everyday {
     club: BTreeSet<String>,
+    /// The digits of the days of its sessions, which stand on every sheet.
+    days: BTreeSet<String>,
 }
 
 impl Everyday {
@@ -70,8 +73,25 @@ impl Everyday {
         all.extend(club.helpers.iter().flat_map(|h| words(&h.name)));
         for s in &club.sessions {
             all.extend(words(&s.title).chain(words(&s.place)));
+            all.extend(words(&when::full_date(s.date)).chain(words(&s.date.to_string())));
         }
-        Self { club: all }
+        let days = club.sessions.iter().flat_map(|s| {
+            let (y, m, d) = (s.date.year(), s.date.month(), s.date.day());
+            [
+                format!("{y}{m:02}{d:02}"),
+                format!("{d:02}{m:02}{y}"),
+                format!("{d}{m}{y}"),
+            ]
+        });
+        Self {
+            days: days.collect(),
+            club: all,
+        }
+    }
+
+    /// Whether these digits are the day of a session.
+    pub fn is_day(&self, digits: &str) -> bool {
+        self.days.contains(digits)
     }
 
     pub fn has(&self, word: &str) -> bool {

@@ -143,7 +143,7 @@ fn needles(p: &Participant, field: Field, text: &str, everyday: &Everyday) -> Ve
     }
     let mut all: Vec<Needle> = numbers(text)
         .iter()
-        .filter(|d| d.len() >= PHONE)
+        .filter(|d| d.len() >= PHONE && !everyday.is_day(d))
         .map(|d| Needle::Digits(subscriber(d).to_owned()))
         .collect();
     let said: Vec<String> = words(text).collect();

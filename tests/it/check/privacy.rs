@@ -205,3 +205,23 @@ fn a_telling_word_is_found_and_everyday_words_are_not() {
         "He needs a walk along the shade with me"
     ));
 }
+
+/// The day of a session stands on every sheet and in the name of its file: a note that names it is
+/// no fact about anyone. A telephone number in the same note still is.
+#[test]
+fn the_day_of_a_session_in_a_note_blocks_no_sheet() {
+    let kinds = [SheetKind::LargePrint, SheetKind::Story];
+    for text in ["2027-06-12", "12.06.2027", "12 June 2027", "12/6/2027"] {
+        for note in [text.to_owned(), format!("Talked about it on {text}.")] {
+            let (club, who) = with(Field::DecidedBy, &note);
+            assert_eq!(club.sessions[0].date.to_string(), "2027-06-12");
+            let facts = Facts::of(&club);
+            for sheet in sheets(&club, &kinds) {
+                assert_eq!(facts.in_sheet(&sheet), [], "{note}: {}", sheet.file_stem);
+            }
+            let (club, _) = with(Field::DecidedBy, &format!("{note} 0491 570 006"));
+            let found = Facts::of(&club).in_text("Ring 0491-570-006", Class::Public);
+            assert!(found.contains(&(who, Field::DecidedBy)));
+        }
+    }
+}

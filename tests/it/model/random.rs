@@ -34,6 +34,20 @@ pub struct Seed {
     flag: bool,
 }
 
+impl Seed {
+    /// A seed that was found before, with plain words.
+    pub fn of((kind, a, b, at, flag): (u8, usize, usize, usize, bool)) -> Self {
+        Self {
+            kind,
+            a,
+            b,
+            at,
+            words: "Aa".into(),
+            flag,
+        }
+    }
+}
+
 /// One seed of any edit.
 pub fn seed() -> impl Strategy<Value = Seed> {
     let words = prop_oneof![
