@@ -5,7 +5,6 @@
 use std::sync::Arc;
 
 use super::desk::{Desk, Person};
-use super::equipment;
 use super::flow::{Flow, Piece};
 use super::forms;
 use super::frame::{self, Footer, Header, picture};
@@ -355,13 +354,11 @@ fn add_things(changes: &Changes, setting: &Setting, flow: &mut Flow<Coordinator>
         ("No longer needed", &changes.stays),
         ("Needed now", &changes.comes),
     ] {
-        let lists = std::iter::once(things.as_slice());
-        let things = equipment::needed(lists);
         if things.is_empty() {
             continue;
         }
         flow.push(setting.heading(title));
-        for line in tick_lines_in(&letters(), &things, setting.room) {
+        for line in tick_lines_in(&letters(), things, setting.room) {
             flow.push(setting.spaced(line, 1.8));
         }
     }

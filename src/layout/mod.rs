@@ -13,7 +13,6 @@ mod change_sheet;
 mod choice_card;
 pub mod contact;
 mod desk;
-mod equipment;
 mod fit;
 mod flow;
 mod forms;

@@ -7,11 +7,12 @@ use super::session_sheet::{LETTERS_PT, MOST_LINES, SMALL_PT, heading, letters, t
 use super::shapes::{Look, rounded};
 use super::words::{CLEAR, TIGHT, Words};
 use super::writer::Coordinator;
-use super::{equipment, ink, of_today, ready};
+use super::{ink, of_today, ready};
 use crate::model::board::{Step, StepState};
 use crate::model::manner::Form;
 use crate::model::people::{Helper, Role as HelperRole};
 use crate::page::Role;
+use crate::plan::equipment;
 use crate::text::Style;
 use crate::units::colour::Rgb;
 use crate::units::{Length, Point, Rect, Size};

@@ -4,6 +4,7 @@
 use std::collections::BTreeSet;
 use std::sync::Arc;
 
+use super::equipment::{beyond, only_in};
 use crate::model::board::{Board, Step, StepState};
 use crate::model::club::Club;
 use crate::model::ids::{ActivityId, ParticipantId, StepRef};
@@ -91,13 +92,11 @@ pub fn changes(club: &Club, session: &Session, boards: &[Arc<Board>]) -> Changes
             _ => done.insert(activity),
         };
     }
-    let needed: Vec<&str> = things(club, done.iter().chain(&instead)).collect();
-    let before: Vec<&str> = things(club, done.iter().chain(&off)).collect();
-    let stays = things(club, off.iter()).filter(|t| !needed.contains(t));
-    let comes = things(club, instead.iter()).filter(|t| !before.contains(t));
+    let now = things(club, done.iter().chain(&instead));
+    let before = things(club, done.iter().chain(&off));
     Changes {
-        stays: once(stays),
-        comes: once(comes),
+        stays: sorted(only_in(things(club, off.iter()), now)),
+        comes: sorted(beyond(things(club, instead.iter()), before)),
         boards,
     }
 }
@@ -136,12 +135,12 @@ fn change(board: &Board, step: &Step) -> Change {
 fn things<'a>(
     club: &'a Club,
     activities: impl Iterator<Item = &'a ActivityId>,
-) -> impl Iterator<Item = &'a str> {
+) -> impl Iterator<Item = &'a [String]> {
     let known = activities.filter_map(|id| club.activity(*id));
-    known.flat_map(|a| a.equipment.iter().map(String::as_str))
+    known.map(|a| a.equipment.as_slice())
 }
 
-fn once<'a>(things: impl Iterator<Item = &'a str>) -> Vec<String> {
-    let all: BTreeSet<&str> = things.collect();
-    all.into_iter().map(str::to_owned).collect()
+fn sorted(mut things: Vec<String>) -> Vec<String> {
+    things.sort();
+    things
 }
