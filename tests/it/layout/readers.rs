@@ -116,8 +116,16 @@ fn what_was_seen_last_time_stands_on_the_session_sheet_only() {
             assert!(text.contains(&words), "{text}");
         }
     }
-    let text = words_on(&lay_out(&club, &all(&club)).sheets.pop().unwrap());
+    let text = session_words(&club);
     assert!(!text.contains("Last time"), "nothing came before");
+}
+
+/// What stands on the session sheet, wherever its lines break.
+fn session_words(club: &Club) -> String {
+    let sheets = lay_out(club, &all(club)).sheets;
+    let sheet = sheets.iter().find(|s| s.kind == SheetKind::SessionSheet);
+    let text = words_on(sheet.unwrap());
+    text.split_whitespace().collect::<Vec<_>>().join(" ")
 }
 
 /// A day on which everyone's board changes, for more and more people: one page as long as columns
@@ -169,8 +177,7 @@ use daystrand::units::Length;
 #[test]
 fn how_a_board_differs_is_told_in_words() {
     let club = fixture::club();
-    let text = words_on(&lay_out(&club, &all(&club)).sheets.pop().unwrap());
-    let text = text.split_whitespace().collect::<Vec<_>>().join(" ");
+    let text = session_words(&club);
     for told in [
         "A choice at Dig: Dig, Find shells, Something else.",
         "Boat is called Red boat.",
