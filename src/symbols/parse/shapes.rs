@@ -51,6 +51,10 @@ pub struct Known<'a>(BTreeMap<(usize, &'a str), Option<Rc<SkPath>>>);
 
 impl<'a> Known<'a> {
     fn path(&mut self, text: &'a str) -> Result<Option<Rc<SkPath>>, Refusal> {
+        let key = (text.len(), text);
+        if let Some(path) = self.0.get(&key) {
+            return Ok(path.clone());
+        }
         let starts = text.match_indices('M').map(|(i, _)| i).skip(1);
         let ends = starts.chain([text.len()]);
         let mut from = 0;
@@ -68,7 +72,9 @@ impl<'a> Known<'a> {
                 pen.push_path(&path);
             }
         }
-        Ok(pen.finish().map(Rc::new))
+        let path = pen.finish().map(Rc::new);
+        self.0.insert(key, path.clone());
+        Ok(path)
     }
 
     fn stretch(&mut self, text: &'a str) -> Result<Option<Rc<SkPath>>, Refusal> {

@@ -287,7 +287,7 @@ fn afternoon(seeds: &[random::Seed]) {
 /// may have been moved too.
 #[test]
 fn what_comes_instead_comes_back_beside_its_row() {
-    let told: [&[(u8, usize, usize, usize, bool)]; 2] = [
+    let told: [&[random::Plain]; 2] = [
         &[
             (57, 23, 0, 6, true),
             (153, 0, 45, 0, false),

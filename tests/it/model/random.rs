@@ -34,9 +34,12 @@ pub struct Seed {
     flag: bool,
 }
 
+/// A seed without its words: kind, a, b, at, flag.
+pub type Plain = (u8, usize, usize, usize, bool);
+
 impl Seed {
     /// A seed that was found before, with plain words.
-    pub fn of((kind, a, b, at, flag): (u8, usize, usize, usize, bool)) -> Self {
+    pub fn of((kind, a, b, at, flag): Plain) -> Self {
         Self {
             kind,
             a,
