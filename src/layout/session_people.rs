@@ -13,6 +13,7 @@ use crate::model::manner::Form;
 use crate::model::people::{Helper, Role as HelperRole};
 use crate::page::Role;
 use crate::plan::equipment;
+use crate::story::voice::capitalised;
 use crate::text::Style;
 use crate::units::colour::Rgb;
 use crate::units::{Length, Point, Rect, Size};
@@ -180,21 +181,12 @@ impl Said<'_> {
         let set =
             |words: &str, style: &Style| Words::wrapped(words, style, width, CLEAR, MOST_LINES);
         let mut lines = vec![(set(&self.differs, &letters()), ink::INK)];
-        let hard = self.hard.iter().map(|words| capital(words));
+        let hard = self.hard.iter().map(|words| capitalised(words));
         lines.extend(hard.map(|words| (set(&words, &letters()), ink::INK)));
         lines.push((set(self.note, &small), ink::SOFT));
         lines.push((set(&self.last_time, &small), ink::SOFT));
         lines.retain(|(words, _)| !words.is_empty());
         lines
-    }
-}
-
-/// With a capital at the beginning.
-fn capital(words: &str) -> String {
-    let mut letters = words.chars();
-    match letters.next() {
-        Some(first) => first.to_uppercase().chain(letters).collect(),
-        None => String::new(),
     }
 }
 

@@ -171,7 +171,8 @@ fn is_capital(word: &str) -> bool {
     word.chars().next().is_some_and(char::is_uppercase)
 }
 
-fn capitalised(word: &str) -> String {
+/// With a capital at the beginning.
+pub fn capitalised(word: &str) -> String {
     let mut chars = word.chars();
     match chars.next() {
         Some(first) => first.to_uppercase().chain(chars).collect(),
