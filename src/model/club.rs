@@ -4,10 +4,12 @@ use std::collections::BTreeSet;
 use std::sync::Arc;
 
 use super::conditions::Known;
+use super::craft::{Craft, Work};
 use super::ids::{ActivityId, HelperId, PartId, ParticipantId, SessionId, SymbolId};
 use super::language::Language;
 use super::people::{Helper, Participant};
 use super::session::Session;
+use super::stock::Owned;
 use crate::units::{Length, Size};
 
 /// Everything in one club file. Lists hold `Arc`s so that a copy for undo is cheap and what was
@@ -28,6 +30,8 @@ pub struct Club {
     pub helpers: Vec<Arc<Helper>>,
     /// Sessions by date, then by start.
     pub sessions: Vec<Arc<Session>>,
+    /// Tiles already made, in the order of their kinds; none twice.
+    pub stock: Vec<Owned>,
     /// The next number to give; only ever grows.
     pub next_id: u32,
 }
@@ -89,6 +93,18 @@ pub struct Rules {
     pub tile: Length,
     /// Language of the words that come with the pictures.
     pub words: Language,
+    /// How tiles are made.
+    pub craft: Craft,
+}
+
+impl Rules {
+    /// Clear film that ends up around a tile: the seal, or nothing where there is no film.
+    pub fn film(&self) -> Length {
+        match self.craft.work {
+            Work::CutLaminateCut => self.seal,
+            Work::OneSheet => Length::ZERO,
+        }
+    }
 }
 
 impl Default for Rules {
@@ -100,6 +116,7 @@ impl Default for Rules {
             seal: Length::mm(4.0),
             tile: Length::mm(60.0),
             words: Language::default(),
+            craft: Craft::default(),
         }
     }
 }

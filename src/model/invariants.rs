@@ -143,6 +143,34 @@ impl Sweep<'_> {
             self.within(&place, limits::helper(h));
             self.tidy(&place, "The name", &h.name);
         }
+        self.stock();
+    }
+
+    /// Tiles in stock are those of people in the club, each kind once and in order.
+    fn stock(&mut self) {
+        let stock = &self.club.stock;
+        self.within(
+            "stock",
+            limits::count("kinds of tiles", stock.len(), limits::STOCK),
+        );
+        if !stock.is_sorted_by(|a, b| a.key < b.key) {
+            self.say(
+                "stock",
+                "the kinds of tiles are not in order, or one is there twice.",
+            );
+        }
+        for (i, owned) in stock.iter().enumerate() {
+            let place = place("stock", i, &owned.key.face.label);
+            self.within(&place, limits::owned(owned));
+            if let Some(who) = owned.key.whose
+                && self.club.participant(who).is_none()
+            {
+                self.say(
+                    &place,
+                    format!("there is no participant with the id {who}."),
+                );
+            }
+        }
     }
 
     /// What is said about a participant names only what the club has.

@@ -7,6 +7,7 @@ use jiff::civil::{Date, Time};
 
 use super::club::{Activity, Rules};
 use super::conditions::Condition;
+use super::craft::Craft;
 use super::edit::{Refused, SessionDetails};
 use super::hand::Content;
 use super::language::Language;
@@ -16,6 +17,7 @@ use super::privacy::Guarded;
 use super::profile::Profile;
 use super::record::Record;
 use super::standing::Standing;
+use super::stock::Owned;
 use crate::units::Length;
 
 /// Most characters in one text, such as a label, a sentence or a note.
@@ -241,7 +243,58 @@ pub fn rules(r: &Rules) -> Result<(), Refused> {
     whole(session, " minutes", r.session_minutes, 1, SESSION_MINUTES)?;
     length("The clear film edge", r.seal, 0, SEAL_MAX_MM)?;
     language(&r.words)?;
+    craft(&r.craft)?;
     tile(r.tile)
+}
+
+/// Smallest and largest fastener dot, rounding of a corner, and reading of the bar of 100 mm.
+const DOT_MM: (i64, i64) = (5, 30);
+const CORNER_MAX_MM: i64 = 20;
+const BAR_MM: (i64, i64) = (50, 150);
+/// Longest time for one cut, and most blank tiles for a board.
+const CUT_SECONDS: u32 = 600;
+const BLANKS: u32 = 20;
+
+fn craft(c: &Craft) -> Result<(), Refused> {
+    length("A fastener dot", c.dot, DOT_MM.0, DOT_MM.1)?;
+    length("The radius of a corner", c.corner, 0, CORNER_MAX_MM)?;
+    if let Some(bar) = c.bar {
+        length("The bar of 100 mm", bar, BAR_MM.0, BAR_MM.1)?;
+    }
+    whole(
+        "The time for a cut",
+        " seconds",
+        c.cut_seconds,
+        1,
+        CUT_SECONDS,
+    )?;
+    whole("The number of blank tiles", "", c.blanks, 0, BLANKS)
+}
+
+/// Most kinds of tiles in stock, and most of one kind.
+pub const STOCK: usize = 100_000;
+const OF_A_KIND: u32 = 10_000;
+
+/// Refuses tiles in stock outside the bounds.
+pub fn owned(o: &Owned) -> Result<(), Refused> {
+    let face = &o.key.face;
+    text("The words on a tile", &face.label)?;
+    text("The name of the picture", face.symbol.as_str())?;
+    text("The code of the drawing", &face.version)?;
+    language(&face.language)?;
+    for side in [face.printed().w, face.printed().h] {
+        length("The side of a tile in stock", side, 1, 2 * TILE_MAX_MM)?;
+    }
+    length("The clear film edge", face.film, 0, SEAL_MAX_MM)?;
+    length("A fastener dot", face.dot, DOT_MM.0, DOT_MM.1)?;
+    for (what, n) in [
+        ("tiles", o.count),
+        ("lost tiles", o.lost),
+        ("worn tiles", o.worn),
+    ] {
+        whole(&format!("The number of {what}"), "", n, 0, OF_A_KIND)?;
+    }
+    Ok(())
 }
 
 fn language(l: &Language) -> Result<(), Refused> {

@@ -2,12 +2,13 @@
 
 use std::collections::BTreeSet;
 
+use super::craft::TileShape;
 use super::ids::{HelperId, ParticipantId, SymbolId};
 use super::manner::Manner;
 use super::privacy::{Class, Guarded};
 use super::profile::Profile;
 use super::standing::Standing;
-use crate::units::Length;
+use crate::units::{Length, Size};
 
 /// One who takes part and gets a board.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -18,8 +19,12 @@ pub struct Participant {
     pub name: String,
     /// The picture or shape that stands for them where a name should not.
     pub mark: SymbolId,
-    /// Printed side of their tiles.
+    /// Printed side of their tiles, the shorter one; some shapes have sides of their own.
     pub tile: Length,
+    /// Shape of their tiles.
+    pub shape: TileShape,
+    /// Whether their tiles come from the shared box, without their mark.
+    pub shared_tiles: bool,
     /// Letter size of the words on their large-print board, in points.
     pub text_pt: u32,
     /// In whose voice their story speaks.
@@ -44,6 +49,8 @@ impl Participant {
             name: name.to_owned(),
             mark,
             tile,
+            shape: TileShape::default(),
+            shared_tiles: false,
             text_pt: DEFAULT_TEXT_PT,
             voice: Voice::default(),
             figure: Figure::default(),
@@ -52,6 +59,13 @@ impl Participant {
             profile: Profile::default(),
             helper_note: Guarded::new(Class::Helper, String::new()),
         }
+    }
+}
+
+impl Participant {
+    /// Printed size of their tiles.
+    pub fn tile_size(&self) -> Size {
+        self.shape.size(self.tile)
     }
 }
 

@@ -6,6 +6,7 @@ use crate::model::board;
 use crate::model::club::Club;
 use crate::model::hand::{Content, HandChanges};
 use crate::model::ids::{ActivityId, HelperId, PartId, ParticipantId, SessionId, SlotId, StepRef};
+use crate::model::stock::{Loss, StockEdit, TileKey};
 
 impl Edit {
     /// A few words for the undo menu, such as "Move Circle". `club` is the club before the edit.
@@ -39,9 +40,27 @@ impl Edit {
             Self::HelperAttends(_, who, comes) => comes_or_not(&helper(club, *who), *comes),
             Self::Conditions(id, _) => format!("Conditions of {}", session(club, *id)),
             Self::Record(_, who, _) => format!("Record of {}", participant(club, *who)),
+            Self::TileSizes(who, ..) => match who.as_slice() {
+                [one] => format!("Tiles of {}", participant(club, *one)),
+                all => format!("Tiles of {} participants", all.len()),
+            },
+            Self::Stock(edit) => stock(edit),
             Self::Timetable(id, edit) => timetable(club, *id, edit),
             Self::Board(id, who, edit) => on_board(club, *id, *who, edit),
         }
+    }
+}
+
+fn stock(edit: &StockEdit) -> String {
+    let tile = |key: &TileKey| short(key.face.label.trim());
+    match edit {
+        StockEdit::Made(tiles) => match tiles.iter().map(|(_, n)| n).sum() {
+            1_u32 => "1 tile made".to_owned(),
+            n => format!("{n} tiles made"),
+        },
+        StockEdit::Gone(key, Loss::Lost) => format!("Tile {} lost", tile(key)),
+        StockEdit::Gone(key, Loss::Worn) => format!("Tile {} worn out", tile(key)),
+        StockEdit::Counted(key, n) => format!("{n} of tile {} counted", tile(key)),
     }
 }
 

@@ -2,6 +2,7 @@
 
 use super::{BoardEdit, Edit, SessionDetails, TimetableEdit};
 use crate::model::club::{Activity, Club, Rules};
+use crate::model::craft::Craft;
 use crate::model::ids::{ActivityId, HelperId, PartId, ParticipantId, SessionId, SlotId, StepRef};
 use crate::model::people::Participant;
 use crate::model::profile::{Field, Profile};
@@ -27,6 +28,7 @@ enum What {
     Slot(SessionId, SlotId),
     Step(SessionId, ParticipantId, StepRef),
     Record(SessionId, ParticipantId),
+    Tiles(ParticipantId),
 }
 
 impl Edit {
@@ -61,6 +63,7 @@ impl Edit {
                 let old = club.session(*id)?.records.get(who)?.for_owner();
                 key(What::Record(*id, *who), record(old, new)?)
             }
+            Self::TileSizes(who, ..) => key(What::Tiles(*who.first()?), "tiles"),
             Self::Timetable(id, TimetableEdit::Minutes(slot, _)) => {
                 key(What::Slot(*id, *slot), "minutes")
             }
@@ -92,7 +95,28 @@ fn rules(old: &Rules, new: &Rules) -> Option<&'static str> {
         (old.session_minutes != new.session_minutes, Some("minutes")),
         (old.seal != new.seal, Some("seal")),
         (old.tile != new.tile, Some("tile")),
+        (old.craft != new.craft, craft(&old.craft, &new.craft)),
         (old.paper != new.paper || old.words != new.words, None),
+    ])
+}
+
+/// The only number of the craft that differs.
+fn craft(old: &Craft, new: &Craft) -> Option<&'static str> {
+    let rest = Craft {
+        dot: old.dot,
+        corner: old.corner,
+        cut_seconds: old.cut_seconds,
+        blanks: old.blanks,
+        bar: old.bar,
+        ..*new
+    };
+    only(&[
+        (old.dot != new.dot, Some("dot")),
+        (old.corner != new.corner, Some("corner")),
+        (old.cut_seconds != new.cut_seconds, Some("cut seconds")),
+        (old.blanks != new.blanks, Some("blanks")),
+        (old.bar != new.bar, Some("bar")),
+        (rest != *old, None),
     ])
 }
 
@@ -116,6 +140,7 @@ fn activity(old: &Activity, new: &Activity) -> Option<&'static str> {
 fn participant(old: &Participant, new: &Participant) -> Option<&'static str> {
     let choices = old.mark != new.mark || old.voice != new.voice || old.figure != new.figure;
     let choices = choices || old.manner != new.manner || old.standing != new.standing;
+    let choices = choices || old.shape != new.shape || old.shared_tiles != new.shared_tiles;
     only(&[
         (
             old.profile != new.profile,

@@ -10,6 +10,7 @@ mod label;
 mod merge;
 mod people;
 mod session;
+mod stock;
 mod timetable;
 
 use std::sync::Arc;
@@ -18,12 +19,15 @@ use jiff::civil::{Date, Time};
 
 use super::club::{Activity, Club, Rules};
 use super::conditions::Condition;
+use super::craft::TileShape;
 use super::hand::{Asked, Content};
 use super::ids::{ActivityId, HelperId, OwnId, PartId, ParticipantId, SessionId, SlotId, StepRef};
 use super::limits;
 use super::people::{Helper, Participant};
 use super::record::Record;
 use super::session::Off;
+use super::stock::StockEdit;
+use crate::units::Length;
 
 pub use merge::MergeKey;
 
@@ -80,6 +84,10 @@ pub enum Edit {
     Conditions(SessionId, Vec<Condition>),
     /// Writes down what was seen of a participant's session.
     Record(SessionId, ParticipantId, Record),
+    /// Sets shape and printed side of the tiles of some participants.
+    TileSizes(Vec<ParticipantId>, TileShape, Length),
+    /// A change of the tiles in stock.
+    Stock(StockEdit),
     /// One change to a timetable.
     Timetable(SessionId, TimetableEdit),
     /// One change by hand to a board.
@@ -252,6 +260,8 @@ fn change(club: &mut Club, edit: &Edit) -> Result<Made, Refused> {
         Edit::HelperAttends(id, who, comes) => session::helper_attends(club, *id, *who, *comes),
         Edit::Conditions(id, list) => session::conditions(club, *id, list),
         Edit::Record(id, who, record) => session::record(club, *id, *who, record),
+        Edit::TileSizes(who, shape, side) => people::tile_sizes(club, who, *shape, *side),
+        Edit::Stock(e) => stock::apply(club, e),
         Edit::Timetable(id, e) => timetable::apply(club, *id, e),
         Edit::Board(id, who, e) => board::apply(club, *id, *who, e),
     }

@@ -3,12 +3,14 @@
 use std::sync::Arc;
 
 use super::board::checked;
-use super::{Made, Refused, fresh, set, shift};
+use super::{Made, Refused, fresh, set, shift, stock};
 use crate::model::club::Club;
+use crate::model::craft::TileShape;
 use crate::model::ids::{ActivityId, HelperId, ParticipantId, StandingId};
 use crate::model::limits;
 use crate::model::people::{Helper, Participant};
 use crate::model::standing::Beside;
+use crate::units::Length;
 
 pub(super) fn add_participant(club: &mut Club, p: &Participant) -> Result<Made, Refused> {
     limits::count("participants", club.participants.len() + 1, limits::LIST)?;
@@ -27,6 +29,26 @@ pub(super) fn change_participant(club: &mut Club, p: &Participant) -> Result<Mad
     let at = participant_at(club, participant.id)?;
     settle_standing(club, &mut participant)?;
     set(&mut club.participants[at], participant);
+    Ok(Made::Nothing)
+}
+
+/// The same tiles for some; all of them or none.
+pub(super) fn tile_sizes(
+    club: &mut Club,
+    who: &[ParticipantId],
+    shape: TileShape,
+    side: Length,
+) -> Result<Made, Refused> {
+    for id in who {
+        let at = participant_at(club, *id)?;
+        let next = Participant {
+            shape,
+            tile: side,
+            ..Participant::clone(&club.participants[at])
+        };
+        limits::participant(&next)?;
+        set(&mut club.participants[at], next);
+    }
     Ok(Made::Nothing)
 }
 
@@ -85,6 +107,7 @@ pub(super) fn move_participant(
 pub(super) fn remove_participant(club: &mut Club, id: ParticipantId) -> Result<Made, Refused> {
     let at = participant_at(club, id)?;
     club.participants.remove(at);
+    stock::forget(club, id);
     for session in &mut club.sessions {
         let named = session.away.contains(&id)
             || session.hand.contains_key(&id)

@@ -5,6 +5,7 @@
 //! `slot-12` or `own-7`. A word that is not known here is an error, never passed over: passing it
 //! over would lose it with the next save.
 
+mod craft;
 mod read;
 mod settings;
 mod write;
@@ -39,6 +40,9 @@ pub(super) struct File {
     participants: Vec<Participant>,
     helpers: Vec<Helper>,
     sessions: Vec<Session>,
+    /// Tiles already made.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    stock: Vec<craft::Owned>,
 }
 
 #[derive(Serialize, Deserialize)]
@@ -51,6 +55,9 @@ struct Rules {
     words: String,
     seal_mm: Mm,
     tile_mm: Mm,
+    /// How tiles are made.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    tiles: Option<craft::Craft>,
 }
 
 fn english() -> String {
@@ -61,7 +68,7 @@ fn is_english(tag: &str) -> bool {
     tag == crate::model::language::ENGLISH
 }
 
-#[derive(Serialize, Deserialize)]
+#[derive(Clone, Copy, Serialize, Deserialize)]
 enum Paper {
     A4,
     A3,
@@ -123,6 +130,10 @@ struct Participant {
     profile: Option<settings::Profile>,
     #[serde(default, skip_serializing_if = "Option::is_none")]
     helper_note: Option<Note>,
+    #[serde(default = "craft::square", skip_serializing_if = "craft::is_square")]
+    tile_shape: craft::Shape,
+    #[serde(default, skip_serializing_if = "is_false")]
+    shared_tiles: bool,
 }
 
 #[derive(Serialize, Deserialize)]
@@ -140,6 +151,29 @@ enum Skin {
     Warm,
     Tan,
     Deep,
+}
+
+impl From<Paper> for crate::model::club::Paper {
+    fn from(paper: Paper) -> Self {
+        match paper {
+            Paper::A4 => Self::A4,
+            Paper::A3 => Self::A3,
+            Paper::A5 => Self::A5,
+            Paper::Letter => Self::Letter,
+        }
+    }
+}
+
+impl From<crate::model::club::Paper> for Paper {
+    fn from(paper: crate::model::club::Paper) -> Self {
+        use crate::model::club::Paper as Sold;
+        match paper {
+            Sold::A4 => Self::A4,
+            Sold::A3 => Self::A3,
+            Sold::A5 => Self::A5,
+            Sold::Letter => Self::Letter,
+        }
+    }
 }
 
 /// How old someone is drawn.

@@ -1,12 +1,13 @@
 //! From the words of version 1 to a club: what is wrong is said with its place; what can be mended
 //! without guessing what a person meant is mended and told.
 
+use std::collections::btree_map::Entry;
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
 use super::{
-    Activity, Age, Asked, File, Hand, Helper, Note, Paper, Part, Participant, Readers, Record,
-    Role, Rules, Session, Shown, Skin, Slot, Step, Voice, settings,
+    Activity, Age, Asked, File, Hand, Helper, Note, Part, Participant, Readers, Record, Role,
+    Rules, Session, Shown, Skin, Slot, Step, Voice, craft, settings,
 };
 use crate::model::conditions::Known;
 use crate::model::hand::{self, Content, HandChanges, Placement};
@@ -15,6 +16,7 @@ use crate::model::ids::{
 };
 use crate::model::language::Language;
 use crate::model::privacy::{Class, Guarded};
+use crate::model::stock::{Owned, TileKey};
 use crate::model::{club, invariants, limits, people, record, session};
 
 /// A club that was read, and what was mended.
@@ -52,6 +54,7 @@ pub(in crate::storage) fn read(file: File) -> Result<Read, String> {
         participants,
         helpers: file.helpers.into_iter().map(helper).collect(),
         sessions: Vec::new(),
+        stock: file.stock.into_iter().map(craft::read_owned).collect(),
         next_id: file.next_id,
     };
     for session in &mut sessions {
@@ -59,6 +62,7 @@ pub(in crate::storage) fn read(file: File) -> Result<Read, String> {
     }
     club.sessions = sessions.into_iter().map(Arc::new).collect();
     notes.extend(mend_words(&mut club));
+    notes.extend(mend_stock(&mut club));
     notes.extend(mend_order(&mut club));
     notes.extend(mend_next_id(&mut club));
     let broken = invariants::check(&club);
@@ -74,16 +78,46 @@ fn rules(r: &Rules) -> club::Rules {
     club::Rules {
         transition_minutes: r.transition_minutes,
         session_minutes: r.session_minutes,
-        paper: match r.paper {
-            Paper::A4 => club::Paper::A4,
-            Paper::A3 => club::Paper::A3,
-            Paper::A5 => club::Paper::A5,
-            Paper::Letter => club::Paper::Letter,
-        },
+        paper: r.paper.into(),
         seal: r.seal_mm.0,
         tile: r.tile_mm.0,
         words: Language::new(&r.words),
+        craft: r
+            .tiles
+            .as_ref()
+            .map_or_else(Default::default, craft::read_craft),
     }
+}
+
+/// Tiles of people who are no longer in the club go; the rest are put in order, each kind once.
+fn mend_stock(club: &mut club::Club) -> Option<String> {
+    let known: BTreeSet<ParticipantId> = club.participants.iter().map(|p| p.id).collect();
+    let mut kinds: BTreeMap<TileKey, Owned> = BTreeMap::new();
+    let mut gone = 0;
+    for owned in std::mem::take(&mut club.stock) {
+        if owned.key.whose.is_some_and(|who| !known.contains(&who)) {
+            gone += 1;
+            continue;
+        }
+        match kinds.entry(owned.key.clone()) {
+            Entry::Vacant(place) => {
+                place.insert(owned);
+            }
+            Entry::Occupied(mut place) => {
+                let one = place.get_mut();
+                one.count = one.count.saturating_add(owned.count);
+                one.lost = one.lost.saturating_add(owned.lost);
+                one.worn = one.worn.saturating_add(owned.worn);
+            }
+        }
+    }
+    club.stock = kinds.into_values().collect();
+    let was = match gone {
+        1 => "1 kind of tile was",
+        n => &format!("{n} kinds of tiles were"),
+    };
+    (gone > 0)
+        .then(|| format!("{was} in stock for someone who is not in the club; it is left out."))
 }
 
 fn part(p: Part) -> club::Part {
@@ -121,6 +155,8 @@ fn participant(p: Participant) -> Result<Arc<people::Participant>, String> {
         name: p.name,
         mark: SymbolId::new(&p.mark),
         tile: p.tile_mm.0,
+        shape: p.tile_shape.into(),
+        shared_tiles: p.shared_tiles,
         text_pt: p.text_pt,
         voice: match p.voice {
             Voice::I => people::Voice::I,

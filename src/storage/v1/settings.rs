@@ -32,7 +32,7 @@ struct Mixed {
 
 macro_rules! words {
     ($name:ident = $model:path { $($word:ident),* }) => {
-        #[derive(Clone, Copy, Serialize, Deserialize)]
+        #[derive(Clone, Copy, serde::Serialize, serde::Deserialize)]
         #[serde(rename_all = "kebab-case")]
         pub(super) enum $name { $($word),* }
 
@@ -49,6 +49,8 @@ macro_rules! words {
         }
     };
 }
+
+pub(super) use words;
 
 words!(
     Form = manner::Form {

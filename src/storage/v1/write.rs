@@ -2,8 +2,8 @@
 
 use super::{
     Activity, Age, Asked, Choice, Clock, Day, FORMAT, File, Hand, Helper, Label, Mm, Note, Off,
-    OffStep, Own, Paper, Part, Participant, Placed, Readers, Record, Replaced, Role, Rules,
-    Session, Shown, Skin, Slot, Step, VERSION, Voice, settings,
+    OffStep, Own, Part, Participant, Placed, Readers, Record, Replaced, Role, Rules, Session,
+    Shown, Skin, Slot, Step, VERSION, Voice, craft, settings,
 };
 use crate::model::ids::{ParticipantId, StepRef};
 use crate::model::privacy::{Class, Guarded};
@@ -29,6 +29,7 @@ pub(in crate::storage) fn write(club: &club::Club) -> File {
         participants: club.participants.iter().map(|p| participant(p)).collect(),
         helpers: club.helpers.iter().map(|h| helper(h)).collect(),
         sessions: club.sessions.iter().map(|s| session(s)).collect(),
+        stock: club.stock.iter().map(craft::write_owned).collect(),
     }
 }
 
@@ -36,15 +37,11 @@ fn rules(r: &club::Rules) -> Rules {
     Rules {
         transition_minutes: r.transition_minutes,
         session_minutes: r.session_minutes,
-        paper: match r.paper {
-            club::Paper::A4 => Paper::A4,
-            club::Paper::A3 => Paper::A3,
-            club::Paper::A5 => Paper::A5,
-            club::Paper::Letter => Paper::Letter,
-        },
+        paper: r.paper.into(),
         words: r.words.to_string(),
         seal_mm: Mm(r.seal),
         tile_mm: Mm(r.tile),
+        tiles: craft::write_craft(&r.craft),
     }
 }
 
@@ -71,6 +68,8 @@ fn participant(p: &people::Participant) -> Participant {
         name: p.name.clone(),
         mark: p.mark.to_string(),
         tile_mm: Mm(p.tile),
+        tile_shape: p.shape.into(),
+        shared_tiles: p.shared_tiles,
         text_pt: p.text_pt,
         voice: match p.voice {
             people::Voice::I => Voice::I,

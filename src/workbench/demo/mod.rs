@@ -11,6 +11,7 @@ use jiff::civil::{Date, Time};
 
 use crate::model::club::{Activity, Club, Paper, Part, Rules};
 use crate::model::conditions::{Condition, Known};
+use crate::model::craft::{Craft, TileShape};
 use crate::model::hand::{Content, HandChanges, Placement};
 use crate::model::ids::{
     ActivityId, HelperId, OwnId, PartId, ParticipantId, SessionId, SlotId, StepRef, SymbolId,
@@ -530,6 +531,7 @@ pub fn club() -> Club {
             seal: Length::mm(4.0),
             tile: Length::mm(60.0),
             words: Language::default(),
+            craft: Craft::default(),
         },
         parts,
         activities: activities.into_iter().map(Arc::new).collect(),
@@ -539,6 +541,7 @@ pub fn club() -> Club {
             .collect(),
         helpers: HELPERS.iter().map(|row| helper(&mut next, row)).collect(),
         sessions: Vec::new(),
+        stock: Vec::new(),
         next_id: 0,
     };
     people::settle(&mut next, &mut club);
@@ -627,6 +630,8 @@ fn participant(next: &mut Numbers, row: &ParticipantRow) -> Arc<Participant> {
         name: name.into(),
         mark: SymbolId::new(mark),
         tile: Length::mm(tile),
+        shape: TileShape::default(),
+        shared_tiles: false,
         text_pt,
         voice,
         figure,

@@ -5,6 +5,7 @@ use std::collections::BTreeSet;
 use daystrand::model::board::derive;
 use daystrand::model::club::{Activity, Club, Paper, Rules};
 use daystrand::model::conditions::{Condition, Known};
+use daystrand::model::craft::{Craft, Cutting, Flip, Half, Sorting, TileShape, Work};
 use daystrand::model::edit::{BoardEdit, Edit, SessionDetails, TimetableEdit, apply};
 use daystrand::model::hand::Content;
 use daystrand::model::ids::{
@@ -19,6 +20,7 @@ use daystrand::model::profile::{Decision, Field, Papers, PhotoConsent, Profile};
 use daystrand::model::record::{Record, Used};
 use daystrand::model::session::{Off, Session};
 use daystrand::model::standing::{Beside, Side, Standing, StandingStep};
+use daystrand::model::stock::{Loss, StockEdit, TileFace, TileKey};
 use daystrand::units::Length;
 use jiff::civil::{Date, Time, date, time};
 use proptest::prelude::*;
@@ -371,6 +373,49 @@ fn profile(club: &Club, seed: &Seed) -> Profile {
     profile
 }
 
+fn craft(seed: &Seed) -> Craft {
+    Craft {
+        work: [Work::CutLaminateCut, Work::OneSheet][seed.at % 2],
+        cutting: [Cutting::Trimmer, Cutting::Scissors][seed.a % 2],
+        pouch: Paper::ALL[seed.b % 4],
+        sorting: [Sorting::ByParticipant, Sorting::ThroughTheStack][seed.b % 2],
+        backs: [None, Some(Flip::Long), Some(Flip::Short)][seed.a % 3],
+        half: [Half::SoftOnTile, Half::RoughOnTile][seed.at % 2],
+        dot: Length::mm(seed.b as f64 * 3.0),
+        corner: Length::mm(seed.a as f64),
+        sea_water: seed.flag,
+        cut_seconds: seed.b as u32 * 5,
+        spares: seed.flag,
+        blanks: seed.a as u32,
+        bar: seed.flag.then(|| Length::mm(90.0 + seed.b as f64)),
+    }
+}
+
+fn stock_edit(club: &Club, seed: &Seed) -> Edit {
+    let whose = pick(&club.participants, seed.a).map(|p| p.id);
+    let side = Length::mm(40.0 + (seed.a % 3) as f64);
+    let fresh = TileKey {
+        whose: whose.filter(|_| seed.flag),
+        face: TileFace {
+            symbol: SymbolId::new("dig"),
+            label: seed.words.clone(),
+            form: Form::Drawing,
+            size: (side, side),
+            language: Language::default(),
+            film: Length::mm(4.0),
+            half: Half::SoftOnTile,
+            dot: Length::mm(15.0),
+            version: "CDFG".into(),
+        },
+    };
+    let known = pick(&club.stock, seed.b).map_or_else(|| fresh.clone(), |o| o.key);
+    Edit::Stock(match seed.at % 4 {
+        0 | 1 => StockEdit::Made(vec![(fresh, seed.b as u32), (known, 1)]),
+        2 => StockEdit::Gone(known, [Loss::Lost, Loss::Worn][seed.a % 2]),
+        _ => StockEdit::Counted(known, seed.b as u32),
+    })
+}
+
 fn people_edit(club: &Club, seed: &Seed) -> Edit {
     let someone = pick(&club.participants, seed.a);
     let id = someone.as_ref().map_or(ParticipantId(77), |p| p.id);
@@ -378,6 +423,8 @@ fn people_edit(club: &Club, seed: &Seed) -> Edit {
     let changed = Participant {
         id,
         tile: Length::um(seed.b as i64 * 7_001),
+        shape: TileShape::ALL[seed.at % 6],
+        shared_tiles: seed.flag,
         text_pt: seed.a as u32 * 3,
         voice: Voice::ALL[seed.at % 3],
         figure: Figure {
@@ -393,7 +440,13 @@ fn people_edit(club: &Club, seed: &Seed) -> Edit {
         profile: profile(club, seed),
         ..participant(&seed.words)
     };
-    match seed.kind % 8 {
+    match seed.kind % 10 {
+        8 => stock_edit(club, seed),
+        9 => Edit::TileSizes(
+            vec![id],
+            TileShape::ALL[seed.at % 6],
+            Length::mm(seed.b as f64 * 7.0),
+        ),
         0 => Edit::AddParticipant(participant(&seed.words)),
         1 | 2 => Edit::ChangeParticipant(changed),
         3 => Edit::MoveParticipant(id, seed.at),
@@ -434,6 +487,7 @@ fn club_edit(club: &Club, seed: &Seed) -> Edit {
             seal: Length::um(seed.a as i64 * 333),
             tile: Length::mm(seed.b as f64 * 8.0),
             words: Language::new(["en-GB", "en-AU", "no tag", ""][seed.at % 4]),
+            craft: craft(seed),
         }),
         2 => Edit::AddPart(seed.words.clone()),
         3 => Edit::RenamePart(part, seed.words.clone()),
