@@ -1,11 +1,12 @@
 //! Whether what goes on paper is large enough and its words fit.
 
 use super::{called, finding};
-use crate::layout::{self, InkChoice, Request, SheetKind, Turn};
+use crate::layout::{self, InkChoice, Request, Turn};
 use crate::model::club::Club;
 use crate::model::finding::{Finding, Severity, Spot};
 use crate::model::people::Participant;
 use crate::model::session::Session;
+use crate::plan::seal;
 use crate::plan::small_parts::{self, Fit, Gauge};
 use crate::units::{Length, Size};
 
@@ -17,21 +18,23 @@ const TILE_THICKNESS: Length = Length::um(500);
 /// Checks the finished size of every participant's tiles.
 pub fn sizes(club: &Club, findings: &mut Vec<Finding>) {
     for p in &club.participants {
-        let side = small_parts::finished_side(p.tile, club.rules.seal);
-        if small_parts::should_be_looked_at(Size::square(side)) {
-            findings.push(small_tile(p, side, club.rules.seal));
+        let (printed, film) = (p.tile_size(), club.rules.film());
+        let finished = seal::finished(printed, film);
+        if small_parts::should_be_looked_at(finished) {
+            findings.push(small_tile(p, finished, film));
         }
     }
 }
 
-fn small_tile(p: &Participant, side: Length, seal: Length) -> Finding {
-    let fits = small_parts::fit(Size::square(side), TILE_THICKNESS, Gauge::Inch) == Fit::Fits;
+fn small_tile(p: &Participant, finished: Size, film: Length) -> Finding {
+    let side = finished.w.min(finished.h);
+    let fits = small_parts::fit(finished, TILE_THICKNESS, Gauge::Inch) == Fit::Fits;
     let (severity, how) = if fits {
         (Severity::StopAndLook, "goes into")
     } else {
         (Severity::Look, "is, as cut by hand, close to going into")
     };
-    let least = small_parts::LOOK_BELOW - seal * 2;
+    let least = small_parts::LOOK_BELOW - film * 2;
     finding(
         severity,
         "print.small_tile",
@@ -54,10 +57,11 @@ pub fn labels(club: &Club, session: &Session, findings: &mut Vec<Finding>) {
     let request = Request {
         session: session.id,
         participants: club.attending(session).map(|p| p.id).collect(),
-        kinds: vec![SheetKind::LargePrint, SheetKind::Tiles],
+        kinds: Vec::new(),
         paper: club.rules.paper,
         turn: Turn::AsSuits,
         ink: InkChoice::Colour,
+        only_missing: false,
     };
-    findings.extend(layout::lay_out(club, &request).findings);
+    findings.extend(layout::look(club, &request));
 }

@@ -212,7 +212,7 @@ fn print(parser: &mut Parser) -> Result<Verb, Trouble> {
     })?;
     wish.people.retain(|p| p != "all");
     if wish.kinds.is_empty() {
-        wish.kinds = SheetKind::ALL.to_vec();
+        wish.kinds = SheetKind::usual();
     }
     if wish.formats.is_empty() {
         wish.formats.push(Format::Pdf);
@@ -295,7 +295,7 @@ fn kinds(text: &str) -> Result<Vec<SheetKind>, Trouble> {
     for word in list(text) {
         match one_of(&word, "sheet", &choices)? {
             Some(kind) => kinds.push(kind),
-            None => kinds.extend(SheetKind::ALL),
+            None => kinds.extend(SheetKind::usual()),
         }
     }
     Ok(kinds)

@@ -63,10 +63,11 @@ fn write_sheets(
         request: Request {
             session: session.id,
             participants: club.attending(session).map(|p| p.id).collect(),
-            kinds: SheetKind::ALL.to_vec(),
+            kinds: SheetKind::usual(),
             paper: club.rules.paper,
             turn: Turn::AsSuits,
             ink: InkChoice::Colour,
+            only_missing: false,
         },
         formats: vec![Format::Pdf, Format::Text],
         folder: folder.to_path_buf(),

@@ -26,6 +26,7 @@ pub fn run(
             paper: wish.paper.unwrap_or(club.rules.paper),
             turn: wish.turn,
             ink: wish.ink,
+            only_missing: false,
         },
         club: club.clone(),
         formats: wish.formats.clone(),

@@ -11,8 +11,10 @@ use super::base_place::{Said, Slot, Ways, draw_part, draw_place, place_words};
 use super::desk::{Desk, Person};
 use super::fit::report;
 use super::frame::{self, Header};
+use super::making::gather::{self, SMALLEST};
+use super::sizes::in_mm;
+use super::strand;
 use super::strips::{self, Part};
-use super::tile_sheet::{self, in_mm};
 use super::writer::{Everyone, PageWriter};
 use super::{Turn, forms};
 use crate::model::board::Step;
@@ -20,6 +22,7 @@ use crate::model::finding::Severity;
 use crate::model::manner::{Finishing, Run};
 use crate::model::people::Participant;
 use crate::page::Page;
+use crate::plan::seal;
 use crate::units::{Length, Rect, Size};
 
 /// Room around a finished tile in its place, both sides together.
@@ -29,16 +32,17 @@ const HEAD_GAP: Length = Length::um(4_000);
 /// Between the last row and the finished place.
 const BELOW: Length = Length::um(4_000);
 
-/// Side of a place for a tile of a participant: finished tile and clearance.
-pub(super) fn place_side(who: &Participant, seal: Length) -> Length {
-    who.tile + seal * 2 + CLEARANCE
+/// Size of a place for a tile of a participant: finished tile and clearance.
+fn place_size(who: &Participant, film: Length) -> Size {
+    let finished = seal::finished(who.tile_size(), film);
+    Size::new(finished.w + CLEARANCE, finished.h + CLEARANCE)
 }
 
 /// One way to share the board out over pages.
 #[derive(Clone, Debug)]
 struct Plan {
     size: Size,
-    place: Length,
+    place: Size,
     ways: Ways,
     /// Which steps lie on which page.
     pages: Vec<Range<usize>>,
@@ -110,7 +114,7 @@ pub(super) fn lay_out(desk: &mut Desk<'_>, person: &Person<'_>) -> Vec<Page> {
 }
 
 fn left_out(desk: &mut Desk<'_>, person: &Person<'_>) {
-    let place = in_mm(place_side(person.who, desk.club.rules.seal));
+    let place = gather::in_words(place_size(person.who, desk.club.rules.film()));
     let paper = desk.request.paper.label();
     let sentence = format!(
         "The base board of {} is left out: a place of {place} cannot be laid out on {paper} paper.",
@@ -121,7 +125,7 @@ fn left_out(desk: &mut Desk<'_>, person: &Person<'_>) {
     desk.note(Severity::StopAndLook, "print.tile", spot, sentence, hint);
 }
 
-fn report_labels(desk: &mut Desk<'_>, person: &Person<'_>, place: Length) {
+fn report_labels(desk: &mut Desk<'_>, person: &Person<'_>, place: Size) {
     let said = |s: &Step| forms::words_of(desk, person, s);
     let said: Vec<String> = person.board.steps.iter().map(said).collect();
     let steps = person.board.steps.iter().zip(&said);
@@ -151,6 +155,7 @@ fn lay_part(
         let mut page = begin(desk, person, plan, part, (pages.len() + 1, count), place);
         let (slots, bottom) = plan.ways.slots(plan.content(), steps.len());
         draw_steps(desk, person, plan, part, (steps.clone(), &slots), &mut page);
+        joins(plan, (i, steps.len()), &mut page);
         let content = plan.content();
         let h = plan.finish_height(steps.len());
         let at = Rect {
@@ -199,8 +204,9 @@ fn below_head(content: Rect, head: Length) -> Rect {
 /// The plan with the fewest pages; of those with as many, one that keeps each page whole, and one
 /// that keeps the paper upright.
 fn best_plan(desk: &Desk<'_>, person: &Person<'_>, part: &Part) -> Option<Plan> {
-    let place = place_side(person.who, desk.club.rules.seal);
-    if person.who.tile < tile_sheet::SMALLEST {
+    let place = place_size(person.who, desk.club.rules.film());
+    let tile = person.who.tile_size();
+    if tile.w.min(tile.h) < SMALLEST {
         return None;
     }
     let steps = part.steps.len();
@@ -210,7 +216,7 @@ fn best_plan(desk: &Desk<'_>, person: &Person<'_>, part: &Part) -> Option<Plan> 
         let size = desk.page_size(turn);
         let room = frame::content(size).h;
         let head = match part.strip {
-            Some(_) => strips::head_height(person, desk.club.rules.seal, room) + HEAD_GAP,
+            Some(_) => strips::head_height(person, desk.club.rules.film(), room) + HEAD_GAP,
             None => Length::ZERO,
         };
         for together in [true, false] {
@@ -302,9 +308,21 @@ fn begin(
     } else {
         "Base board".to_owned()
     };
-    let tile = person.who.tile;
-    let finished = in_mm(tile + desk.club.rules.seal * 2);
-    let mut below = format!("{of}, for tiles of {} ({finished} with film)", in_mm(tile));
+    let tile = person.who.tile_size();
+    let film = desk.club.rules.film();
+    let with_film = match film > Length::ZERO {
+        true => format!(
+            " ({} with film)",
+            gather::in_words(seal::finished(tile, film))
+        ),
+        false => String::new(),
+    };
+    let (_, on_board) = desk.club.rules.craft.half.words();
+    let dot = in_mm(desk.club.rules.craft.dot);
+    let mut below = format!(
+        "{of}, for tiles of {}{with_film}. On each cross a {on_board} dot of {dot}",
+        gather::in_words(tile)
+    );
     if more {
         below = format!("{below}. Goes on: page {}", page + 1);
     }
@@ -329,6 +347,18 @@ fn begin(
     writer
 }
 
+/// Where the rope of one page is laid on that of the next: the same letter at both ends.
+fn joins(plan: &Plan, (page_at, steps): (usize, usize), page: &mut PageWriter<Everyone>) {
+    let [first, last] = plan.ways.joins(plan.content(), steps);
+    let letter = |n: usize| char::from(b'A' + u8::try_from(n % 26).unwrap_or(0)).to_string();
+    if page_at > 0 {
+        page.artifact(strand::join(first, &letter(page_at - 1)));
+    }
+    if page_at + 1 < plan.pages.len() {
+        page.artifact(strand::join(last, &letter(page_at)));
+    }
+}
+
 /// Rope and places of a page.
 fn draw_steps(
     desk: &Desk<'_>,
@@ -351,6 +381,7 @@ fn draw_steps(
         if i == steps.start || all[i - 1].part != all[i].part {
             draw_part(desk, &all[i], &words, slot, page);
         }
-        draw_place(plan.finishing, &all[i], &words, slot, page);
+        let dot = desk.club.rules.craft.dot;
+        draw_place((plan.finishing, dot), &all[i], &words, slot, page);
     }
 }

@@ -5,11 +5,12 @@ use super::desk::{Desk, Person};
 use super::frame::picture;
 use super::ink;
 use super::shapes::{Look, fastener, rounded, shape};
-use super::tile_sheet::in_mm;
+use super::sizes::in_mm;
 use super::words::Words;
 use super::writer::{Everyone, PageWriter};
 use crate::model::manner::Finishing;
 use crate::page::Item;
+use crate::plan::seal;
 use crate::story::cards;
 use crate::text::Style;
 use crate::units::path::{Path, Seg};
@@ -21,9 +22,6 @@ const POUCH_PAD: Length = Length::um(2_500);
 const POUCH_HEAD: Length = Length::um(14_000);
 /// Width of the finished place's heading, where it stands beside the tiles.
 const POUCH_SIDE: Length = Length::um(22_000);
-/// How much wider the opening of a pouch is than a finished tile: common practice, so that a hand
-/// puts it in with ease.
-const POUCH_EASE: Length = Length::um(20_000);
 
 /// How the finished place is divided.
 #[derive(Clone, Copy, Debug)]
@@ -37,12 +35,12 @@ pub(super) struct Pouch {
 }
 
 impl Pouch {
-    pub fn on(content: Rect, place: Length) -> Option<Self> {
+    pub fn on(content: Rect, place: Size) -> Option<Self> {
         let w = content.w - POUCH_PAD * 2;
-        let columns = w.times(place);
-        let beside = w - place * columns >= POUCH_SIDE;
+        let columns = w.times(place.w);
+        let beside = w - place.w * columns >= POUCH_SIDE;
         let head = if beside { Length::ZERO } else { POUCH_HEAD };
-        let rows = (content.h - head - POUCH_PAD * 2).times(place);
+        let rows = (content.h - head - POUCH_PAD * 2).times(place.h);
         (columns > 0 && rows > 0).then_some(Self {
             columns: usize::try_from(columns).ok()?,
             rows: usize::try_from(rows).ok()?,
@@ -50,13 +48,13 @@ impl Pouch {
         })
     }
 
-    pub fn height(self, place: Length, tiles: usize) -> Length {
+    pub fn height(self, place: Size, tiles: usize) -> Length {
         let head = if self.beside {
             Length::ZERO
         } else {
             POUCH_HEAD
         };
-        head + place * tiles.div_ceil(self.columns) as i64 + POUCH_PAD * 2
+        head + place.h * tiles.div_ceil(self.columns) as i64 + POUCH_PAD * 2
     }
 }
 
@@ -64,12 +62,12 @@ impl Pouch {
 pub(super) fn finish_height(
     finishing: Finishing,
     pouch: Pouch,
-    place: Length,
+    place: Size,
     tiles: usize,
 ) -> Length {
     match finishing {
         Finishing::FinishedRow => pouch.height(place, tiles),
-        Finishing::Pouch => place + Length::mm(4.0),
+        Finishing::Pouch => place.h + Length::mm(4.0),
         Finishing::TurnedOver => Length::mm(13.0),
         Finishing::Tick => Length::ZERO,
     }
@@ -80,12 +78,13 @@ pub(super) fn finish_height(
 pub(super) fn draw_one_pouch(
     desk: &mut Desk<'_>,
     person: &Person<'_>,
-    place: Length,
+    place: Size,
     at: Rect,
     page: &mut PageWriter<Everyone>,
 ) {
-    let opening = person.who.tile + desk.club.rules.seal * 2 + POUCH_EASE;
-    let w = opening.min(at.w);
+    let finished = seal::finished(person.who.tile_size(), desk.club.rules.film());
+    let real = seal::pouch(finished);
+    let w = real.w.min(at.w);
     let pouch_at = Rect {
         x: at.center().x - w / 2,
         w,
@@ -101,7 +100,7 @@ pub(super) fn draw_one_pouch(
         &Style::bold(Length::pt(16.0)),
         w - Length::mm(6.0),
     );
-    let side = place.scale(0.5).min(Length::mm(40.0));
+    let side = place.h.scale(0.5).min(Length::mm(40.0));
     let all = side + Length::mm(2.0) + words.height() + Length::mm(6.5);
     let middle = pouch_at.center();
     let symbol = Rect::new(
@@ -111,7 +110,7 @@ pub(super) fn draw_one_pouch(
     page.figure(None, alt, vec![picture(&drawn, symbol)]);
     let top = symbol.bottom() + Length::mm(2.0);
     page.heading(2, words.centred(Point::new(middle.x, top), ink::INK));
-    let note = format!("pouch, opening {}", in_mm(opening));
+    let note = format!("pouch, opening {}, depth {}", in_mm(real.w), in_mm(real.h));
     let note = Words::line(&note, &Style::regular(Length::pt(9.0)), w - Length::mm(4.0));
     let below = top + words.height() + Length::mm(1.5);
     page.paragraph(None, note.centred(Point::new(middle.x, below), ink::SOFT));
@@ -129,7 +128,7 @@ pub(super) fn draw_turn_over(at: Rect, page: &mut PageWriter<Everyone>) {
 pub(super) fn draw_pouch(
     desk: &mut Desk<'_>,
     person: &Person<'_>,
-    (divided, place): (Pouch, Length),
+    (divided, place): (Pouch, Size),
     tiles: usize,
     at: Rect,
     page: &mut PageWriter<Everyone>,
@@ -140,10 +139,10 @@ pub(super) fn draw_pouch(
     let drawn = desk.art(&card.symbol, &card.label, person, desk.board_spot(person));
     let alt = desk.alt(&card.symbol, &card.label);
     let columns = divided.columns;
-    let used = place * columns.min(tiles) as i64;
+    let used = place.w * columns.min(tiles) as i64;
     let inside = at.shrink(POUCH_PAD);
     let (heading, first) = if divided.beside {
-        let spare = inside.w - place * columns as i64;
+        let spare = inside.w - place.w * columns as i64;
         let heading = Rect { w: spare, ..inside };
         (heading, Point::new(heading.right(), inside.y))
     } else {
@@ -160,13 +159,13 @@ pub(super) fn draw_pouch(
     let mut items: Vec<Item> = Vec::new();
     for k in 0..tiles {
         let corner = Point::new(
-            first.x + place * (k % columns) as i64,
-            first.y + place * (k / columns) as i64,
+            first.x + place.w * (k % columns) as i64,
+            first.y + place.h * (k / columns) as i64,
         );
-        let one = Rect::new(corner, Size::square(place)).shrink(Length::mm(0.6));
+        let one = Rect::new(corner, place).shrink(Length::mm(0.6));
         let look = Look::line(ink::HATCH, ink::THIN).dashed(Length::mm(1.0), Length::mm(1.4));
-        items.push(rounded(one, place.scale(0.08), look));
-        items.extend(fastener(one.center()));
+        items.push(rounded(one, place.w.min(place.h).scale(0.08), look));
+        items.extend(fastener(one.center(), desk.club.rules.craft.dot));
     }
     page.artifact(items);
 }

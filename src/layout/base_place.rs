@@ -38,8 +38,8 @@ const TICK_RING: Length = Length::um(3_800);
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Ways {
     pub run: Run,
-    /// Side of a place.
-    pub place: Length,
+    /// Size of a place.
+    pub place: Size,
     /// How many stand side by side at most.
     pub columns: usize,
     /// How many stand one below the other at most.
@@ -71,10 +71,10 @@ pub(super) struct Said {
 
 impl Ways {
     /// None where not even one place fits.
-    pub fn new(run: Run, room: Rect, place: Length) -> Option<Self> {
+    pub fn new(run: Run, room: Rect, place: Size) -> Option<Self> {
         let columns = match run {
-            Run::Down => (room.w + GAP).times(PLACE_X + place + GAP),
-            _ => (room.w - strand::TURN * 2 + GAP).times(place + GAP),
+            Run::Down => (room.w + GAP).times(PLACE_X + place.w + GAP),
+            _ => (room.w - strand::TURN * 2 + GAP).times(place.w + GAP),
         };
         let columns = usize::try_from(columns).ok().filter(|&c| c > 0)?;
         Some(Self {
@@ -95,8 +95,8 @@ impl Ways {
 
     fn pitch_y(self) -> Length {
         match self.run {
-            Run::Down => ABOVE + self.place,
-            _ => PART + HANG + self.place + RETURN,
+            Run::Down => ABOVE + self.place.h,
+            _ => PART + HANG + self.place.h + RETURN,
         }
     }
 
@@ -130,7 +130,7 @@ impl Ways {
     }
 
     fn column_x(self, room: Rect, columns: usize, column: usize) -> Length {
-        let width = PLACE_X + self.place;
+        let width = PLACE_X + self.place.w;
         let pitch = (room.w / columns as i64).min(width + GAP * 4).max(width);
         let used = pitch * (columns as i64 - 1) + width;
         room.x + (room.w - used) / 2 + pitch * column as i64
@@ -140,7 +140,7 @@ impl Ways {
         let x = self.column_x(room, columns, column);
         let y = room.y + self.pitch_y() * line as i64;
         let corner = Point::new(x + PLACE_X, y + ABOVE);
-        let place = Rect::new(corner, Size::square(self.place));
+        let place = Rect::new(corner, self.place);
         let peg = Point::new(x + ROPE_X, place.center().y);
         Slot {
             place,
@@ -148,7 +148,7 @@ impl Ways {
             ring: peg.moved(Length::ZERO, strand::PEG.h + Length::mm(1.5)),
             knot: Point::new(peg.x, y + Length::mm(4.5)),
             name: Point::new(place.x, y + Length::mm(1.6)),
-            name_room: self.place,
+            name_room: self.place.w,
             order: Point::new(place.right(), y + Length::mm(0.8)),
         }
     }
@@ -163,8 +163,8 @@ impl Ways {
         };
         let y = room.y + self.pitch_y() * (k / self.columns) as i64;
         let rope_y = y + PART;
-        let corner = Point::new(x + (pitch - self.place) / 2, rope_y + HANG);
-        let place = Rect::new(corner, Size::square(self.place));
+        let corner = Point::new(x + (pitch - self.place.w) / 2, rope_y + HANG);
+        let place = Rect::new(corner, self.place);
         let peg = Point::new(place.center().x, rope_y);
         Slot {
             place,
@@ -185,6 +185,36 @@ impl Ways {
             Run::RightToLeft => {
                 shapes::mirrored(self.rope_across(room, steps, ends), room.center().x)
             }
+        }
+    }
+
+    /// Beside the beginning and the end of the rope of a page with so many places: where it says which
+    /// page is laid on.
+    pub fn joins(self, room: Rect, steps: usize) -> [Point; 2] {
+        let aside = Length::mm(5.2);
+        if self.run == Run::Down {
+            let (columns, lines) = self.down(steps);
+            let last = steps.div_ceil(lines).clamp(1, columns) - 1;
+            let here = steps - last * lines;
+            let x = |column| self.column_x(room, columns, column) + ROPE_X - aside;
+            return [
+                Point::new(x(0), room.y + Length::mm(2.0)),
+                Point::new(
+                    x(last),
+                    room.y + self.pitch_y() * here as i64 - Length::mm(4.0),
+                ),
+            ];
+        }
+        let rows = steps.div_ceil(self.columns) as i64;
+        let (left, right) = (room.x + strand::TURN, room.right() - strand::TURN);
+        let end = room.y + self.pitch_y() * (rows - 1) + PART;
+        let both = [
+            Point::new(left - aside, room.y + PART),
+            Point::new(right, end - aside),
+        ];
+        match self.run {
+            Run::RightToLeft => both.map(|p| Point::new(room.center().x * 2 - p.x, p.y)),
+            _ => both,
         }
     }
 
@@ -247,8 +277,8 @@ pub(super) fn draw_part(
 }
 
 /// The words in a place, which the tile covers; words that are alone stand large.
-pub(super) fn place_words(step: &Step, said: &str, side: Length) -> Words {
-    let room = side - Length::mm(4.0);
+pub(super) fn place_words(step: &Step, said: &str, place: Size) -> Words {
+    let room = place.w - Length::mm(4.0);
     let words = match step.state {
         StepState::NotToday => format!("{} (not today)", step.label.trim()),
         _ => said.to_owned(),
@@ -256,7 +286,7 @@ pub(super) fn place_words(step: &Step, said: &str, side: Length) -> Words {
     // Below the fastener, or beside it where a picture's frame takes the middle.
     let below = Rect::new(
         Point::default(),
-        Size::new(room, side / 2 - Length::mm(6.0)),
+        Size::new(room, place.h / 2 - Length::mm(6.0)),
     );
     match step.form {
         _ if step.state == StepState::NotToday => {}
@@ -270,13 +300,14 @@ pub(super) fn place_words(step: &Step, said: &str, side: Length) -> Words {
 
 /// One place on the rope.
 pub(super) fn draw_place(
-    finishing: Finishing,
+    (finishing, dot): (Finishing, Length),
     step: &Step,
     said: &Said,
     slot: &Slot,
     page: &mut PageWriter<Everyone>,
 ) {
-    let (place, side) = (slot.place, slot.place.w);
+    let place = slot.place;
+    let side = place.w.min(place.h);
     let source = Some(Source::Step(step.at));
     let not_today = step.state == StepState::NotToday;
     let mut items = vec![rounded(place, side.scale(0.08), dashes().on(ink::PAPER))];
@@ -285,11 +316,11 @@ pub(super) fn draw_place(
     if finishing == Finishing::Tick && !not_today {
         items.push(strand::ring(slot.ring, TICK_RING));
     }
-    let mut words = place_words(step, &said.words, side);
+    let mut words = place_words(step, &said.words, place.size());
     let mut thing = Words::default();
     if step.form == Form::Object && !not_today {
         let style = Style::regular(Length::pt(LABEL_PT));
-        let room = side - Length::mm(4.0);
+        let room = place.w - Length::mm(4.0);
         thing = Words::wrapped(&forms::object_words(&step.thing), &style, room, TIGHT, 2);
         words.cut |= thing.cut;
     }
@@ -306,7 +337,7 @@ pub(super) fn draw_place(
             _ => {}
         }
     }
-    items.extend(fastener(place.center()));
+    items.extend(fastener(place.center(), dot));
     let today = if not_today { ", not today" } else { "" };
     let alt = format!("Place for tile {}: {}{today}", said.number, step.label);
     page.figure(source, alt, items);

@@ -14,6 +14,12 @@ use crate::units::{Insets, Length, Point, Rect, Size};
 /// White edge around a sheet's content; clear-print practice asks for 12 mm at least.
 pub const EDGE: Length = Length::um(12_000);
 
+/// White edge that nothing goes over: printers reach to within 4 to 5 mm of the edge of the paper,
+/// some only to 6.7 mm at the foot (makers' manuals).
+pub const PRINTER_EDGE: Length = Length::um(5_000);
+/// Height of a full header with white below, above low blocks of tiles.
+pub const FULL_HEADER: Length = Length::um(34_000);
+
 /// Length of the bar that is measured after printing.
 const BAR: Length = Length::um(100_000);
 const BAR_WORDS: &str = "100 mm: measure after printing";
@@ -134,7 +140,7 @@ pub fn draw_footer<A: Audience>(page: &mut PageWriter<A>, size: Size, footer: &F
     let m = EDGE;
     let top = size.h - footer_room(size);
     let at = Point::new(m, top + Length::mm(1.8));
-    let mut marks = check_bar(at);
+    let mut marks = check_bar(at, 1.0);
     let small = Style::regular(Length::pt(8.0));
     let bold = Style::bold(Length::pt(8.0));
     let width = size.w - m * 2;
@@ -160,25 +166,25 @@ pub fn draw_footer<A: Audience>(page: &mut PageWriter<A>, size: Size, footer: &F
     page.paragraph(None, plan.right(Point::new(right, y), ink::INK));
 }
 
+/// White that the tight footer takes at the foot of a page.
+pub const fn tight_footer_room() -> Length {
+    super::grid::MARGIN
+}
+
 /// The footer in a margin of 10 mm, for sheets full of tiles: bar above, words in one line below.
-pub fn draw_tight_footer<A: Audience>(
-    page: &mut PageWriter<A>,
-    size: Size,
-    below: Length,
-    footer: &Footer,
-) {
+pub fn draw_tight_footer<A: Audience>(page: &mut PageWriter<A>, size: Size, footer: &Footer) {
     let m = super::grid::MARGIN;
-    let at = Point::new(m, below + Length::mm(2.0));
-    let mut marks = check_bar(at);
-    let letters = Length::pt(6.5);
+    let letters = Length::pt(6.0);
     let words = Words::line(BAR_WORDS, &Style::regular(letters), size.w);
-    let top = at.y + Length::mm(1.3);
+    let top = size.h - PRINTER_EDGE - words.height();
+    let at = Point::new(m, top - Length::mm(0.9));
+    let mut marks = check_bar(at, 0.6);
     page.artifact(words.left(Point::new(m, top), ink::SOFT));
     let room = size.w - m * 2 - words.width() - Length::mm(4.0) - SIGN * 2;
     let all = format!("{} · {}", with_readers::<A>(&footer.what), footer.plan);
     let at = |pt: f64| Words::line(&all, &Style::bold(Length::pt(pt)), room);
-    let fitting = [6.5, 6.0, 5.5].into_iter().map(at).find(|w| !w.cut);
-    let all = fitting.unwrap_or_else(|| at(5.5));
+    let fitting = [6.0, 5.5].into_iter().map(at).find(|w| !w.cut);
+    let all = fitting.unwrap_or_else(|| at(5.0));
     page.paragraph(None, all.right(Point::new(size.w - m, top), ink::INK));
     let sign_x = size.w - m - all.width() - SIGN;
     let sign_y = top + all.height() / 2;
@@ -207,13 +213,13 @@ fn sign(class: Class, center: Point) -> Vec<Item> {
     }
 }
 
-/// A bar of 100 mm with ticks at its ends and its middle.
-fn check_bar(at: Point) -> Vec<Item> {
+/// A bar of 100 mm with ticks at its ends and its middle, of so much of their usual height.
+fn check_bar(at: Point, height: f64) -> Vec<Item> {
     let end = at.moved(BAR, Length::ZERO);
     let mut items = vec![line(at, end, ink::INK, Length::mm(0.3))];
     for (part, tick) in [(0.0, 1.3), (0.5, 0.9), (1.0, 1.3)] {
         let x = at.moved(BAR.scale(part), Length::ZERO);
-        let tick = Length::mm(tick);
+        let tick = Length::mm(tick * height);
         let (up, down) = (x.moved(Length::ZERO, -tick), x.moved(Length::ZERO, tick));
         items.push(line(up, down, ink::INK, Length::mm(0.3)));
     }

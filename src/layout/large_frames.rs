@@ -64,7 +64,7 @@ pub(super) struct Inside {
 /// The inside of a frame; none where a pointer does not fit.
 pub(super) fn inside(frame: Rect, person: &Person<'_>, seal: Length) -> Option<Inside> {
     let all = frame.shrink(PAD);
-    let pointer = strips::pointer_place(person.who.tile, seal);
+    let pointer = strips::pointer_place(person.who.tile_size(), seal);
     let beside = all.w >= pointer.w + GAP + LEAST_TITLE;
     if pointer.w > all.w {
         return None;

@@ -70,7 +70,7 @@ impl Kind {
     pub fn room(&self, desk: &Desk<'_>, person: &Person<'_>, part: &Part, at: usize) -> Rect {
         let content = frame::content(self.size);
         let framed = self.frames.and_then(|frames| {
-            let seal = desk.club.rules.seal;
+            let seal = desk.club.rules.film();
             large_frames::inside(frames.frame(content, at), person, seal)
         });
         framed.map_or_else(|| alone_room(desk, person, part, self.size), |f| f.room)
@@ -245,7 +245,7 @@ fn framed(
     for turn in [Turn::Portrait, Turn::Landscape] {
         let size = desk.page_size(turn);
         let frame = frames.frame(frame::content(size), 0);
-        let inside = large_frames::inside(frame, person, desk.club.rules.seal);
+        let inside = large_frames::inside(frame, person, desk.club.rules.film());
         let Some(room) = inside.map(|i| i.room) else {
             continue;
         };
@@ -276,7 +276,7 @@ fn alone_room(desk: &Desk<'_>, person: &Person<'_>, part: &Part, size: Size) -> 
     if part.strip.is_none() {
         return content;
     }
-    let head = strips::head_height(person, desk.club.rules.seal, content.h) + HEAD_GAP;
+    let head = strips::head_height(person, desk.club.rules.film(), content.h) + HEAD_GAP;
     Rect {
         y: content.y + head,
         h: content.h - head,

@@ -134,7 +134,7 @@ fn head(
     let Some(strip) = &filled.part.strip else {
         return;
     };
-    let (content, seal) = (frame::content(kind.size), desk.club.rules.seal);
+    let (content, seal) = (frame::content(kind.size), desk.club.rules.film());
     let parts = part_names(drawing, std::slice::from_ref(filled));
     if let Some(frames) = kind.frames {
         let frame = frames.frame(content, at);

@@ -8,7 +8,6 @@ mod balance;
 mod base_board;
 mod base_finish;
 mod base_place;
-mod cards;
 mod change_sheet;
 mod choice_card;
 pub mod contact;
@@ -18,6 +17,7 @@ mod flow;
 mod forms;
 mod frame;
 pub mod grid;
+mod guides;
 pub mod ink;
 mod large_across;
 mod large_down;
@@ -27,19 +27,20 @@ mod large_plan;
 mod large_print;
 mod large_step;
 mod large_words;
+mod making;
 mod of_today;
+pub mod packing;
 pub mod plan_code;
 mod ready;
 mod session_people;
 mod session_sheet;
 mod session_table;
 mod shapes;
+mod sizes;
 mod story;
 mod strand;
 mod strips;
 mod tile_face;
-mod tile_sheet;
-mod tiles;
 mod words;
 pub mod writer;
 
@@ -48,6 +49,8 @@ use crate::model::finding::Finding;
 use crate::model::ids::{ParticipantId, SessionId};
 use crate::page::Page;
 use desk::{Desk, Person};
+use making::Making;
+pub use making::counts::Counts;
 
 /// A kind of sheet.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -66,11 +69,23 @@ pub enum SheetKind {
     SessionSheet,
     /// What is called off and all that follows, for the coordinator; only when something is.
     ChangeSheet,
+    /// How much there is to print and to make, and what to do step by step.
+    PrintRun,
+    /// Every sheet of tiles and every pouch with its cuts numbered.
+    CutList,
+    /// What lies under an open pouch while it is filled, true to size.
+    PouchGuide,
+    /// Which tiles and things go into whose pouch.
+    PackList,
+    /// Labels for the pouches and the shared box.
+    Labels,
+    /// A page that tests the printer.
+    TestPage,
 }
 
 impl SheetKind {
     /// All of them, in the order they are offered.
-    pub const ALL: [Self; 7] = [
+    pub const ALL: [Self; 13] = [
         Self::LargePrint,
         Self::Tiles,
         Self::BaseBoard,
@@ -78,7 +93,19 @@ impl SheetKind {
         Self::Story,
         Self::SessionSheet,
         Self::ChangeSheet,
+        Self::PrintRun,
+        Self::CutList,
+        Self::PouchGuide,
+        Self::PackList,
+        Self::Labels,
+        Self::TestPage,
     ];
+
+    /// Those that an evening usually takes: all but the page that tests the printer.
+    pub fn usual() -> Vec<Self> {
+        let usual = Self::ALL.into_iter().filter(|k| *k != Self::TestPage);
+        usual.collect()
+    }
 
     /// As shown to people.
     pub const fn label(self) -> &'static str {
@@ -90,6 +117,12 @@ impl SheetKind {
             Self::Story => "Story",
             Self::SessionSheet => "Session sheet",
             Self::ChangeSheet => "Change sheet",
+            Self::PrintRun => "Print run",
+            Self::CutList => "Cut list",
+            Self::PouchGuide => "Pouch guide",
+            Self::PackList => "Pack list",
+            Self::Labels => "Storage labels",
+            Self::TestPage => "Printer test page",
         }
     }
 
@@ -103,12 +136,36 @@ impl SheetKind {
             Self::Story => "story",
             Self::SessionSheet => "session",
             Self::ChangeSheet => "changes",
+            Self::PrintRun => "print-run",
+            Self::CutList => "cut-list",
+            Self::PouchGuide => "pouch-guide",
+            Self::PackList => "pack-list",
+            Self::Labels => "labels",
+            Self::TestPage => "test-page",
         }
     }
 
-    /// Whether there is one for each participant, or one for the whole session.
+    /// Whether it is for participants who are chosen, each or together; the others are for the whole
+    /// session.
     pub const fn is_personal(self) -> bool {
-        !matches!(self, Self::SessionSheet | Self::ChangeSheet)
+        !matches!(
+            self,
+            Self::SessionSheet | Self::ChangeSheet | Self::TestPage
+        )
+    }
+
+    /// Whether it shows tiles, or how they are made.
+    const fn is_of_making(self) -> bool {
+        matches!(
+            self,
+            Self::Tiles
+                | Self::Cards
+                | Self::PrintRun
+                | Self::CutList
+                | Self::PouchGuide
+                | Self::PackList
+                | Self::Labels
+        )
     }
 }
 
@@ -151,6 +208,8 @@ pub struct Request {
     pub turn: Turn,
     /// How pictures are inked.
     pub ink: InkChoice,
+    /// Whether tiles and cards that are in stock are left out.
+    pub only_missing: bool,
 }
 
 /// All pages of one kind for one participant, or for the session.
@@ -175,6 +234,8 @@ pub struct Laid {
     pub sheets: Vec<Sheet>,
     /// What should be looked at.
     pub findings: Vec<Finding>,
+    /// How much making the tiles is, where tiles are wanted.
+    pub counts: Option<Counts>,
 }
 
 /// Lays out what is wanted. Pure: the same club and request give the same pages.
@@ -184,40 +245,114 @@ pub fn lay_out(club: &Club, request: &Request) -> Laid {
     };
     let mut desk = Desk::new(club, session, request);
     let people = desk.people();
+    let making = making(&mut desk, &people);
+    let mut kinds = request.kinds.clone();
+    kinds.dedup();
     let mut sheets = Vec::new();
     let mut done = Vec::new();
-    for &kind in &request.kinds {
+    // The print run counts all other sheets.
+    let last = |k: &SheetKind| *k == SheetKind::PrintRun;
+    kinds.sort_by_key(last);
+    for kind in kinds {
         if done.contains(&kind) {
             continue;
         }
         done.push(kind);
-        match kind {
-            SheetKind::SessionSheet => sheets.push(session_sheet::lay_out(&mut desk)),
-            SheetKind::ChangeSheet => sheets.push(change_sheet::lay_out(&mut desk)),
-            _ => sheets.extend(people.iter().map(|p| personal(&mut desk, kind, p))),
+        match &making {
+            Some(making) if kind.is_of_making() => {
+                sheets.extend(of_making(&mut desk, kind, &people, making, &sheets));
+            }
+            _ => sheets.extend(of_kind(&mut desk, kind, &people)),
         }
     }
-    sheets.retain(|s| !s.pages.is_empty());
+    sheets.retain(|s: &Sheet| !s.pages.is_empty());
+    let place = |s: &Sheet| request.kinds.iter().position(|k| *k == s.kind);
+    sheets.sort_by_key(place);
     Laid {
         sheets,
+        counts: making.map(|m| Counts::of(&m, &club.rules)),
         findings: desk.into_findings(),
     }
 }
 
-fn personal(desk: &mut Desk<'_>, kind: SheetKind, person: &Person<'_>) -> Sheet {
+/// What should be looked at when large print and tiles are laid out, without laying tiles on sheets.
+pub fn look(club: &Club, request: &Request) -> Vec<Finding> {
+    let Some(session) = club.session(request.session) else {
+        return Vec::new();
+    };
+    let mut desk = Desk::new(club, session, request);
+    for person in desk.people() {
+        large_print::lay_out(&mut desk, &person);
+    }
+    let people = desk.people();
+    Making::look(&mut desk, &people);
+    desk.into_findings()
+}
+
+/// The tiles of those who are chosen, where any sheet needs them: of the board, cards, or both.
+fn making(desk: &mut Desk<'_>, people: &[Person<'_>]) -> Option<Making> {
+    let kinds = &desk.request.kinds;
+    if people.is_empty() || !kinds.iter().any(|k| k.is_of_making()) {
+        return None;
+    }
+    let (tiles, cards) = (
+        kinds.contains(&SheetKind::Tiles),
+        kinds.contains(&SheetKind::Cards),
+    );
+    let wanted = if tiles || cards {
+        (tiles, cards)
+    } else {
+        (true, true)
+    };
+    Some(Making::of(desk, people, wanted))
+}
+
+/// A sheet of tiles or about them. Tiles and cards lie on common sheets where both are wanted.
+fn of_making(
+    desk: &mut Desk<'_>,
+    kind: SheetKind,
+    people: &[Person<'_>],
+    making: &Making,
+    others: &[Sheet],
+) -> Option<Sheet> {
+    let both = desk.request.kinds.contains(&SheetKind::Tiles);
+    match kind {
+        SheetKind::Cards if both => None,
+        SheetKind::Tiles | SheetKind::Cards => Some(making.tile_sheet(desk, people, kind)),
+        SheetKind::PrintRun => Some(guides::print_run::lay_out(desk, people, making, others)),
+        SheetKind::CutList => Some(guides::cut_list::lay_out(desk, people, making)),
+        SheetKind::PouchGuide => Some(guides::pouch_guide::lay_out(desk, people, making)),
+        SheetKind::PackList => Some(guides::pack_list::lay_out(desk, people, making)),
+        SheetKind::Labels => Some(guides::labels::lay_out(desk, people, making)),
+        _ => None,
+    }
+}
+
+/// A sheet for the session, or one for each of the people.
+fn of_kind(desk: &mut Desk<'_>, kind: SheetKind, people: &[Person<'_>]) -> Vec<Sheet> {
+    match kind {
+        SheetKind::SessionSheet => vec![session_sheet::lay_out(desk)],
+        SheetKind::ChangeSheet => vec![change_sheet::lay_out(desk)],
+        SheetKind::TestPage => vec![guides::test_page::lay_out(desk)],
+        _ => people
+            .iter()
+            .filter_map(|p| personal(desk, kind, p))
+            .collect(),
+    }
+}
+
+fn personal(desk: &mut Desk<'_>, kind: SheetKind, person: &Person<'_>) -> Option<Sheet> {
     let pages = match kind {
         SheetKind::LargePrint => large_print::lay_out(desk, person),
-        SheetKind::Tiles => tiles::lay_out(desk, person),
         SheetKind::BaseBoard => base_board::lay_out(desk, person),
-        SheetKind::Cards => cards::lay_out(desk, person),
         SheetKind::Story => story::lay_out(desk, person),
-        SheetKind::SessionSheet | SheetKind::ChangeSheet => Vec::new(),
+        _ => return None,
     };
-    Sheet {
+    Some(Sheet {
         kind,
         participant: Some(person.who.id),
         file_stem: desk.file_stem(kind, Some(person)),
         title: format!("{}, {}", kind.label(), person.mark_words),
         pages,
-    }
+    })
 }

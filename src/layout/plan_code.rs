@@ -33,8 +33,12 @@ pub fn of_boards<'a>(
 }
 
 fn add_board(hash: &mut Fnv, club: &Club, board: &Board, who: &Participant) {
-    hash.number(who.tile.to_um());
-    hash.number(club.rules.seal.to_um());
+    let tile = who.tile_size();
+    hash.number(tile.w.to_um());
+    if tile.h != tile.w {
+        hash.number(tile.h.to_um());
+    }
+    hash.number(club.rules.film().to_um());
     hash.number(i64::from(who.text_pt));
     let skin = match who.figure.skin {
         Skin::Light => 0,
@@ -114,7 +118,7 @@ impl Fnv {
         self.bytes(&n.to_le_bytes());
     }
 
-    fn code(&self) -> String {
+    pub(super) fn code(&self) -> String {
         let base = SIGNS.len() as u64;
         // The high bits of FNV are mixed best.
         let mut rest = self.0 >> 20 ^ self.0;

@@ -167,14 +167,14 @@ pub fn mirrored(items: Vec<Item>, axis: Length) -> Vec<Item> {
     items.into_iter().map(mirror).collect()
 }
 
-/// A cross in a circle: where a fastener goes.
-pub fn fastener(center: Point) -> Vec<Item> {
-    let arm = Length::mm(1.6);
+/// A cross in a circle as large as the dot: where a fastener goes.
+pub fn fastener(center: Point, dot: Length) -> Vec<Item> {
+    let arm = dot.scale(0.16);
     let look = Look::line(ink::SEAL_EDGE, ink::THIN).on(ink::PAPER);
     let p = |dx: Length, dy: Length| center.moved(dx, dy);
     let z = Length::ZERO;
     vec![
-        circle(center, Length::mm(4.0), look),
+        circle(center, dot / 2, look),
         line(p(-arm, z), p(arm, z), ink::SOFT, ink::THIN),
         line(p(z, -arm), p(z, arm), ink::SOFT, ink::THIN),
     ]

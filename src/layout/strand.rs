@@ -216,3 +216,12 @@ pub fn peg_number(center: Point, number: usize) -> Vec<Item> {
     }
     Words::line(&digits, &Style::bold(size), PEG.w).amid(center, ink::PAPER)
 }
+
+/// A letter on a plate: two pages are laid together where it is the same.
+pub fn join(at: Point, letter: &str) -> Vec<Item> {
+    let look = Look::line(ink::ROPE, ink::THIN).on(ink::PAPER);
+    let words = Words::line(letter, &Style::bold(Length::pt(11.0)), Length::mm(8.0));
+    let mut items = vec![circle(at, Length::mm(3.0), look)];
+    items.extend(words.amid(at, ink::INK));
+    items
+}

@@ -103,7 +103,7 @@ pub(super) fn now_on() -> Card {
 /// pointer, or on a very low page without.
 pub(super) fn head_height(person: &Person<'_>, seal: Length, room: Length) -> Length {
     const LEAST_BELOW: Length = Length::um(90_000);
-    let with_place = pointer_place(person.who.tile, seal).h;
+    let with_place = pointer_place(person.who.tile_size(), seal).h;
     if room - with_place < LEAST_BELOW {
         Length::mm(14.0)
     } else {
@@ -117,11 +117,11 @@ fn pointer_height(tile: Length) -> Length {
 }
 
 /// Room for a finished pointer: film around it, and a little more.
-pub(super) fn pointer_place(tile: Length, seal: Length) -> Size {
-    let film = seal * 2 + Length::mm(2.0);
+pub(super) fn pointer_place(tile: Size, film: Length) -> Size {
+    let film = film * 2 + Length::mm(2.0);
     Size::new(
-        tile.max(Length::mm(20.0)) + film,
-        pointer_height(tile) + film,
+        tile.w.max(Length::mm(20.0)) + film,
+        pointer_height(tile.h) + film,
     )
 }
 
@@ -133,7 +133,7 @@ pub(super) fn draw_head(
     at: Rect,
     page: &mut PageWriter<Everyone>,
 ) {
-    let place = pointer_place(person.who.tile, desk.club.rules.seal);
+    let place = pointer_place(person.who.tile_size(), desk.club.rules.film());
     let has_place = at.h >= place.h;
     let place = Size::new(place.w.min(at.w.scale(0.48)), place.h);
     let corner = Point::new(at.right() - place.w, at.y);

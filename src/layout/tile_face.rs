@@ -1,7 +1,7 @@
 //! The face of a tile: what the participant understands a step by, its words at one size over the
 //! participant's whole set, and the mark small in the corner.
 //!
-//! Words alone are a set of their own, larger, as nothing else is on their tiles; so are sentences.
+//! Tiles that are not square keep the picture above the words. Words alone are a set of their own, larger, as nothing else is on their tiles; so are sentences.
 
 use std::ops::Range;
 
@@ -60,7 +60,8 @@ pub(super) struct Choice {
 /// All tiles and cards of a participant, with labels of one size.
 #[derive(Clone, Debug)]
 pub(super) struct TileSet {
-    pub side: Length,
+    /// Printed size of a tile.
+    pub size: Size,
     pub faces: Vec<Face>,
     /// The tiles of the board among the faces: steps, dry replacements, change, pointers.
     pub tiles: Range<usize>,
@@ -95,9 +96,9 @@ impl TileSet {
         faces.extend(ready::cards(desk, person).into_iter().map(ready_face));
         let cards = tiles.end..faces.len();
         let choices = choices(desk, person, &mut faces);
-        let side = person.who.tile;
+        let size = person.who.tile_size();
         let mut set = Self {
-            side,
+            size,
             words: vec![Words::default(); faces.len()],
             overfull: Vec::new(),
             below: Length::ZERO,
@@ -112,12 +113,12 @@ impl TileSet {
 
     /// Labels, words alone and sentences: three sets, each at one size.
     fn set_words(&mut self) {
-        let side = self.side;
+        let size = self.size;
         let label = |s: Shape| matches!(s, Shape::Form(f) if forms::has_picture(f));
-        self.below = self.set_some(&label, &room(side)).height();
-        let alone = alone_room(side, ALONE_PT_PER_100_MM, true);
+        self.below = self.set_some(&label, &room(size)).height();
+        let alone = alone_room(size, ALONE_PT_PER_100_MM, true);
         self.set_some(&|s| s == Shape::Form(Form::Word), &alone);
-        let sentence = alone_room(side, SENTENCE_PT_PER_100_MM, false);
+        let sentence = alone_room(size, SENTENCE_PT_PER_100_MM, false);
         self.set_some(&|s| s == Shape::Form(Form::Sentence), &sentence);
         self.overfull.sort_unstable();
     }
@@ -139,19 +140,20 @@ impl TileSet {
         labels
     }
 
-    /// Draws a face in a square of the set's side.
+    /// Draws a face in a place of the set's size, with the mark where it is someone's own.
     pub fn draw(
         &self,
         desk: &mut Desk<'_>,
         person: &Person<'_>,
         index: usize,
         at: Rect,
+        marked: bool,
         page: &mut PageWriter<Everyone>,
     ) {
         let corner = Look::line(ink::RULE, ink::HAIRLINE);
-        page.artifact(vec![rounded(at, corner_radius(at.w), corner)]);
+        page.artifact(vec![rounded(at, corner_radius(at.w.min(at.h)), corner)]);
         self.draw_inside(desk, person, index, at, page);
-        if self.faces[index].shape != Shape::Pointers {
+        if marked && self.faces[index].shape != Shape::Pointers {
             draw_mark(person, at, page);
         }
     }
@@ -175,18 +177,18 @@ impl TileSet {
             page.paragraph(face.source, words.amid(at.center(), ink::INK));
             return;
         }
-        let pad = pad(at.w);
+        let pad = pad(at.w.min(at.h));
         let area = Rect {
             x: at.x + pad,
             y: at.y + pad,
             w: at.w - pad * 2,
-            h: at.h - pad * 2 - self.below - at.w.scale(0.03),
+            h: at.h - pad * 2 - self.below - at.w.min(at.h).scale(0.03),
         };
         let area = match form {
             // Clear of the mark in the corner.
             Form::Photograph => Rect {
-                w: area.w - mark_side(at.w) * 2,
-                x: area.x + mark_side(at.w),
+                w: area.w - mark_side(at.w.min(at.h)) * 2,
+                x: area.x + mark_side(at.w.min(at.h)),
                 ..area
             },
             _ => area,
@@ -267,7 +269,8 @@ fn option_face(desk: &Desk<'_>, person: &Person<'_>, option: &Content, spot: Spo
 
 /// The mark, small in the corner of a tile.
 pub(super) fn draw_mark(person: &Person<'_>, at: Rect, page: &mut PageWriter<Everyone>) {
-    let (pad, side) = (pad(at.h), mark_side(at.h));
+    let least = at.w.min(at.h);
+    let (pad, side) = (pad(least), mark_side(least));
     let mark = Rect::new(
         Point::new(at.right() - pad.scale(0.8) - side, at.y + pad.scale(0.8)),
         Size::square(side),
@@ -290,12 +293,17 @@ pub(super) fn corner_radius(side: Length) -> Length {
 }
 
 /// The place for the words on a tile.
-fn room(side: Length) -> Room {
+fn room(size: Size) -> Room {
+    let side = size.w.min(size.h);
     let largest = (side.to_mm() * PT_PER_100_MM / 100.0).max(SMALLEST_PT);
     Room {
-        width: side - pad(side) * 2,
+        width: size.w - pad(side) * 2,
         height: side.scale(0.42),
-        max_lines: if side < Length::mm(70.0) { 2 } else { 3 },
+        max_lines: if size.w < Length::mm(70.0) || size.h < Length::mm(70.0) {
+            2
+        } else {
+            3
+        },
         sizes: Length::pt(SMALLEST_PT)..=Length::pt(largest),
         bold: true,
         direction: Direction::Auto,
@@ -303,11 +311,12 @@ fn room(side: Length) -> Room {
 }
 
 /// The place for words that are alone on a tile, below the mark and as far from the lower edge.
-fn alone_room(side: Length, pt_per_100_mm: f64, bold: bool) -> Room {
+fn alone_room(size: Size, pt_per_100_mm: f64, bold: bool) -> Room {
+    let side = size.w.min(size.h);
     let largest = (side.to_mm() * pt_per_100_mm / 100.0).max(SMALLEST_PT);
     Room {
-        width: side - pad(side) * 2,
-        height: side - (mark_side(side) + pad(side)) * 2,
+        width: size.w - pad(side) * 2,
+        height: size.h - (mark_side(side) + pad(side)) * 2,
         max_lines: 12,
         sizes: Length::pt(SMALLEST_PT)..=Length::pt(largest),
         bold,

@@ -7,5 +7,7 @@ pub mod changes;
 pub mod chunks;
 pub mod clock;
 pub mod equipment;
+pub mod seal;
 pub mod since;
 pub mod small_parts;
+pub mod stock;

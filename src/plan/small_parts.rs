@@ -98,8 +98,3 @@ pub fn fit_disc(diameter: Length, gauge: Gauge) -> Fit {
 pub fn should_be_looked_at(finished: Size) -> bool {
     finished.w.min(finished.h) < LOOK_BELOW
 }
-
-/// Side of a square piece after laminating: the printed side and the clear edge all round.
-pub fn finished_side(printed: Length, seal: Length) -> Length {
-    printed + seal * 2
-}

@@ -124,20 +124,26 @@ pub struct PrintChoice {
     pub turn: Turn,
     /// How pictures are inked.
     pub ink: InkChoice,
+    /// Whether tiles and cards in stock are left out.
+    pub only_missing: bool,
     /// Which files to write for each sheet.
     pub formats: Vec<Format>,
+    /// Whether all sheets go into one PDF, rather than one for each.
+    pub one_file: bool,
 }
 
 impl PrintChoice {
     /// What is offered first: everything for everyone, in colour, as PDF.
     pub fn usual(paper: Paper) -> Self {
         Self {
-            kinds: SheetKind::ALL.to_vec(),
+            kinds: SheetKind::usual(),
             participants: None,
             paper,
             turn: Turn::default(),
             ink: InkChoice::default(),
+            only_missing: true,
             formats: vec![Format::Pdf],
+            one_file: false,
         }
     }
 }

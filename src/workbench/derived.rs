@@ -5,7 +5,7 @@ use std::sync::Arc;
 
 use super::command::{Place, PrintChoice};
 use crate::check;
-use crate::layout::{self, Request, Sheet};
+use crate::layout::{self, Counts, Laid, Request, Sheet};
 use crate::model::board::{self, Board};
 use crate::model::club::Club;
 use crate::model::finding::Finding;
@@ -26,6 +26,7 @@ pub(super) struct Derived {
     boards: Vec<(ParticipantId, Arc<Board>)>,
     findings: Vec<Finding>,
     sheets: Vec<Sheet>,
+    counts: Option<Counts>,
     sheets_of: Option<(Source, PrintChoice)>,
 }
 
@@ -43,6 +44,11 @@ impl Derived {
     /// The sheets of the print choice; empty outside the place where they are shown.
     pub fn sheets(&self) -> &[Sheet] {
         &self.sheets
+    }
+
+    /// How much making the tiles of the print choice is.
+    pub fn counts(&self) -> Option<&Counts> {
+        self.counts.as_ref()
     }
 
     /// One participant's board.
@@ -81,6 +87,7 @@ impl Derived {
         let Some(source) = self.source.filter(|_| place == Place::Print) else {
             self.sheets_of = None;
             self.sheets.clear();
+            self.counts = None;
             return;
         };
         let wanted = (source, choice.clone());
@@ -89,7 +96,8 @@ impl Derived {
         }
         let session = source.session.and_then(|id| club.session(id));
         let request = session.map(|session| request(club, session, choice));
-        self.sheets = request.map_or_else(Vec::new, |r| layout::lay_out(club, &r).sheets);
+        let laid = request.map_or_else(Laid::default, |r| layout::lay_out(club, &r));
+        (self.sheets, self.counts) = (laid.sheets, laid.counts);
         self.sheets_of = Some(wanted);
     }
 }
@@ -114,5 +122,6 @@ pub(super) fn request(club: &Club, session: &Session, choice: &PrintChoice) -> R
         paper: choice.paper,
         turn: choice.turn,
         ink: choice.ink,
+        only_missing: choice.only_missing,
     }
 }

@@ -269,6 +269,7 @@ impl Workbench {
             question: self.question.as_ref().map(|s| &s.question),
             print: &self.print,
             sheets: self.derived.sheets(),
+            counts: self.derived.counts(),
             job: self.jobs.progress(),
             taken_in: self.taken_in.as_ref(),
         }

@@ -7,7 +7,7 @@ use jiff::civil::Date;
 
 use super::command::{Notice, Place, PrintChoice, Question, Theme};
 use super::table::TakenIn;
-use crate::layout::Sheet;
+use crate::layout::{Counts, Sheet};
 use crate::model::board::Board;
 use crate::model::club::Club;
 use crate::model::finding::Finding;
@@ -60,6 +60,8 @@ pub struct View<'a> {
     pub print: &'a PrintChoice,
     /// The sheets of that choice, as they would be printed now; empty at other places than Print.
     pub sheets: &'a [Sheet],
+    /// How much making its tiles is.
+    pub counts: Option<&'a Counts>,
     /// What came of the last table taken in.
     pub taken_in: Option<&'a TakenIn>,
     /// Writing in progress.

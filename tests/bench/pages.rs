@@ -77,6 +77,7 @@ fn row(club: &Club, kind: SheetKind) {
         paper: club.rules.paper,
         turn: Turn::AsSuits,
         ink: InkChoice::Colour,
+        only_missing: false,
     };
     let (laid, layout) = timed(|| lay_out(club, &request));
     let pages: usize = laid.sheets.iter().map(|s| s.pages.len()).sum();

@@ -29,6 +29,7 @@ fn all(club: &Club) -> Request {
         paper: Paper::A4,
         turn: Turn::AsSuits,
         ink: InkChoice::Colour,
+        only_missing: false,
     }
 }
 

@@ -37,6 +37,7 @@ fn sheets(club: &Club, kinds: &[SheetKind]) -> Vec<Sheet> {
         paper: club.rules.paper,
         turn: Turn::AsSuits,
         ink: InkChoice::Colour,
+        only_missing: false,
     };
     layout::lay_out(club, &request).sheets
 }

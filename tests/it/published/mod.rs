@@ -27,6 +27,7 @@ fn sheets(club: &Club, kind: SheetKind) -> Vec<Sheet> {
         paper: club.rules.paper,
         turn: Turn::AsSuits,
         ink: InkChoice::Colour,
+        only_missing: false,
     };
     lay_out(club, &request).sheets
 }

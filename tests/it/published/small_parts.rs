@@ -4,8 +4,9 @@
 //! EN 71-1:2014 section 8.2 (31.7 mm). The table of fits was computed from these dimensions with
 //! geometry worked out on paper and compared with a numerical search, for pieces of 0.5 mm.
 
+use daystrand::plan::seal::finished;
 use daystrand::plan::small_parts::{
-    CUTTING_ALLOWANCE, Fit, Gauge, LOOK_BELOW, finished_side, fit, fit_disc, should_be_looked_at,
+    CUTTING_ALLOWANCE, Fit, Gauge, LOOK_BELOW, fit, fit_disc, should_be_looked_at,
 };
 use daystrand::units::{Length, Size};
 
@@ -141,7 +142,7 @@ fn discs_fit_up_to_the_diameter() {
 fn the_limit_is_the_wider_gauge_and_the_allowance() {
     let exact = Gauge::Inch.diameter() + CUTTING_ALLOWANCE;
     assert!(LOOK_BELOW >= exact && LOOK_BELOW - exact < mm(0.1));
-    assert_eq!(finished_side(mm(60.0), mm(4.0)), mm(68.0));
+    assert_eq!(finished(Size::square(mm(60.0)), mm(4.0)).w, mm(68.0));
 }
 
 /// Printed side, film around it, finished side, whether the club is told: 22 + 2 x 4 = 30 mm goes
@@ -159,7 +160,10 @@ fn a_club_is_told_of_tiles_that_fit() {
         for p in &mut club.participants {
             std::sync::Arc::make_mut(p).tile = mm(printed);
         }
-        assert_eq!(finished_side(mm(printed), mm(seal)), mm(finished));
+        assert_eq!(
+            finished(Size::square(mm(printed)), mm(seal)).w,
+            mm(finished)
+        );
         let found = daystrand::check::run(&club, None).into_iter();
         let found: Vec<_> = found.filter(|f| f.code == "print.small_tile").collect();
         let all = if told { club.participants.len() } else { 0 };

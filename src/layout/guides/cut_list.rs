@@ -1,0 +1,131 @@
+//! The cut list: every sheet and every pouch as a small picture with its cuts numbered in the order to
+//! make them. Sheets that are divided alike share a picture.
+
+use super::{begin, counted, diagram, heading, paragraph, sheet};
+use crate::layout::desk::{Desk, Person};
+use crate::layout::flow::{Flow, Piece};
+use crate::layout::making::{Arranged, Laying, Making};
+use crate::layout::words::Words;
+use crate::layout::writer::{Everyone, PageWriter};
+use crate::layout::{Sheet, SheetKind, Turn, frame, ink};
+use crate::model::craft::Sorting;
+use crate::page::Role;
+use crate::text::Style;
+use crate::units::{Length, Point, Rect};
+
+/// Widest picture of a sheet.
+const WIDEST: Length = Length::um(88_000);
+/// Taken above the pictures by what the list says, and by the headings of two rows.
+const ABOVE: Length = Length::um(38_000);
+/// White between two pictures side by side.
+const GAP: Length = Length::um(6_000);
+
+/// The sheet.
+pub(in crate::layout) fn lay_out(desk: &Desk<'_>, people: &[Person<'_>], making: &Making) -> Sheet {
+    let size = desk.page_size(Turn::Portrait);
+    let room = frame::content(size);
+    let film = desk.club.rules.film();
+    let mut flow: Flow<Everyone> = Flow::new();
+    flow.push(paragraph(
+        "Make the cuts in the order of their numbers. A line through several strips is one cut: leave \
+         the strips lying side by side. Each tile shows whose it is and its number.",
+        room,
+    ));
+    let stacked = desk.club.rules.craft.sorting == Sorting::ThroughTheStack;
+    for (title, of, film) in [
+        ("Paper", &making.sheets, Length::ZERO),
+        ("Film, after laminating", &making.pouches, film),
+    ] {
+        if !of.sheets.is_empty() {
+            flow.push(heading(title, room));
+            pictures(
+                people,
+                making,
+                (of, film),
+                (room, stacked && film == Length::ZERO),
+                &mut flow,
+            );
+        }
+    }
+    let below = format!(
+        "{}, {} of paper, {} of film",
+        counted(making.sheets.sheets.len(), "sheet", "sheets"),
+        counted(making.sheets.cuts(), "cut", "cuts"),
+        making.pouches.cuts()
+    );
+    let kind = SheetKind::CutList;
+    let pages = flow.into_pages(room, |page, pages| {
+        begin(desk, people, kind, &below, (size, page, pages))
+    });
+    sheet(
+        desk,
+        people,
+        kind,
+        pages.into_iter().map(PageWriter::finish).collect(),
+    )
+}
+
+/// Sheets in groups that follow one another and are divided alike: from, to.
+pub(super) fn groups(sheets: &[Laying], together: bool) -> Vec<(usize, usize)> {
+    let mut groups: Vec<(usize, usize)> = Vec::new();
+    for (i, sheet) in sheets.iter().enumerate() {
+        match groups.last_mut() {
+            Some((from, to)) if together && sheet.is_like(&sheets[*from]) => *to = i + 1,
+            _ => groups.push((i, i + 1)),
+        }
+    }
+    groups
+}
+
+/// The pictures, two side by side where the page is wide enough.
+fn pictures(
+    people: &[Person<'_>],
+    making: &Making,
+    (of, film): (&Arranged, Length),
+    (room, stacked): (Rect, bool),
+    flow: &mut Flow<Everyone>,
+) {
+    let columns = if room.w >= Length::mm(150.0) { 2 } else { 1 };
+    let width = ((room.w - GAP * (columns - 1)) / columns).min(WIDEST);
+    let width = diagram::width_for_two(of, width, room.h - ABOVE);
+    let groups = groups(&of.sheets, stacked);
+    for row in groups.chunks(columns as usize) {
+        let mut piece: Option<Piece> = None;
+        for (k, &(from, to)) in row.iter().enumerate() {
+            let x = room.x + (width + GAP) * k as i64;
+            let title = title(film == Length::ZERO, (from, to), &of.sheets[from]);
+            let words = Words::line(&title, &Style::bold(Length::pt(10.0)), width);
+            let corner = Point::new(x, words.height() + Length::mm(0.5));
+            let items = diagram::draw(
+                people,
+                making,
+                (of, &of.sheets[from]),
+                (corner, width),
+                film,
+            );
+            let height = corner.y + diagram::height(of, width) + Length::mm(1.0);
+            let alt = alt(&title, &of.sheets[from]);
+            let one = Piece::new(height)
+                .words(words.left(Point::new(x, Length::ZERO), ink::INK))
+                .with(Role::Figure { alt }, None, items);
+            piece = Some(one.beside(piece));
+        }
+        if let Some(piece) = piece {
+            flow.push(piece);
+        }
+    }
+}
+
+fn title(paper: bool, (from, to): (usize, usize), sheet: &Laying) -> String {
+    let what = if paper { "Sheet" } else { "Pouch" };
+    let which = match to - from {
+        1 => format!("{what} {}", from + 1),
+        _ => format!("{what}s {} to {}, as a stack", from + 1, to),
+    };
+    format!("{which}: {}", counted(sheet.cuts.len(), "cut", "cuts"))
+}
+
+/// The picture in words: how many tiles, and where the first cuts go.
+fn alt(title: &str, sheet: &Laying) -> String {
+    format!("{title}, {}", counted(sheet.places.len(), "tile", "tiles"))
+}

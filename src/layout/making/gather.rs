@@ -1,0 +1,234 @@
+//! What is needed: every tile and card of every person with its number, its size and its kind; and
+//! what of it is not in stock and has to be printed.
+
+use std::collections::BTreeMap;
+
+use super::face_key;
+use crate::layout::desk::{Desk, Person};
+use crate::layout::fit;
+use crate::layout::grid::MARGIN;
+use crate::layout::tile_face::{Shape, TileSet};
+use crate::model::finding::{Severity, Spot};
+use crate::model::manner::Form;
+use crate::model::stock::{TileFace, TileKey};
+use crate::plan::stock;
+use crate::units::{Length, Size};
+
+/// Smallest side of a tile that is laid out at all: below, not even a short word fits at 14 points.
+pub(in crate::layout) const SMALLEST: Length = Length::um(20_000);
+
+/// One tile or card that is needed.
+#[derive(Clone, Debug)]
+pub(in crate::layout) struct Wanted {
+    /// Whose, as a place among the people; of a spare, who has one like it.
+    pub person: usize,
+    /// What is on it.
+    pub what: What,
+    /// Printed size.
+    pub size: Size,
+    /// Its number among all of that person.
+    pub number: usize,
+    /// Its kind.
+    pub key: TileKey,
+    /// Whether it belongs to the cards rather than to the board.
+    pub is_card: bool,
+    /// Whether it is one more of what others have.
+    pub is_spare: bool,
+}
+
+/// What is on a tile.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(in crate::layout) enum What {
+    /// One face of the person's set.
+    Face(usize),
+    /// A choice card, with so many faces side by side.
+    Choice(usize, usize),
+    /// Nothing: for a pen.
+    Blank,
+}
+
+/// Everything that the people need, each person's in the order: tiles of the board, choice cards,
+/// blank tiles, always-there cards; then the spares.
+pub(super) fn gather(desk: &Desk<'_>, people: &[Person<'_>], sets: &[TileSet]) -> Vec<Wanted> {
+    let mut all = Vec::new();
+    for (i, (person, set)) in people.iter().zip(sets).enumerate() {
+        if set.size.w.min(set.size.h) >= SMALLEST {
+            of_person(desk, (i, person), set, &mut all);
+        }
+    }
+    if desk.club.rules.craft.spares {
+        let spares = spares(people.len(), sets, &all);
+        all.extend(spares);
+    }
+    all
+}
+
+fn of_person(
+    desk: &Desk<'_>,
+    (person, who): (usize, &Person<'_>),
+    set: &TileSet,
+    all: &mut Vec<Wanted>,
+) {
+    let mut number = 0;
+    let whose = (!who.who.shared_tiles).then_some(who.who.id);
+    let mut add = |what, size, face: TileFace, is_card| {
+        number += 1;
+        all.push(Wanted {
+            person,
+            what,
+            size,
+            number,
+            key: TileKey { whose, face },
+            is_card,
+            is_spare: false,
+        });
+    };
+    let face = |i: usize| face_key::of_face(desk, who, &set.faces[i], set.size);
+    for i in set.tiles.clone() {
+        add(What::Face(i), set.size, face(i), false);
+    }
+    for (i, choice) in set.choices.iter().enumerate() {
+        let (columns, size) = card_size(desk, choice.faces.len(), set.size);
+        let faces: Vec<_> = choice.faces.clone().map(|f| &set.faces[f]).collect();
+        let key = face_key::of_several(desk, who, &faces, size);
+        add(What::Choice(i, columns), size, key, false);
+    }
+    for _ in 0..desk.club.rules.craft.blanks {
+        let key = face_key::blank(desk, set.size);
+        add(What::Blank, set.size, key, false);
+    }
+    for i in set.cards.clone() {
+        add(What::Face(i), set.size, face(i), true);
+    }
+}
+
+/// How many faces of a card of several stand side by side, and its size: in one row where the upright
+/// paper is wide enough, else in rows of the same length.
+fn card_size(desk: &Desk<'_>, faces: usize, one: Size) -> (usize, Size) {
+    let room = desk.request.paper.size().w - MARGIN * 2;
+    let most = usize::try_from(room.times(one.w)).unwrap_or(1).max(1);
+    let rows = faces.div_ceil(most);
+    let columns = faces.div_ceil(rows);
+    (
+        columns,
+        Size::new(one.w * columns as i64, one.h * rows as i64),
+    )
+}
+
+/// Spares of what at least half of the people use, and of the cards that everyone has: for the shared
+/// box, without a mark.
+fn spares(people: usize, sets: &[TileSet], all: &[Wanted]) -> Vec<Wanted> {
+    let mut used: BTreeMap<(&str, &str, Length, Length), Vec<&Wanted>> = BTreeMap::new();
+    for wanted in all.iter().filter(|w| may_be_spare(w, sets)) {
+        let face = &wanted.key.face;
+        let like = (
+            face.symbol.as_str(),
+            face.label.as_str(),
+            wanted.size.w,
+            wanted.size.h,
+        );
+        used.entry(like).or_default().push(wanted);
+    }
+    let mut spares = Vec::new();
+    for users in used.into_values() {
+        let mut who: Vec<usize> = users.iter().map(|w| w.person).collect();
+        who.dedup();
+        if who.len() * 2 < people {
+            continue;
+        }
+        for _ in 0..stock::spares(who.len()) {
+            let mut spare = Wanted::clone(users[0]);
+            spare.key.whose = None;
+            spare.is_spare = true;
+            spare.number = spares.len() + 1;
+            spares.push(spare);
+        }
+    }
+    spares
+}
+
+fn may_be_spare(wanted: &Wanted, sets: &[TileSet]) -> bool {
+    match wanted.what {
+        What::Face(i) => sets[wanted.person].faces[i].shape == Shape::Form(Form::Drawing),
+        What::Choice(..) | What::Blank => false,
+    }
+}
+
+/// What is printed: everything, or where only what is missing is wanted, what is not in stock.
+pub(super) fn to_print(desk: &Desk<'_>, all: &[Wanted]) -> Vec<usize> {
+    if !desk.request.only_missing {
+        return (0..all.len()).collect();
+    }
+    let mut there = stock::Shelf::of(&desk.club.stock);
+    (0..all.len())
+        .filter(|&i| !there.take(&all[i].key))
+        .collect()
+}
+
+/// Reports words that do not fit their tile, tiles without words and tiles too small for both.
+pub(super) fn report(desk: &mut Desk<'_>, people: &[Person<'_>], sets: &[TileSet], all: &[Wanted]) {
+    for (i, (person, set)) in people.iter().zip(sets).enumerate() {
+        if set.size.w.min(set.size.h) < SMALLEST {
+            too_small(desk, person, set.size);
+            continue;
+        }
+        let mine = || all.iter().filter(move |w| w.person == i && !w.is_spare);
+        let faces = |cards: bool| -> Vec<usize> {
+            let of = mine().filter(|w| w.is_card == cards);
+            of.filter_map(|w| match w.what {
+                What::Face(f) => Some(f),
+                _ => None,
+            })
+            .collect()
+        };
+        let choices = mine().filter_map(|w| match w.what {
+            What::Choice(c, _) => Some(set.choices[c].faces.clone()),
+            _ => None,
+        });
+        let choices: Vec<usize> = choices.flatten().collect();
+        report_labels(desk, person, set, &faces(false), "tiles");
+        report_labels(desk, person, set, &choices, "choice cards");
+        report_labels(desk, person, set, &faces(true), "cards");
+    }
+}
+
+fn too_small(desk: &mut Desk<'_>, person: &Person<'_>, size: Size) {
+    let (side, mark) = (in_words(size), &person.mark_words);
+    let sentence =
+        format!("A tile of {side} for {mark} is too small for picture and words; it is left out.");
+    let spot = Spot::Participant(person.who.id);
+    let hint = "Choose another tile size or larger paper. Tiles are always printed true to size.";
+    desk.note(Severity::StopAndLook, "print.tile", spot, sentence, hint);
+}
+
+fn report_labels(
+    desk: &mut Desk<'_>,
+    person: &Person<'_>,
+    set: &TileSet,
+    faces: &[usize],
+    sheet: &str,
+) {
+    let label = |&i: &usize| (set.faces[i].card.label.as_str(), set.faces[i].spot);
+    let labels: Vec<_> = faces.iter().map(label).collect();
+    let over = |&k: &usize| set.overfull.contains(&faces[k]);
+    let over: Vec<usize> = (0..faces.len()).filter(over).collect();
+    let hint = "Use fewer or shorter words, or larger tiles.";
+    fit::report(desk, person, &labels, &over, sheet, hint);
+    for (k, &i) in faces.iter().enumerate() {
+        let face = &set.faces[i];
+        if face.card.label.trim().is_empty() {
+            let sentence = format!("Tile {} of {} has no words.", k + 1, person.mark_words);
+            let hint = "Write the words that will be said.";
+            desk.note(Severity::Look, "print.no-words", face.spot, sentence, hint);
+        }
+    }
+}
+
+/// A size in words: "60 mm" where square, "85.6 × 54 mm" where not.
+pub(in crate::layout) fn in_words(size: Size) -> String {
+    use crate::layout::sizes::{in_mm, number_of_mm};
+    match size.w == size.h {
+        true => in_mm(size.w),
+        false => format!("{} × {}", number_of_mm(size.w), in_mm(size.h)),
+    }
+}

@@ -1,0 +1,125 @@
+//! Tiles and cards: what everyone needs, what of it is to be printed, on which sheets it lies, and
+//! how it is cut and laminated. Whatever a participant's own tiles are, all lie on common sheets, so
+//! that as few as possible are printed.
+
+mod around;
+mod arrange;
+mod backs;
+pub(super) mod counts;
+mod face_key;
+pub(super) mod gather;
+pub(super) mod sheet;
+
+use super::desk::{Desk, Person};
+use super::tile_face::TileSet;
+use super::{Sheet, SheetKind};
+use crate::model::craft::{Sorting, pouch_size};
+use crate::plan::seal::finished;
+use crate::units::{Length, Size};
+pub(super) use around::footer;
+pub(super) use arrange::{Arranged, Laying};
+pub(super) use counts::Counts;
+pub(super) use gather::{Wanted, What};
+
+/// All that is known about the tiles of a request.
+#[derive(Debug)]
+pub(super) struct Making {
+    /// The faces of each person, in the order of the people.
+    pub sets: Vec<TileSet>,
+    /// Everything that is needed, person by person.
+    pub all: Vec<Wanted>,
+    /// What of it is printed, by its place in `all`, in the order in which it lies on the sheets.
+    pub printed: Vec<usize>,
+    /// Printed pieces on sheets of paper.
+    pub sheets: Arranged,
+    /// How many pieces no sheet can hold.
+    pub too_large: usize,
+    /// Finished pieces in laminating pouches; none where there is no film.
+    pub pouches: Arranged,
+}
+
+impl Making {
+    /// What the people need of tiles, of cards, or of both, laid on sheets.
+    pub fn of(desk: &mut Desk<'_>, people: &[Person<'_>], (tiles, cards): (bool, bool)) -> Self {
+        let sets: Vec<TileSet> = people.iter().map(|p| TileSet::of(desk, p)).collect();
+        let mut all = gather::gather(desk, people, &sets);
+        all.retain(|w| if w.is_card { cards } else { tiles });
+        gather::report(desk, people, &sets, &all);
+        let mut printed = gather::to_print(desk, &all);
+        if desk.club.rules.craft.sorting == Sorting::ThroughTheStack {
+            let order = |&i: &usize| {
+                let key = &all[i].key;
+                (&key.face.symbol, &key.face.label, key.face.size, i)
+            };
+            printed.sort_by(|a, b| order(a).cmp(&order(b)));
+        }
+        let sizes: Vec<Size> = printed.iter().map(|&i| all[i].size).collect();
+        let sheets = arrange::on_paper(desk, &sizes);
+        arrange::report_too_large(desk, people, &all, &printed, &sheets);
+        // What fits no sheet is not laminated either.
+        let missing = sheets.too_large.clone();
+        let printed: Vec<usize> = without(&printed, &missing);
+        let sheets = match missing.is_empty() {
+            true => sheets,
+            false => arrange::on_paper(desk, &without(&sizes, &missing)),
+        };
+        let film = desk.club.rules.film();
+        let pouches = match film > Length::ZERO {
+            true => arrange::in_pouches(
+                &printed
+                    .iter()
+                    .map(|&i| finished(all[i].size, film))
+                    .collect::<Vec<_>>(),
+                pouch_size(desk.club.rules.craft.pouch),
+                desk.club.rules.craft.sorting,
+            ),
+            false => Arranged::default(),
+        };
+        Self {
+            sets,
+            all,
+            printed,
+            sheets,
+            too_large: missing.len(),
+            pouches,
+        }
+    }
+
+    /// Reports what should be looked at on the tiles of the people, without laying them on sheets.
+    pub fn look(desk: &mut Desk<'_>, people: &[Person<'_>]) {
+        let sets: Vec<TileSet> = people.iter().map(|p| TileSet::of(desk, p)).collect();
+        let mut all = gather::gather(desk, people, &sets);
+        all.retain(|w| !w.is_card);
+        gather::report(desk, people, &sets, &all);
+        arrange::report_larger_than_paper(desk, people, &all);
+    }
+
+    /// The sheets of tiles, fronts and where wanted backs.
+    pub fn tile_sheet(&self, desk: &mut Desk<'_>, people: &[Person<'_>], kind: SheetKind) -> Sheet {
+        let one = match people {
+            [one] => Some(one),
+            _ => None,
+        };
+        Sheet {
+            kind,
+            participant: one.map(|p| p.who.id),
+            file_stem: desk.file_stem(kind, one),
+            title: one.map_or_else(
+                || kind.label().to_owned(),
+                |p| format!("{}, {}", kind.label(), p.mark_words),
+            ),
+            pages: sheet::pages(desk, people, self, kind),
+        }
+    }
+
+    /// What lies at a place of a sheet or a pouch.
+    pub fn piece(&self, placed: usize) -> &Wanted {
+        &self.all[self.printed[placed]]
+    }
+}
+
+/// A list without the entries at some places.
+fn without<T: Clone>(list: &[T], places: &[usize]) -> Vec<T> {
+    let kept = list.iter().enumerate().filter(|(i, _)| !places.contains(i));
+    kept.map(|(_, x)| x.clone()).collect()
+}
