@@ -28,6 +28,7 @@ mod large_print;
 mod large_step;
 mod large_words;
 mod of_today;
+pub mod packing;
 pub mod plan_code;
 mod ready;
 mod session_people;
