@@ -64,12 +64,14 @@ struct State<'a> {
 }
 
 impl State<'_> {
-    fn cost(&self) -> i64 {
-        self.out.iter().map(|&k| self.task.kinds[k].area()).sum()
+    /// What lies on no sheet, by area.
+    fn cost(&self) -> i128 {
+        let areas = self.out.iter().map(|&k| self.task.kinds[k].area());
+        areas.map(i128::from).sum()
     }
 
     fn choose(&self, chance: &mut Chance) -> Vec<usize> {
-        let wanted = (1 + chance.below(2)).min(self.sheets.len());
+        let wanted = (1 + chance.below(3)).min(self.sheets.len());
         let mut chosen: Vec<usize> = Vec::with_capacity(wanted);
         while chosen.len() < wanted {
             let i = chance.below(self.sheets.len());
@@ -109,19 +111,17 @@ impl State<'_> {
         let taste = taste(chance);
         let way = chance.below(4);
         let kinds = &self.task.kinds;
-        let mut order: Vec<(i64, usize)> = std::mem::take(&mut self.out)
-            .into_iter()
-            .map(|k| {
-                let kind = &kinds[k];
-                let size = match way {
-                    0 => kind.w.max(kind.h) * 1000,
-                    1 => kind.w.min(kind.h) * 1000,
-                    _ => kind.area() / 1000,
-                };
-                (-(size / 1000 * (800 + chance.below(400) as i64)), k)
-            })
-            .collect();
-        order.sort_unstable();
+        let mut order: Vec<(f64, usize)> = Vec::with_capacity(self.out.len());
+        for k in self.out.drain(..) {
+            let kind = &kinds[k];
+            let size = match way {
+                0 => kind.w.max(kind.h),
+                1 => kind.w.min(kind.h),
+                _ => kind.area(),
+            };
+            order.push((size as f64 * (800 + chance.below(400)) as f64, k));
+        }
+        order.sort_unstable_by(|a, b| b.0.total_cmp(&a.0).then(a.1.cmp(&b.1)));
         for (_, k) in order {
             let mut best = None;
             for &i in chosen {

@@ -2,8 +2,8 @@
 
 use super::{Direction, Piece, Room};
 
-/// No room is longer than this (a kilometre), so that every area is a whole number of 64 bits.
-const LONGEST: i64 = 1_000_000_000;
+/// No room or gap is longer than this (500 m), so that areas are whole numbers of 64 bits.
+const LONGEST: i64 = 500_000_000;
 
 /// What makes pieces exchangeable: their sides and whether they may be turned. A piece that may be
 /// turned has its shorter side first; a square needs no turning.

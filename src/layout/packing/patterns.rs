@@ -33,7 +33,9 @@ pub(super) fn rounds(task: &Task, most: u64, mut take: impl FnMut(Vec<Tree>) -> 
     let mut worth: Vec<i64> = task.kinds.iter().map(|k| k.area()).collect();
     let mut steps = 0;
     while steps < most {
-        let sheets = round(task, &worth, &mut steps);
+        let Some(sheets) = round(task, &worth, &mut steps, 2 * most) else {
+            break;
+        };
         correct(task, &sheets, &mut worth);
         if !take(sheets) {
             break;
@@ -41,7 +43,8 @@ pub(super) fn rounds(task: &Task, most: u64, mut take: impl FnMut(Vec<Tree>) -> 
     }
 }
 
-fn round(task: &Task, worth: &[i64], steps: &mut u64) -> Vec<Tree> {
+/// One packing; none when it would take more steps than `most`.
+fn round(task: &Task, worth: &[i64], steps: &mut u64, most: u64) -> Option<Vec<Tree>> {
     let mut counts = task.counts();
     let mut sheets = Vec::new();
     while counts.iter().any(|&c| c > 0) {
@@ -54,11 +57,11 @@ fn round(task: &Task, worth: &[i64], steps: &mut u64) -> Vec<Tree> {
         } else {
             across
         };
-        if !repeat(&tree, &mut counts, &mut sheets) {
-            break;
+        if !repeat(&tree, &mut counts, &mut sheets) || *steps > most {
+            return None;
         }
     }
-    sheets
+    Some(sheets)
 }
 
 /// New worth of each kind: half of the old, half by how well the sheets were filled where it lies.

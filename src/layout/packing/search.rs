@@ -24,9 +24,14 @@ const WINDOW: usize = 150;
 /// Ways tried to save cuts.
 const FEWER_CUTS: usize = 900;
 
+const WAYS: [Direction; 2] = [Direction::Across, Direction::Down];
+
 /// Packs all pieces: fewest sheets first, then fewest cuts. Equal pieces lie in the order of the
-/// list, sheet by sheet. Never more sheets than [`bound()`](super::bound()) shows to be needed is
-/// what stops it early; never more than plain grids, size by size, is what it begins with.
+/// list, sheet by sheet; see [`hand_out`] for another order.
+///
+/// It begins with plain grids, size by size, so it never takes more sheets than those; pieces of one
+/// size lie in a plain grid unless something else takes fewer sheets. It looks no further for fewer
+/// sheets when there are as few as [`bound()`](super::bound()) says.
 pub fn pack(pieces: &[Piece], room: &Room) -> Packing {
     let (task, too_large) = Task::new(pieces, room);
     let mut sheets = search(&task);
@@ -65,7 +70,9 @@ impl Best<'_> {
             self.sheets = Some(sheets);
             return;
         };
-        if sheets.len() > best.len() {
+        // Pieces of one size: a plain grid came first and stays unless a sheet is saved.
+        let most = best.len() - usize::from(self.cuts.is_some() && self.task.kinds.len() == 1);
+        if sheets.len() > most {
             return;
         }
         sheets.iter_mut().for_each(tidy);
@@ -109,9 +116,30 @@ fn search(task: &Task) -> Vec<Tree> {
         sheets: None,
         cuts: None,
     };
-    let mut steps = 0;
-    for first in [Direction::Across, Direction::Down] {
+    for first in WAYS {
         best.take(plain::each_by_itself(task, first));
+    }
+    if task.kinds.len() > 1 {
+        quick(task, &mut best);
+    } else if best.done() {
+        return best.sheets.unwrap_or_default();
+    }
+    let mut rounds = 0;
+    patterns::rounds(task, PATTERNS, |sheets| {
+        best.take(sheets);
+        rounds += 1;
+        !best.done() && rounds < ROUNDS
+    });
+    let least = best.least;
+    let mut sheets = best.sheets.unwrap_or_default();
+    save(task, &mut sheets, least);
+    sheets
+}
+
+/// Piece after piece in many ways.
+fn quick(task: &Task, best: &mut Best) {
+    let mut steps = 0;
+    for first in WAYS {
         best.take(plain::rest_together(task, first, &mut steps));
     }
     let oriented = task.kinds.iter().any(|k| !k.may_turn && k.w != k.h);
@@ -125,16 +153,6 @@ fn search(task: &Task) -> Vec<Tree> {
             }
         }
     }
-    let mut rounds = 0;
-    patterns::rounds(task, PATTERNS, |sheets| {
-        best.take(sheets);
-        rounds += 1;
-        !best.done() && rounds < ROUNDS
-    });
-    let least = best.least;
-    let mut sheets = best.sheets.unwrap_or_default();
-    save(task, &mut sheets, least);
-    sheets
 }
 
 /// Saves sheets as long as steps last.

@@ -38,11 +38,15 @@ pub(super) fn count(task: &Task, tree: &Tree) -> usize {
     cuts(&place(task, tree, |_| 0)).len()
 }
 
+/// Places looked at to save cuts.
+const MOST_STEPS: u64 = 600_000;
+
 /// Lays the pieces of each sheet anew in other ways and keeps what takes fewest cuts. `tries` is how
 /// many ways in all.
 pub(super) fn fewer_cuts(task: &Task, sheets: &mut [Tree], tries: usize) {
     let mut before: Option<(Tree, Tree)> = None;
     let mut chance = Chance(7);
+    let mut steps = 0;
     let each = (tries / sheets.len().max(1)).clamp(4, 36);
     for tree in sheets {
         if let Some((from, to)) = &before
@@ -52,25 +56,32 @@ pub(super) fn fewer_cuts(task: &Task, sheets: &mut [Tree], tries: usize) {
             continue;
         }
         let from = tree.clone();
-        another_way(task, tree, each, &mut chance);
+        another_way(task, tree, each, &mut chance, &mut steps);
         before = Some((from, tree.clone()));
     }
 }
 
-fn another_way(task: &Task, tree: &mut Tree, tries: usize, chance: &mut Chance) {
+fn another_way(task: &Task, tree: &mut Tree, tries: usize, chance: &mut Chance, steps: &mut u64) {
     let mut counts = vec![0_usize; task.kinds.len()];
     tree.items().for_each(|i| counts[i.kind] += 1);
     let mut order: Vec<usize> = (0..counts.len()).filter(|&k| counts[k] > 0).collect();
     tidy(tree);
     let mut least = count(task, tree);
     for _ in 0..tries {
+        if *steps > MOST_STEPS {
+            return;
+        }
         let mut left = counts.clone();
-        let way = [Direction::Across, Direction::Down][chance.below(2)];
+        let way = if chance.below(2) == 0 {
+            Direction::Across
+        } else {
+            Direction::Down
+        };
         let mut other = Tree::new(task, way);
         other.fixed = true;
         By::ALL[chance.below(By::ALL.len())].sort(&task.kinds, &mut order);
         let taste = TASTES[chance.below(TASTES.len())];
-        fill(task, &mut other, &order, &mut left, &taste, &mut 0);
+        fill(task, &mut other, &order, &mut left, &taste, steps);
         other.fixed = false;
         if left.iter().any(|&c| c > 0) {
             continue;
