@@ -108,31 +108,30 @@ fn instances_of_the_literature_when_pieces_may_not_be_turned() {
     );
 }
 
-/// Room 10 by 10 unless said; sheets when pieces may not be turned, and when they may. By argument:
+/// Room 10 by 10; sheets when pieces may not be turned, and when they may. By argument:
 /// areas fill a sheet exactly or exceed it, or two pieces over half of the room exclude each other.
 #[test]
 fn small_cases_with_a_known_answer() {
-    let ten = (10.0, 10.0);
-    let cases: [(&str, (f64, f64), &[(f64, f64)], usize, usize); 6] = [
-        ("four quarters", ten, &[(5.0, 5.0); 4], 1, 1),
-        ("and one more", ten, &[(5.0, 5.0); 5], 2, 2),
-        ("more than half", ten, &[(6.0, 6.0); 3], 3, 3),
-        ("full length", ten, &[(10.0, 6.0); 2], 2, 2),
+    type Sizes = &'static [(f64, f64)];
+    let cases: [(&str, Sizes, usize, usize); 6] = [
+        ("four quarters", &[(5.0, 5.0); 4], 1, 1),
+        ("and one more", &[(5.0, 5.0); 5], 2, 2),
+        ("more than half", &[(6.0, 6.0); 3], 3, 3),
+        ("full length", &[(10.0, 6.0); 2], 2, 2),
         // Turned, all four lie in a pinwheel, which no cut from edge to edge parts.
-        ("4 x (6,4)", ten, &[(6.0, 4.0); 4], 2, 2),
+        ("4 x (6,4)", &[(6.0, 4.0); 4], 2, 2),
         (
             "two full sheets",
-            ten,
             &[(6.0, 10.0), (4.0, 10.0), (10.0, 5.0), (10.0, 5.0)],
             2,
             2,
         ),
     ];
-    for (name, (w, h), sizes, straight, turned) in cases {
+    for (name, sizes, straight, turned) in cases {
         for (may_turn, wanted) in [(false, straight), (true, turned)] {
             let pieces: Vec<Piece> = sizes.iter().map(|s| piece(s.0, s.1, may_turn)).collect();
-            let packing = pack(&pieces, &room(w, h, 0.0));
-            sound::check(&pieces, &room(w, h, 0.0), &packing);
+            let packing = pack(&pieces, &room(10.0, 10.0, 0.0));
+            sound::check(&pieces, &room(10.0, 10.0, 0.0), &packing);
             assert_eq!(
                 packing.sheets.len(),
                 wanted,

@@ -81,7 +81,7 @@ proptest! {
     }
 
     #[test]
-    fn the_bound_never_falls_when_a_piece_is_added(pieces in any_pieces(), room in any_room()) {
+    fn the_bound_is_at_least_that_by_area(pieces in any_pieces(), room in any_room()) {
         // By area, with the gap a part of pieces and room.
         let grown = |w: Length, h: Length| (w + room.gap).to_um() * (h + room.gap).to_um();
         let fitting = |p: &&Piece| {

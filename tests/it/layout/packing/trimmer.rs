@@ -45,7 +45,7 @@ fn make(cut: &Cut, sheet: &PackedSheet, papers: &mut Vec<Rect>, pieces: &[Rect])
     };
     assert!(from < to, "{cut:?}");
     if cut.stage == 1 {
-        from = from - MARGIN;
+        from -= MARGIN;
         to += MARGIN;
     }
     let (mut first, mut last, mut useful) = (to, from, false);
