@@ -1,6 +1,7 @@
 //! Sheets: what holds for every club, however odd (`sound`), and what is printed for the demo club.
 
 mod large;
+pub mod packing;
 mod readers;
 mod sound;
 

@@ -5,21 +5,22 @@ use daystrand::layout::grid::{Grid, MARGIN, capacity};
 use daystrand::model::club::Paper::{self, A3, A4, Letter};
 use daystrand::units::Length;
 
+/// Paper, margin, tile, gap in mm; columns, rows.
+pub(super) const WITH_GAPS: [(Paper, f64, f64, f64, i64, i64); 9] = [
+    (A4, 10.0, 40.0, 6.0, 4, 6),
+    (A4, 10.0, 50.0, 6.0, 3, 5),
+    (A4, 10.0, 60.0, 6.0, 2, 4),
+    (A4, 10.0, 75.0, 6.0, 2, 3),
+    (A4, 5.0, 38.0, 10.0, 4, 6),
+    (Letter, 10.0, 50.0, 6.0, 3, 4),
+    (Letter, 10.0, 60.0, 6.0, 3, 4),
+    (Letter, 10.0, 40.0, 6.0, 4, 5),
+    (A3, 10.0, 50.0, 6.0, 5, 7),
+];
+
 #[test]
 fn capacities_with_gaps() {
-    // Paper, margin, tile, gap in mm; columns, rows.
-    let table = [
-        (A4, 10.0, 40.0, 6.0, 4, 6),
-        (A4, 10.0, 50.0, 6.0, 3, 5),
-        (A4, 10.0, 60.0, 6.0, 2, 4),
-        (A4, 10.0, 75.0, 6.0, 2, 3),
-        (A4, 5.0, 38.0, 10.0, 4, 6),
-        (Letter, 10.0, 50.0, 6.0, 3, 4),
-        (Letter, 10.0, 60.0, 6.0, 3, 4),
-        (Letter, 10.0, 40.0, 6.0, 4, 5),
-        (A3, 10.0, 50.0, 6.0, 5, 7),
-    ];
-    for (paper, margin, tile, gap, columns, rows) in table {
+    for (paper, margin, tile, gap, columns, rows) in WITH_GAPS {
         let mm = Length::mm;
         let got = capacity(paper.size(), mm(margin), mm(tile), mm(gap));
         assert_eq!(got, (columns, rows), "{paper:?} {tile} mm");
@@ -28,7 +29,7 @@ fn capacities_with_gaps() {
 
 /// Tiles that touch, 10 mm margins: side in mm, tiles on A4, tiles on Letter. Common practice,
 /// computed.
-const TOUCHING: [(f64, usize, usize); 12] = [
+pub(super) const TOUCHING: [(f64, usize, usize); 12] = [
     (30.0, 54, 48),
     (40.0, 24, 24),
     (45.0, 24, 20),

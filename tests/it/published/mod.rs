@@ -6,6 +6,7 @@ mod contrast;
 mod forms;
 mod grid;
 mod lengths;
+mod packing;
 mod season;
 mod small_parts;
 mod summer_time;
