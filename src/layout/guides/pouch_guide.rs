@@ -66,16 +66,27 @@ fn page(
     let film = desk.club.rules.film();
     let mut items = Vec::new();
     for &(_, place) in &sheet.places {
-        let tile = clipped(at(place.shrink(film)), clear);
+        let tile = at(place.shrink(film));
         items.push(rounded(
-            tile,
+            clipped(tile, clear),
             Length::ZERO,
-            Look::line(ink::INK, ink::THIN).on(ink::SEAL),
+            Look::filled(ink::SEAL),
         ));
+        let edge = Look::line(ink::INK, ink::THIN);
+        items.extend(
+            edges(tile)
+                .into_iter()
+                .filter_map(|e| seen_part(e, clear, edge)),
+        );
     }
     let dashed = Look::line(ink::HATCH, Length::um(300)).dashed(Length::mm(2.4), Length::mm(1.6));
     let moved = |c: &Cut| (c.from.moved(dx, dy), c.to.moved(dx, dy));
-    items.extend(sheet.cuts.iter().filter_map(|c| seen_part(moved(c), clear, dashed)));
+    items.extend(
+        sheet
+            .cuts
+            .iter()
+            .filter_map(|c| seen_part(moved(c), clear, dashed)),
+    );
     page.artifact(items);
     let words = heading_words(desk, making, which, number, count);
     let middle = sheet

@@ -2,10 +2,10 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use daystrand::layout::grid::Grid;
-use daystrand::layout::{Laid, Request, Sheet, SheetKind, Turn, ink, lay_out};
+use daystrand::layout::{Laid, Request, Sheet, SheetKind, Turn, lay_out};
 use daystrand::model::board::{Step, StepState};
 use daystrand::model::club::{Club, Paper};
+use daystrand::model::craft::{Craft, Cutting, Flip, Sorting, TileShape, Work};
 use daystrand::model::hand::{Content, HandChanges, Placement};
 use daystrand::model::ids::{OwnId, SlotId, StepRef, SymbolId};
 use daystrand::model::manner::{Finishing, Form, Mixed, Reach, Run};
@@ -13,13 +13,12 @@ use daystrand::model::people::{Participant, Voice};
 use daystrand::model::privacy::{Class, Guarded};
 use daystrand::model::session::{Off, Slot};
 use daystrand::page::dump::dump;
-use daystrand::page::hit::{block_box, item_box};
 use daystrand::page::valid::faults;
-use daystrand::page::{Block, Item, Page, Role, Source};
+use daystrand::page::{Item, Page, Role, Source};
 use daystrand::story;
 use daystrand::units::{Length, Point, Rect};
 
-use super::{all, blocks, board_of, texts, who_of};
+use super::{all, blocks, board_of, making, texts, who_of};
 use crate::fixture;
 
 /// Numbers that look random and are the same every time (a linear congruential generator with the
@@ -78,6 +77,8 @@ fn odd_club(seed: u64) -> (Club, Request) {
     for p in &mut club.participants {
         let p = std::sync::Arc::make_mut(p);
         p.tile = Length::um(30_000 + n.below(120_001) as i64);
+        p.shape = n.pick(&TileShape::ALL);
+        p.shared_tiles = n.below(4) == 0;
         p.text_pt = 10 + n.below(80) as u32;
         p.voice = n.pick(&Voice::ALL);
         p.manner.form = n.pick(&Form::ALL);
@@ -154,6 +155,16 @@ fn odd_club(seed: u64) -> (Club, Request) {
         }
         session.hand.insert(id, hand);
     }
+    club.rules.craft = Craft {
+        work: n.pick(&[Work::CutLaminateCut, Work::OneSheet]),
+        cutting: n.pick(&[Cutting::Trimmer, Cutting::Scissors]),
+        pouch: n.pick(&Paper::ALL),
+        sorting: n.pick(&[Sorting::ByParticipant, Sorting::ThroughTheStack]),
+        backs: n.pick(&[None, Some(Flip::Long), Some(Flip::Short)]),
+        spares: n.below(2) == 0,
+        blanks: n.below(3) as u32,
+        ..Craft::default()
+    };
     let mut request = all(&club);
     request.paper = n.pick(&Paper::ALL);
     request.turn = n.pick(&[Turn::AsSuits, Turn::Portrait, Turn::Landscape]);
@@ -215,12 +226,16 @@ pub(super) fn check(club: &Club, request: &Request, laid: &Laid, what: &str) {
                 assert!(!page.title.contains(SECRET), "{what}");
             }
         }
-        if sheet.kind.is_personal() {
+        let shows_steps = matches!(
+            sheet.kind,
+            SheetKind::LargePrint | SheetKind::Tiles | SheetKind::BaseBoard | SheetKind::Story
+        );
+        if shows_steps && sheet.participant.is_some() {
             every_step_is_shown_once(club, sheet, &what);
             letters_are_large_enough(club, sheet, &what);
         }
         if matches!(sheet.kind, SheetKind::Tiles | SheetKind::Cards) {
-            tiles_are_true(club, request, sheet, &what);
+            making::tiles_are_true(club, request, sheet, &what);
         }
     }
     let mut sorted = laid.findings.clone();
@@ -233,8 +248,9 @@ pub(super) fn check(club: &Club, request: &Request, laid: &Laid, what: &str) {
 }
 
 fn text_keeps_off_the_edge(page: &Page, what: &str) {
-    // Office printers leave up to 4 mm white; small ink-jets a little more at the foot.
-    let edge = Length::mm(4.0);
+    // The page that tests how near the edge a printer reaches, and what lies under a pouch that is
+    // larger than its paper, keep off it too.
+    let edge = Length::mm(5.0);
     let inside = Rect::new(Point::default(), page.size).shrink(edge);
     for block in &page.blocks {
         for item in &block.items {
@@ -294,9 +310,6 @@ fn words_do_not_collide(page: &Page, what: &str) {
 }
 
 fn every_step_is_shown_once(club: &Club, sheet: &Sheet, what: &str) {
-    if sheet.kind == SheetKind::Cards {
-        return;
-    }
     let mut shown: Vec<Source> = blocks(sheet).filter_map(|(_, b)| b.source).collect();
     shown.dedup();
     let who = who_of(club, sheet);
@@ -362,58 +375,8 @@ fn letters_are_large_enough(club: &Club, sheet: &Sheet, what: &str) {
     }
 }
 
-fn tiles_are_true(club: &Club, request: &Request, sheet: &Sheet, what: &str) {
-    let size = sheet.pages[0].size;
-    let side = who_of(club, sheet).tile;
-    let edge = |b: &Block| b.role == Role::Artifact && matches!(&b.items[..], [Item::Shape { .. }]);
-    let cut = |p: &&Page| !p.title.starts_with("Choice cards");
-    let sheets = sheet.pages.iter().filter(cut);
-    let tiles = sheets.clone().flat_map(|p| &p.blocks);
-    let tiles = tiles.filter(|b| edge(b)).count();
-    let grid = Grid::on(size, side, tiles).unwrap();
-    assert_eq!(grid.cell(0).w, side, "{what}: true to size");
-    assert!(size == request.paper.size() || size == request.paper.size().turned());
-    for page in sheets {
-        let mut used = Vec::new();
-        for block in &page.blocks {
-            if !edge(block) {
-                continue;
-            }
-            let area = block_box(block).unwrap();
-            let mut cells = (0..grid.len()).map(|i| grid.cell(i));
-            let cell = cells.find(|c| c.encloses(area));
-            let cell = cell.unwrap_or_else(|| panic!("{what}: a tile outside the grid"));
-            assert!(!used.contains(&cell), "{what}: two tiles in one place");
-            used.push(cell);
-        }
-        assert!(!used.is_empty(), "{what}: a sheet without tiles");
-        for block in &page.blocks {
-            for (area, _, text) in texts(block) {
-                let touched: Vec<_> = used.iter().filter(|c| c.overlaps(heart_of(area))).collect();
-                assert!(touched.len() <= 1, "{what}: {text:?} over a cut");
-                for cell in touched {
-                    let inside = area.x >= cell.x && area.right() <= cell.right();
-                    let bottom = area.bottom() <= cell.bottom() + Length::mm(0.3);
-                    assert!(inside && bottom, "{what}: {text:?} leaves its tile");
-                }
-            }
-            for item in block.items.iter().filter(|_| block.role == Role::Artifact) {
-                if let Item::Shape {
-                    stroke: Some(s), ..
-                } = item
-                    && s.colour == ink::INK
-                {
-                    let area = item_box(item).unwrap();
-                    let over = used.iter().any(|c| c.overlaps(area));
-                    assert!(!over, "{what}: a cut mark in a tile");
-                }
-            }
-        }
-    }
-}
-
 /// The box of a line without the free space above and below it.
-fn heart_of(area: Rect) -> Rect {
+pub(super) fn heart_of(area: Rect) -> Rect {
     Rect {
         y: area.y + area.h.scale(0.3),
         h: area.h.scale(0.4),

@@ -6,6 +6,7 @@ mod contrast;
 mod forms;
 mod grid;
 mod lengths;
+mod making;
 mod packing;
 mod season;
 mod small_parts;
@@ -17,13 +18,25 @@ mod xheight;
 
 use daystrand::layout::{InkChoice, Request, Sheet, SheetKind, Turn, lay_out};
 use daystrand::model::club::Club;
+use daystrand::model::ids::ParticipantId;
 use daystrand::page::dump::dump;
 
 /// The sheets of one kind for all who come to the first session.
 fn sheets(club: &Club, kind: SheetKind) -> Vec<Sheet> {
+    let all: Vec<_> = club.participants.iter().map(|p| p.id).collect();
+    // Tiles of several lie on common sheets; here each has sheets of their own.
+    if matches!(kind, SheetKind::Tiles | SheetKind::Cards) {
+        let each = all.iter().flat_map(|who| sheets_of(club, kind, vec![*who]));
+        return each.collect();
+    }
+    sheets_of(club, kind, all)
+}
+
+/// The sheets of one kind for some, in the first session.
+fn sheets_of(club: &Club, kind: SheetKind, participants: Vec<ParticipantId>) -> Vec<Sheet> {
     let request = Request {
         session: club.sessions[0].id,
-        participants: club.participants.iter().map(|p| p.id).collect(),
+        participants,
         kinds: vec![kind],
         paper: club.rules.paper,
         turn: Turn::AsSuits,

@@ -149,7 +149,7 @@ fn the_limit_is_the_wider_gauge_and_the_allowance() {
 /// in, 32 + 2 x 4 = 40 mm stays out.
 #[test]
 fn a_club_is_told_of_tiles_that_fit() {
-    for (printed, seal, finished, told) in [
+    for (printed, seal, after, told) in [
         (22.0, 4.0, 30.0, true),
         (30.0, 0.0, 30.0, true),
         (32.0, 4.0, 40.0, false),
@@ -160,16 +160,13 @@ fn a_club_is_told_of_tiles_that_fit() {
         for p in &mut club.participants {
             std::sync::Arc::make_mut(p).tile = mm(printed);
         }
-        assert_eq!(
-            finished(Size::square(mm(printed)), mm(seal)).w,
-            mm(finished)
-        );
+        assert_eq!(finished(Size::square(mm(printed)), mm(seal)).w, mm(after));
         let found = daystrand::check::run(&club, None).into_iter();
         let found: Vec<_> = found.filter(|f| f.code == "print.small_tile").collect();
         let all = if told { club.participants.len() } else { 0 };
         assert_eq!(found.len(), all, "{printed} mm with {seal} mm of film");
         for f in found {
-            let size = format!("{finished:.1} mm wide and goes into the gauge");
+            let size = format!("{after:.1} mm wide and goes into the gauge");
             assert!(f.sentence.contains(&size), "{}", f.sentence);
             assert!(f.hint.contains("Fastener dots fit the gauge"), "{}", f.hint);
         }
