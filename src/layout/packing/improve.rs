@@ -23,34 +23,7 @@ pub(super) fn one_less(
     if state.sheets.is_empty() {
         return None;
     }
-    let mut now = state.cost();
-    let mut history = vec![now; 30];
-    let mut round = 0;
-    let found = loop {
-        if state.out.is_empty() {
-            break true;
-        }
-        if state.spent >= *steps {
-            break false;
-        }
-        let chosen = state.choose(chance);
-        let saved: Vec<Tree> = chosen.iter().map(|&i| state.sheets[i].clone()).collect();
-        let out = state.out.clone();
-        state.ruin(&chosen, chance);
-        state.refill(&chosen, chance);
-        let then = state.cost();
-        let slot = round % history.len();
-        if then <= now || then <= history[slot] {
-            now = then;
-        } else {
-            for (&i, tree) in chosen.iter().zip(saved) {
-                state.sheets[i] = tree;
-            }
-            state.out = out;
-        }
-        history[slot] = now;
-        round += 1;
-    };
+    let found = state.search(chance, *steps);
     *steps = steps.saturating_sub(state.spent);
     found.then_some(state.sheets)
 }
@@ -64,6 +37,37 @@ struct State<'a> {
 }
 
 impl State<'_> {
+    /// Whether a place for everything was found. A change is kept when it is no worse than the state
+    /// now or that of a while ago (late acceptance: Burke and Bykov, 2017).
+    fn search(&mut self, chance: &mut Chance, most: u64) -> bool {
+        let mut now = self.cost();
+        let mut history = vec![now; 30];
+        for slot in (0..history.len()).cycle() {
+            if self.out.is_empty() {
+                return true;
+            }
+            if self.spent >= most {
+                break;
+            }
+            let chosen = self.choose(chance);
+            let saved: Vec<Tree> = chosen.iter().map(|&i| self.sheets[i].clone()).collect();
+            let out = self.out.clone();
+            self.ruin(&chosen, chance);
+            self.refill(&chosen, chance);
+            let then = self.cost();
+            if then <= now || then <= history[slot] {
+                now = then;
+            } else {
+                for (&i, tree) in chosen.iter().zip(saved) {
+                    self.sheets[i] = tree;
+                }
+                self.out = out;
+            }
+            history[slot] = now;
+        }
+        false
+    }
+
     /// What lies on no sheet, by area.
     fn cost(&self) -> i128 {
         let areas = self.out.iter().map(|&k| self.task.kinds[k].area());

@@ -14,6 +14,9 @@ pub(super) const MOST_KINDS: usize = 16;
 /// Most states of a knapsack that are followed up.
 const MOST_STATES: usize = 48;
 
+/// Most pieces of a kind on a sheet; twice as many are still a number of 16 bits.
+const MOST_OF_A_KIND: u16 = 30_000;
+
 type Uses = [u16; MOST_KINDS];
 
 /// Something to fill a length with: a piece, a stack or a strip.
@@ -86,7 +89,9 @@ fn correct(task: &Task, sheets: &[Tree], worth: &mut [i64]) {
 fn sheet(task: &Task, first: Direction, worth: &[i64], counts: &[usize], steps: &mut u64) -> Tree {
     let mut left = [0; MOST_KINDS];
     for (l, c) in left.iter_mut().zip(counts) {
-        *l = u16::try_from(*c).unwrap_or(u16::MAX);
+        *l = u16::try_from(*c)
+            .unwrap_or(MOST_OF_A_KIND)
+            .min(MOST_OF_A_KIND);
     }
     let (along, deep) = task.sides(first);
     let pieces = shapes(task, first, worth, &left);
@@ -236,19 +241,27 @@ fn choose<T: Clone>(parts: &[Part<T>], room: i64, left: &Uses, steps: &mut u64) 
                 }
             }
             front.extend(begin..all.len());
-            front.sort_by_key(|&i| (all[i].size, std::cmp::Reverse(all[i].value), i));
-            let mut most = -1;
-            front.retain(|&i| {
-                let more = all[i].value > most;
-                most = most.max(all[i].value);
-                more
-            });
-            let surplus = front.len().saturating_sub(MOST_STATES);
-            front.drain(..surplus);
+            thin(&mut front, &all);
             new = front.iter().copied().filter(|&i| i >= begin).collect();
         }
     }
-    let mut at = front.last().copied().unwrap_or(0);
+    follow(parts, &all, front.last().copied().unwrap_or(0))
+}
+
+/// Keeps what is worth more than all that is shorter, and of that the longest.
+fn thin(front: &mut Vec<usize>, all: &[State]) {
+    front.sort_by_key(|&i| (all[i].size, std::cmp::Reverse(all[i].value), i));
+    let mut most = -1;
+    front.retain(|&i| {
+        let more = all[i].value > most;
+        most = most.max(all[i].value);
+        more
+    });
+    front.drain(..front.len().saturating_sub(MOST_STATES));
+}
+
+/// The parts that led to a state.
+fn follow<T: Clone>(parts: &[Part<T>], all: &[State], mut at: usize) -> Vec<Part<T>> {
     let mut chosen = Vec::new();
     while at > 0 {
         chosen.push(parts[all[at].part].clone());

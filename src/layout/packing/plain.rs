@@ -42,49 +42,30 @@ pub(super) fn grids(
     counts: &mut [usize],
 ) -> Vec<Tree> {
     let (along, deep) = task.sides(first);
-    let mut best = (
-        0,
-        0,
-        Item {
-            along: 1,
-            deep: 1,
-            kind: number,
-        },
-    );
-    for (a, d) in task.kinds[number].shapes(first) {
-        let (columns, rows) = (along / a, deep / d);
-        if columns * rows > best.0 * best.1 {
-            best = (
-                columns,
-                rows,
-                Item {
-                    along: a,
-                    deep: d,
-                    kind: number,
-                },
-            );
-        }
-    }
-    let (columns, rows, item) = best;
-    let holds = usize::try_from(columns * rows).unwrap_or(0);
+    let holds = |&(a, d): &(i64, i64)| (along / a) * (deep / d);
+    let shapes: Vec<_> = task.kinds[number].shapes(first).collect();
+    // Of equally good ones the first: as given, not turned.
+    let Some(&(a, d)) = shapes.iter().rev().max_by_key(|s| holds(s)) else {
+        return Vec::new();
+    };
+    let item = Item {
+        along: a,
+        deep: d,
+        kind: number,
+    };
+    let most = usize::try_from(holds(&(a, d))).unwrap_or(0);
     let mut sheets = Vec::new();
-    while holds > 0 && counts[number] >= if full { holds } else { 1 } {
-        let wanted = counts[number].min(holds);
+    while most > 0 && counts[number] >= if full { most } else { 1 } {
+        let wanted = counts[number].min(most);
         counts[number] -= wanted;
-        sheets.push(grid(
-            task,
-            first,
-            item,
-            wanted,
-            usize::try_from(columns).unwrap_or(1),
-        ));
+        sheets.push(grid(task, first, item, wanted));
     }
     sheets
 }
 
-fn grid(task: &Task, first: Direction, item: Item, wanted: usize, columns: usize) -> Tree {
+fn grid(task: &Task, first: Direction, item: Item, mut left: usize) -> Tree {
     let mut tree = Tree::new(task, first);
-    let mut left = wanted;
+    let columns = usize::try_from(tree.along / item.along).unwrap_or(1);
     while left > 0 {
         let here = left.min(columns);
         let piles = (0..here).map(|_| Pile::of(vec![item]));

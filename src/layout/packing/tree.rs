@@ -221,7 +221,8 @@ impl Tree {
         strip.depth = depth;
     }
 
-    /// Takes a run of pieces out and closes up what is left.
+    /// Takes out the pieces that do not stay and closes up what is left. `stays` is asked with the
+    /// numbers of strip and stack.
     pub fn keep(&mut self, mut stays: impl FnMut(usize, usize, &Item) -> bool) {
         for (i, strip) in self.strips.iter_mut().enumerate() {
             for (j, stack) in strip.stacks.iter_mut().enumerate() {

@@ -1,6 +1,8 @@
 //! A trimmer on the desk: the cuts of a sheet are made one after the other on paper.
 
-use daystrand::layout::packing::{Cut, Direction, PackedSheet, Piece, Room, cuts, pack};
+use daystrand::layout::packing::{
+    Cut, Direction, PackedSheet, Piece, Placed, Room, Stack, Strip, cuts, pack,
+};
 use daystrand::units::{Length, Point, Rect, Size};
 
 use super::{piece, room};
@@ -178,4 +180,54 @@ fn a_mixed_sheet_falls_apart_into_its_pieces() {
     // One cut through both stacks of small ones, one trim.
     assert_eq!((of(3), of(4)), (1, 1), "{all:#?}");
     assert_eq!(of(1) + of(2), 3 + 4, "{all:#?}");
+}
+
+/// Strips of touching pieces as deep as their strip: depth, widths.
+fn by_hand(size: Size, strips: &[(f64, &[f64])]) -> PackedSheet {
+    let (mut y, mut piece) = (Length::ZERO, 0);
+    let strip = |(depth, widths): &(f64, &[f64])| {
+        let (mut x, depth) = (Length::ZERO, Length::mm(*depth));
+        let stack = |w: &f64| {
+            let at = Rect::new(Point::new(x, y), Size::new(Length::mm(*w), depth));
+            x += at.w;
+            piece += 1;
+            let placed = Placed {
+                piece: piece - 1,
+                at,
+                turned: false,
+            };
+            Stack {
+                at,
+                pieces: vec![placed],
+            }
+        };
+        let stacks = widths.iter().map(stack).collect();
+        let at = Rect::new(Point::new(Length::ZERO, y), Size::new(size.w, depth));
+        y += depth;
+        Strip { at, stacks }
+    };
+    PackedSheet {
+        room: size,
+        first: Direction::Across,
+        strips: strips.iter().map(strip).collect(),
+    }
+}
+
+#[test]
+fn one_cut_goes_through_neighbours_only() {
+    let strips: [(f64, &[f64]); 3] = [
+        (30.0, &[80.0]),
+        (20.0, &[50.0, 50.0]),
+        (10.0, &[40.0, 40.0]),
+    ];
+    let all = take_apart(&by_hand(Size::mm(100.0, 60.0), &strips));
+    // The left edge is common to all three; 80 is one of the first and the last, not of the middle.
+    assert_eq!(all.iter().filter(|c| c.stage == 2).count(), 1 + 1 + 2 + 2);
+    let strips: [(f64, &[f64]); 3] = [
+        (30.0, &[80.0]),
+        (20.0, &[40.0, 40.0]),
+        (10.0, &[40.0, 40.0]),
+    ];
+    let all = take_apart(&by_hand(Size::mm(100.0, 60.0), &strips));
+    assert_eq!(all.iter().filter(|c| c.stage == 2).count(), 1 + 1 + 1);
 }
