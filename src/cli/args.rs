@@ -60,6 +60,10 @@ pub struct PrintWish {
     pub turn: Turn,
     pub ink: InkChoice,
     pub formats: Vec<Format>,
+    /// Whether tiles in stock are left out.
+    pub only_missing: bool,
+    /// Whether all sheets for the same readers go into one PDF.
+    pub one_file: bool,
 }
 
 /// What is to be checked.
@@ -181,6 +185,8 @@ fn print(parser: &mut Parser) -> Result<Verb, Trouble> {
         turn: Turn::default(),
         ink: InkChoice::default(),
         formats: Vec::new(),
+        only_missing: false,
+        one_file: false,
     };
     let rest = options(parser, Topic::Print, |name, parser| {
         match name {
@@ -190,6 +196,8 @@ fn print(parser: &mut Parser) -> Result<Verb, Trouble> {
             "to" => to = Some(path(parser, name)?),
             "paper" => wish.paper = Some(one_of(&text(parser, name)?, "paper", &PAPERS)?),
             "turn" => wish.turn = one_of(&text(parser, name)?, "way up", &TURNS)?,
+            "missing" => wish.only_missing = true,
+            "one-file" => wish.one_file = true,
             "ink" => wish.ink = one_of(&text(parser, name)?, "ink", &INKS)?,
             "format" => {
                 for word in list(&text(parser, name)?) {

@@ -70,6 +70,7 @@ fn write_sheets(
             only_missing: false,
         },
         formats: vec![Format::Pdf, Format::Text],
+        one_file: false,
         folder: folder.to_path_buf(),
     })
 }

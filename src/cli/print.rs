@@ -26,10 +26,11 @@ pub fn run(
             paper: wish.paper.unwrap_or(club.rules.paper),
             turn: wish.turn,
             ink: wish.ink,
-            only_missing: false,
+            only_missing: wish.only_missing,
         },
         club: club.clone(),
         formats: wish.formats.clone(),
+        one_file: wish.one_file,
         folder: wish.to.clone(),
     };
     let written = carry_out(&order)?;

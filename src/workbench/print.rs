@@ -64,6 +64,7 @@ impl Workbench {
             club: club.clone(),
             request: request(club, session, &self.print),
             formats: self.print.formats.clone(),
+            one_file: self.print.one_file,
             folder: folder.clone(),
         };
         if self.jobs.start(order) {

@@ -11,6 +11,7 @@ use crate::export::{pdf, png, text};
 use crate::layout::{self, Request, Sheet, SheetKind};
 use crate::model::club::Club;
 use crate::model::ids::ParticipantId;
+use crate::model::privacy::Class;
 use crate::storage::FileError;
 use crate::storage::output::OutputFolder;
 
@@ -26,6 +27,8 @@ pub struct Order {
     pub request: Request,
     /// Which files for each sheet.
     pub formats: Vec<Format>,
+    /// Whether all PDF sheets for the same readers go into one file.
+    pub one_file: bool,
     /// Into which folder; it is made if it is not there.
     pub folder: PathBuf,
 }
@@ -97,7 +100,12 @@ pub enum End {
 /// Writes what is wanted and reports before each file.
 pub fn write(order: &Order, report: &mut dyn FnMut(Step) -> Go) -> Outcome {
     let sheets = layout::lay_out(&order.club, &order.request).sheets;
-    let files = files(&sheets, &order.formats);
+    let together = if order.one_file {
+        together(order, &sheets)
+    } else {
+        Vec::new()
+    };
+    let files = files(&sheets, &together, &order.formats);
     let mut outcome = Outcome {
         folder: order.folder.clone(),
         written: Vec::with_capacity(files.len()),
@@ -176,10 +184,47 @@ struct File<'a> {
     page: Option<usize>,
 }
 
-/// All files of some sheets: one PDF a sheet, one picture a page, the words of a story.
-fn files<'a>(sheets: &'a [Sheet], formats: &[Format]) -> Vec<File<'a>> {
+/// All sheets for the same readers as one: what everyone may see never lies in one file with what only
+/// a helper or the coordinator may.
+fn together(order: &Order, sheets: &[Sheet]) -> Vec<Sheet> {
+    let date = order.club.session(order.request.session).map(|s| s.date);
+    let date = date.map_or_else(String::new, |d| format!("{d}-"));
+    let all = [
+        (Class::Public, "all-sheets", "All sheets"),
+        (Class::Helper, "for-helpers", "Sheets for helpers"),
+        (
+            Class::Coordinator,
+            "for-the-coordinator",
+            "Sheets for the coordinator",
+        ),
+    ];
+    let of = |(class, stem, title): (Class, &str, &str)| {
+        let is = |s: &&Sheet| s.pages.iter().all(|p| p.class == class);
+        let mine = sheets.iter().filter(is);
+        Some(Sheet {
+            kind: mine.clone().next()?.kind,
+            participant: None,
+            file_stem: format!("{date}{stem}"),
+            title: title.to_owned(),
+            pages: mine.flat_map(|s| s.pages.iter().cloned()).collect(),
+        })
+    };
+    all.into_iter().filter_map(of).collect()
+}
+
+/// All files of some sheets: one PDF a sheet or for all together, one picture a page, the words of a
+/// story.
+fn files<'a>(sheets: &'a [Sheet], together: &'a [Sheet], formats: &[Format]) -> Vec<File<'a>> {
     let formats: BTreeSet<Format> = formats.iter().copied().collect();
     let mut files = Vec::new();
+    if formats.contains(&Format::Pdf) {
+        files.extend(together.iter().map(|sheet| File {
+            stem: sheet.file_stem.clone(),
+            format: Format::Pdf,
+            sheet,
+            page: None,
+        }));
+    }
     for sheet in sheets {
         for &format in &formats {
             let file = |stem: String, page| File {
@@ -189,7 +234,10 @@ fn files<'a>(sheets: &'a [Sheet], formats: &[Format]) -> Vec<File<'a>> {
                 page,
             };
             match format {
-                Format::Pdf => files.push(file(sheet.file_stem.clone(), None)),
+                Format::Pdf if together.is_empty() => {
+                    files.push(file(sheet.file_stem.clone(), None));
+                }
+                Format::Pdf => {}
                 Format::Text if sheet.kind == SheetKind::Story => {
                     files.push(file(sheet.file_stem.clone(), None));
                 }

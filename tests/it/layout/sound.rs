@@ -77,8 +77,6 @@ fn odd_club(seed: u64) -> (Club, Request) {
     for p in &mut club.participants {
         let p = std::sync::Arc::make_mut(p);
         p.tile = Length::um(30_000 + n.below(120_001) as i64);
-        p.shape = n.pick(&TileShape::ALL);
-        p.shared_tiles = n.below(4) == 0;
         p.text_pt = 10 + n.below(80) as u32;
         p.voice = n.pick(&Voice::ALL);
         p.manner.form = n.pick(&Form::ALL);
@@ -155,14 +153,21 @@ fn odd_club(seed: u64) -> (Club, Request) {
         }
         session.hand.insert(id, hand);
     }
+    // Numbers of their own, so that the clubs are otherwise what they were.
+    let mut makes = Numbers(seed ^ 0x7117);
+    for p in &mut club.participants {
+        let p = std::sync::Arc::make_mut(p);
+        p.shape = makes.pick(&TileShape::ALL);
+        p.shared_tiles = makes.below(4) == 0;
+    }
     club.rules.craft = Craft {
-        work: n.pick(&[Work::CutLaminateCut, Work::OneSheet]),
-        cutting: n.pick(&[Cutting::Trimmer, Cutting::Scissors]),
-        pouch: n.pick(&Paper::ALL),
-        sorting: n.pick(&[Sorting::ByParticipant, Sorting::ThroughTheStack]),
-        backs: n.pick(&[None, Some(Flip::Long), Some(Flip::Short)]),
-        spares: n.below(2) == 0,
-        blanks: n.below(3) as u32,
+        work: makes.pick(&[Work::CutLaminateCut, Work::OneSheet]),
+        cutting: makes.pick(&[Cutting::Trimmer, Cutting::Scissors]),
+        pouch: makes.pick(&Paper::ALL),
+        sorting: makes.pick(&[Sorting::ByParticipant, Sorting::ThroughTheStack]),
+        backs: makes.pick(&[None, Some(Flip::Long), Some(Flip::Short)]),
+        spares: makes.below(2) == 0,
+        blanks: makes.below(3) as u32,
         ..Craft::default()
     };
     let mut request = all(&club);
@@ -211,10 +216,9 @@ pub(super) fn check(club: &Club, request: &Request, laid: &Laid, what: &str) {
             "{what} twice"
         );
         assert!(!sheet.pages.is_empty() && !sheet.title.is_empty());
-        let class = if sheet.kind.is_personal() {
-            Class::Public
-        } else {
-            Class::Coordinator
+        let class = match sheet.kind {
+            SheetKind::SessionSheet | SheetKind::ChangeSheet => Class::Coordinator,
+            _ => Class::Public,
         };
         for page in &sheet.pages {
             assert_eq!(page.class, class, "{what}");
