@@ -18,6 +18,11 @@ mod flow;
 mod forms;
 mod frame;
 pub mod grid;
+mod group_card;
+mod group_wall;
+mod helper_card;
+mod helper_in;
+mod helper_out;
 pub mod ink;
 mod large_across;
 mod large_down;
@@ -30,6 +35,8 @@ mod large_words;
 mod of_today;
 pub mod plan_code;
 mod ready;
+mod roll_sheet;
+mod roll_table;
 mod session_people;
 mod session_sheet;
 mod session_table;
@@ -41,6 +48,7 @@ mod tile_face;
 mod tile_sheet;
 mod tiles;
 mod words;
+mod words_sheet;
 pub mod writer;
 
 use crate::model::club::{Club, Paper};
@@ -62,22 +70,34 @@ pub enum SheetKind {
     Cards,
     /// The story to go through before the day.
     Story,
+    /// The group's timetable as large cards for the circle.
+    GroupWall,
+    /// What one participant's helper needs to know.
+    HelperCard,
+    /// The club's songs and chants in large print, for families.
+    Words,
     /// Timetable with times, for the coordinator.
     SessionSheet,
     /// What is called off and all that follows, for the coordinator; only when something is.
     ChangeSheet,
+    /// Who is here, and how many, for the coordinator.
+    Roll,
 }
 
 impl SheetKind {
     /// All of them, in the order they are offered.
-    pub const ALL: [Self; 7] = [
+    pub const ALL: [Self; 11] = [
         Self::LargePrint,
         Self::Tiles,
         Self::BaseBoard,
         Self::Cards,
         Self::Story,
+        Self::GroupWall,
+        Self::HelperCard,
+        Self::Words,
         Self::SessionSheet,
         Self::ChangeSheet,
+        Self::Roll,
     ];
 
     /// As shown to people.
@@ -88,8 +108,12 @@ impl SheetKind {
             Self::BaseBoard => "Base board",
             Self::Cards => "Always-there cards",
             Self::Story => "Story",
+            Self::GroupWall => "Group wall",
+            Self::HelperCard => "Helper card",
+            Self::Words => "Words sheet",
             Self::SessionSheet => "Session sheet",
             Self::ChangeSheet => "Change sheet",
+            Self::Roll => "Roll sheet",
         }
     }
 
@@ -101,14 +125,21 @@ impl SheetKind {
             Self::BaseBoard => "base-board",
             Self::Cards => "cards",
             Self::Story => "story",
+            Self::GroupWall => "group-wall",
+            Self::HelperCard => "helper-card",
+            Self::Words => "words",
             Self::SessionSheet => "session",
             Self::ChangeSheet => "changes",
+            Self::Roll => "roll",
         }
     }
 
-    /// Whether there is one for each participant, or one for the whole session.
+    /// Whether there is one for each participant, or one for the whole session or the club.
     pub const fn is_personal(self) -> bool {
-        !matches!(self, Self::SessionSheet | Self::ChangeSheet)
+        !matches!(
+            self,
+            Self::GroupWall | Self::Words | Self::SessionSheet | Self::ChangeSheet | Self::Roll
+        )
     }
 }
 
@@ -192,8 +223,11 @@ pub fn lay_out(club: &Club, request: &Request) -> Laid {
         }
         done.push(kind);
         match kind {
+            SheetKind::GroupWall => sheets.push(group_wall::lay_out(&mut desk)),
+            SheetKind::Words => sheets.push(words_sheet::lay_out(&mut desk)),
             SheetKind::SessionSheet => sheets.push(session_sheet::lay_out(&mut desk)),
             SheetKind::ChangeSheet => sheets.push(change_sheet::lay_out(&mut desk)),
+            SheetKind::Roll => sheets.push(roll_sheet::lay_out(&mut desk)),
             _ => sheets.extend(people.iter().map(|p| personal(&mut desk, kind, p))),
         }
     }
@@ -211,7 +245,12 @@ fn personal(desk: &mut Desk<'_>, kind: SheetKind, person: &Person<'_>) -> Sheet 
         SheetKind::BaseBoard => base_board::lay_out(desk, person),
         SheetKind::Cards => cards::lay_out(desk, person),
         SheetKind::Story => story::lay_out(desk, person),
-        SheetKind::SessionSheet | SheetKind::ChangeSheet => Vec::new(),
+        SheetKind::HelperCard => helper_card::lay_out(desk, person),
+        SheetKind::GroupWall
+        | SheetKind::Words
+        | SheetKind::SessionSheet
+        | SheetKind::ChangeSheet
+        | SheetKind::Roll => Vec::new(),
     };
     Sheet {
         kind,

@@ -1,7 +1,7 @@
 //! The club and everything in it, and the only ways it changes.
 //!
 //! Reading order: `ids`, `language`, `privacy` (who may read what), `conditions` (what a day may
-//! bring), `club` (what is known for a season), `people` with `manner` (how a board is given),
+//! bring), `club` (what is known for a season) with `song`, `people` with `manner` (how a board is given),
 //! `standing` (what differs on every board) and `profile` (what is known about someone), `session`
 //! (one date and its timetable) with `record` (what was seen), `hand` (one evening's changes to one
 //! board), `board` (what follows from all of that), `finding` (what a check says), `limits` (what
@@ -26,4 +26,5 @@ pub mod privacy;
 pub mod profile;
 pub mod record;
 pub mod session;
+pub mod song;
 pub mod standing;

@@ -1,0 +1,180 @@
+//! The two tables of the roll: a row for each participant, and a row for each head count.
+
+use super::desk::Person;
+use super::flow::{Flow, Piece};
+use super::frame::picture;
+use super::ink;
+use super::shapes::{Look, line, rounded};
+use super::words::{TIGHT, Words};
+use super::writer::Coordinator;
+use crate::model::profile::Field;
+use crate::page::{Item, Role};
+use crate::plan::roll::Occasion;
+use crate::text::Style;
+use crate::units::{Length, Point, Rect, Size};
+
+/// Letters of the tables and of their heads.
+const PT: f64 = 10.5;
+const HEAD_PT: f64 = 9.0;
+/// Least height of a row: a box can be ticked with a cold hand.
+const ROW: Length = Length::um(6_900);
+/// Height of a count's row: figures are written in it.
+const COUNT_ROW: Length = Length::um(8_400);
+const BOX: Length = Length::um(4_400);
+const PLATE: Length = Length::um(5_900);
+/// White between columns.
+const GUTTER: Length = Length::um(2_500);
+
+/// Columns of the roll, with the share of the width that each takes.
+const PEOPLE: [(&str, f64); 6] = [
+    ("", 0.05),
+    ("Name", 0.21),
+    ("Says “here” by", 0.34),
+    ("Here", 0.09),
+    ("Not yet seen", 0.13),
+    ("Left early, at", 0.18),
+];
+
+/// Columns of the counts.
+const COUNTS: [(&str, f64); 8] = [
+    ("When", 0.23),
+    ("Time", 0.10),
+    ("Arrived", 0.10),
+    ("− left early", 0.10),
+    ("− at toilets", 0.11),
+    ("= expected here", 0.13),
+    ("Counted", 0.10),
+    ("By whom", 0.13),
+];
+
+/// Left edge and width of each column.
+fn columns<const N: usize>(shares: &[(&str, f64); N], room: Rect) -> [(Length, Length); N] {
+    let mut x = room.x;
+    shares.map(|(_, share)| {
+        let (at, w) = (x, room.w.scale(share));
+        x += w;
+        (at, w - GUTTER)
+    })
+}
+
+/// Names of columns, their feet on one line.
+fn head<const N: usize>(shares: &[(&str, f64); N], room: Rect) -> Piece {
+    let style = Style::bold(Length::pt(HEAD_PT));
+    let columns = columns(shares, room);
+    let set = shares.iter().zip(columns);
+    let words: Vec<Words> = set
+        .map(|((name, _), (_, w))| Words::wrapped(name, &style, w, TIGHT, 3))
+        .collect();
+    let height = words.iter().map(Words::height).max().unwrap_or_default();
+    let mut items = Vec::new();
+    for (words, (x, _)) in words.iter().zip(columns) {
+        items.extend(words.left(Point::new(x, height - words.height()), ink::SOFT));
+    }
+    let foot = height + Length::mm(1.2);
+    Piece::new(foot)
+        .kept()
+        .words(items)
+        .drawn(vec![rule(room, foot)])
+}
+
+fn rule(room: Rect, y: Length) -> Item {
+    let (from, to) = (Point::new(room.x, y), Point::new(room.right(), y));
+    line(from, to, ink::RULE, ink::THIN)
+}
+
+/// Adds a row for each participant.
+pub(super) fn add_people(people: &[Person<'_>], room: Rect, flow: &mut Flow<Coordinator>) {
+    flow.push(head(&PEOPLE, room));
+    for person in people {
+        let says = person.who.profile.guarded(Field::SaysHere);
+        let says = says.and_then(|s| flow.may_show(s)).map(String::as_str);
+        flow.push(person_row(person, says.unwrap_or_default(), room));
+    }
+}
+
+fn person_row(person: &Person<'_>, says: &str, room: Rect) -> Piece {
+    let columns = columns(&PEOPLE, room);
+    let bold = Style::bold(Length::pt(PT));
+    let name = Words::wrapped(person.who.name.trim(), &bold, columns[1].1, TIGHT, 2);
+    let says = Words::wrapped(
+        says.trim(),
+        &Style::regular(Length::pt(HEAD_PT + 0.5)),
+        columns[2].1,
+        TIGHT,
+        3,
+    );
+    let height = name.height().max(says.height()) + Length::mm(1.6);
+    let height = height.max(ROW);
+    let middle = height / 2;
+    let plate = Rect::new(Point::new(room.x, middle - PLATE / 2), Size::square(PLATE));
+    let look = Look::line(ink::SEAL_EDGE, ink::THIN);
+    let mark = vec![
+        rounded(plate, Length::mm(1.3), look),
+        picture(&person.mark, plate.shrink(Length::mm(0.8))),
+    ];
+    let mut drawn = vec![
+        tick_box(columns[3], middle),
+        tick_box(columns[4], middle),
+        tick_box(columns[5], middle),
+    ];
+    let write = columns[5].0 + BOX + Length::mm(2.0);
+    let foot = middle + BOX / 2;
+    let (from, to) = (Point::new(write, foot), Point::new(room.right(), foot));
+    drawn.push(line(from, to, ink::SOFT, ink::THIN));
+    drawn.push(rule(room, height));
+    let alt = format!("Mark: {}", person.mark_words);
+    let at = |column: usize| Point::new(columns[column].0, middle);
+    Piece::new(height)
+        .with(Role::Figure { alt }, None, mark)
+        .words(name.left_of_middle(at(1), ink::INK))
+        .words(says.left_of_middle(at(2), ink::INK))
+        .drawn(drawn)
+}
+
+fn tick_box((x, _): (Length, Length), middle: Length) -> Item {
+    let at = Rect::new(Point::new(x, middle - BOX / 2), Size::square(BOX));
+    rounded(at, Length::mm(0.8), Look::line(ink::SOFT, ink::LINE))
+}
+
+/// Adds a row for each head count.
+pub(super) fn add_counts(water: bool, room: Rect, flow: &mut Flow<Coordinator>) {
+    flow.push(head(&COUNTS, room));
+    let all = Occasion::ALL.into_iter();
+    for occasion in all.filter(|o| water || !o.is_of_water()) {
+        for _ in 0..occasion.lines() {
+            flow.push(count_row(occasion, room).kept());
+        }
+    }
+}
+
+fn count_row(occasion: Occasion, room: Rect) -> Piece {
+    let columns = columns(&COUNTS, room);
+    let style = Style::bold(Length::pt(PT - 0.5));
+    let words = Words::wrapped(occasion.label(), &style, columns[0].1, TIGHT, 2);
+    let height = COUNT_ROW.max(words.height() + Length::mm(1.6));
+    let middle = height / 2;
+    let h = height - Length::mm(1.4);
+    let mut drawn = Vec::new();
+    for (i, (x, w)) in columns.into_iter().enumerate().skip(1) {
+        let at = Rect {
+            x,
+            y: middle - h / 2,
+            w: if i + 1 < COUNTS.len() {
+                w
+            } else {
+                room.right() - x
+            },
+            h,
+        };
+        // What is compared stands out.
+        let stands_out = matches!(i, 5 | 6);
+        let look = match stands_out {
+            true => Look::line(ink::INK, ink::LINE),
+            false => Look::line(ink::SEAL_EDGE, ink::THIN),
+        };
+        drawn.push(rounded(at, Length::mm(1.2), look));
+    }
+    Piece::new(height)
+        .words(words.left_of_middle(Point::new(room.x, middle), ink::INK))
+        .drawn(drawn)
+}
