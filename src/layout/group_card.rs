@@ -263,7 +263,10 @@ fn draw_head(card: &Card, place: &Place, page: &mut PageWriter<Everyone>) -> Len
     page.artifact(drawn);
     page.paragraph(None, number.amid(plate.center(), ink::PAPER));
     if has_part {
-        let x = knot.x + Length::mm(4.5);
+        let x = match card.begins_part {
+            true => knot.x + Length::mm(4.5),
+            false => plate.right() + Length::mm(4.0),
+        };
         let style = Style::bold(Length::pt(SMALL_PT));
         let part = Words::wrapped(&card.part, &style, head.right() - x, TIGHT, 2);
         page.paragraph(None, part.left_of_middle(Point::new(x, middle), ink::SOFT));

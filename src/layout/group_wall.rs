@@ -230,8 +230,13 @@ fn head(
         false => format!("Cards {first} to {last} of {of}. Cut on the dashes."),
     };
     let high = metrics(&Style::bold(letters)).cap_height.to_mm();
+    let larger = match setting.frames.len() {
+        1 => "",
+        _ => " Paper the other way up has larger letters.",
+    };
     let how = format!(
-        "{cards} Letters {high:.0} mm high are read from about {:.1} m (common practice: distance ÷ 200).",
+        "{cards} Letters {high:.0} mm high are read from about {:.1} m (common practice: \
+         distance ÷ 200).{larger}",
         high * READ_FROM / 1000.0
     );
     let fitting = [8.5, 8.0, 7.0, 6.0].map(Length::pt).into_iter();

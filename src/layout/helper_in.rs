@@ -5,17 +5,16 @@
 
 use super::desk::{Desk, Person};
 use super::flow::{Flow, Piece};
-use super::session_sheet::heading_below;
 use super::words::{CLEAR, TIGHT, Words};
 use super::writer::Helper;
 use super::{ink, of_today};
 use crate::model::manner::{Finishing, Manner};
 use crate::model::privacy::Guarded;
 use crate::model::profile::{Field, Section};
+use crate::page::Role;
 use crate::story::voice::capitalised;
 use crate::story::when;
 use crate::text::Style;
-use crate::units::colour::Rgb;
 use crate::units::{Length, Point, Rect};
 
 /// Letters of the card, and of the names of facts.
@@ -27,44 +26,48 @@ const BESIDE: Length = Length::um(19_000);
 const NARROWEST_BESIDE: Length = Length::um(46_000);
 /// Longer texts are told in several pieces.
 const TALLEST: Length = Length::um(50_000);
-/// Below a fact, and above a heading.
-const BELOW: Length = Length::um(1_500);
-const ABOVE: Length = Length::um(4_000);
+/// Below a fact, and below a group of them besides.
+const BELOW: Length = Length::um(2_200);
+const BETWEEN: Length = Length::um(2_600);
+/// Height of one line, in letter sizes.
+const ONE_LINE: f64 = 1.04;
+/// Letters of headings.
+const HEADING_PT: f64 = 12.5;
+const NAME_HEADING_PT: f64 = 16.0;
 
 /// What a helper is told where there is a plan for someone's health: who holds it, nothing else.
 const ALERT: &str = "There is a plan to know about: see the plan held by the coordinator.";
 
 /// Adds everything, for a column.
 pub(super) fn add(desk: &Desk<'_>, person: &Person<'_>, room: Rect, flow: &mut Flow<Helper>) {
-    let name = Words::wrapped(person.who.name.trim(), &bold(15.0), room.w, TIGHT, 3);
-    flow.push(Piece::new(name.height() + Length::mm(2.0)).kept().with(
-        crate::page::Role::Heading(2),
-        None,
-        name.left(Point::new(room.x, Length::ZERO), ink::INK),
-    ));
-    let alert = text(person, Field::AlertMarker, flow).is_some();
-    if alert {
-        add_text(ALERT, &bold(PT), ink::INK, room, flow);
+    let column = Column(room);
+    let mut first = vec![column.heading(person.who.name.trim(), NAME_HEADING_PT)];
+    if text(person, Field::AlertMarker, flow).is_some() {
+        first.extend(column.text(ALERT, &bold(PT)));
     }
     for hard in of_today::hard(desk, person, flow) {
-        add_text(&capitalised(&hard), &bold(PT), ink::INK, room, flow);
+        first.extend(column.text(&capitalised(&hard), &bold(PT)));
     }
     let note = shown(&person.who.helper_note, flow);
-    if let Some(note) = note {
-        add_text(&note, &regular(), ink::INK, room, flow);
-    }
+    first.extend(note.map_or_else(Vec::new, |note| column.text(&note, &regular())));
+    let mut groups = vec![first];
     for section in Section::ALL {
         let facts = facts(desk, person, section, flow);
         if !facts.is_empty() {
-            flow.push(heading(section.label(), room));
-            for (name, value) in facts {
-                add_fact(&name, &value, room, flow);
-            }
+            let mut group = vec![column.heading(section.label(), HEADING_PT)];
+            let facts = facts.iter();
+            group.extend(facts.flat_map(|(name, value)| column.fact(name, value)));
+            groups.push(group);
         }
     }
-    flow.push(heading("At every change", room));
-    for line in teaching(person) {
-        add_text(&line, &regular(), ink::INK, room, flow);
+    groups.push(teaching(person, &column));
+    for mut group in groups {
+        if let Some(last) = group.last_mut() {
+            last.height += BETWEEN;
+        }
+        for piece in group {
+            flow.push(piece);
+        }
     }
 }
 
@@ -74,10 +77,6 @@ fn regular() -> Style {
 
 fn bold(pt: f64) -> Style {
     Style::bold(Length::pt(pt))
-}
-
-fn heading(words: &str, room: Rect) -> Piece {
-    heading_below(ABOVE, words, room)
 }
 
 /// A text, if a helper may see it and there is one.
@@ -153,8 +152,8 @@ fn favourites(desk: &Desk<'_>, person: &Person<'_>) -> Option<(String, String)> 
 }
 
 /// How the board is used at every change: common practice in teaching visual schedules, in our own
-/// words.
-fn teaching(person: &Person<'_>) -> Vec<String> {
+/// words. It is not torn apart.
+fn teaching(person: &Person<'_>, column: &Column) -> Vec<Piece> {
     let name = person.who.name.trim();
     let (finish, only) = match person.who.manner.finishing {
         Finishing::Pouch => (
@@ -168,51 +167,93 @@ fn teaching(person: &Person<'_>) -> Vec<String> {
         ),
         Finishing::Tick => ("tick it", "ticks"),
     };
-    vec![
-        "1. Give the cue. Go to the board together.".to_owned(),
-        "2. Point to what was done, say its name, wait.".to_owned(),
-        format!("3. If help is wanted, help to {finish}."),
-        "4. Point to what is next, say its name, go there.".to_owned(),
+    let steps = [
+        "Give the cue. Go to the board together.".to_owned(),
+        "Point to what was done, say its name, wait.".to_owned(),
+        format!("If help is wanted, help to {finish}."),
+        "Point to what is next, say its name, go there.".to_owned(),
+    ];
+    let rules = [
         format!("Only {name} {only}. Offer, point and wait."),
         "Use the board for every change, also when all is easy.".to_owned(),
         "Few words, always the same. Wait before you say them again.".to_owned(),
-    ]
-}
-
-/// A fact: a short name with its text beside it, or the text below its name.
-fn add_fact(name: &str, value: &str, room: Rect, flow: &mut Flow<Helper>) {
-    let named = Words::line(name, &bold(NAME_PT), BESIDE - Length::mm(1.5));
-    let x = room.x + BESIDE;
-    let beside = Words::wrapped(value, &regular(), room.right() - x, CLEAR, usize::MAX);
-    let fits = !named.cut && !beside.cut && beside.height() <= TALLEST;
-    if fits && room.w >= NARROWEST_BESIDE {
-        let down = Length::pt(PT - NAME_PT).scale(0.78);
-        let piece = Piece::new(beside.height().max(named.height()) + BELOW)
-            .words(named.left(Point::new(room.x, down), ink::SOFT))
-            .words(beside.left(Point::new(x, Length::ZERO), ink::INK));
-        return flow.push(piece);
+    ];
+    let mut all = vec![column.heading("At every change", HEADING_PT)];
+    let steps = steps.iter().enumerate();
+    all.extend(steps.map(|(i, words)| column.item(&format!("{}.", i + 1), words)));
+    for rule in &rules {
+        all.extend(column.text(rule, &regular()));
     }
-    let named = Words::wrapped(name, &bold(NAME_PT), room.w, TIGHT, 3);
-    let at = Point::new(room.x, Length::ZERO);
-    flow.push(
-        Piece::new(named.height() + Length::mm(0.5))
-            .kept()
-            .words(named.left(at, ink::SOFT)),
-    );
-    add_text(value, &regular(), ink::INK, room, flow);
+    let last = all.len() - 1;
+    for piece in &mut all[..last] {
+        piece.keep_with_next = true;
+    }
+    all
 }
 
-/// A text as wide as the column, in several pieces if it is long.
-fn add_text(words: &str, style: &Style, colour: Rgb, room: Rect, flow: &mut Flow<Helper>) {
-    let mut words = Words::wrapped(words, style, room.w, CLEAR, usize::MAX);
-    while !words.is_empty() {
-        let (now, later) = words.split_at_height(TALLEST.min(room.h));
-        let below = match later.is_empty() {
-            true => BELOW,
-            false => style.size.scale(CLEAR - 1.04),
-        };
-        let items = now.left(Point::new(room.x, Length::ZERO), colour);
-        flow.push(Piece::new(now.height() + below).words(items));
-        words = later;
+/// The column for which pieces are made.
+struct Column(Rect);
+
+impl Column {
+    fn heading(&self, words: &str, pt: f64) -> Piece {
+        let words = Words::wrapped(words, &bold(pt), self.0.w, TIGHT, 3);
+        let at = Point::new(self.0.x, Length::ZERO);
+        Piece::new(words.height() + Length::mm(1.8)).kept().with(
+            Role::Heading(2),
+            None,
+            words.left(at, ink::INK),
+        )
+    }
+
+    /// A fact: a short name with its text beside it, or the text below its name.
+    fn fact(&self, name: &str, value: &str) -> Vec<Piece> {
+        let room = self.0;
+        let named = Words::line(name, &bold(NAME_PT), BESIDE - Length::mm(1.5));
+        let x = room.x + BESIDE;
+        let beside = Words::wrapped(value, &regular(), room.right() - x, CLEAR, usize::MAX);
+        let fits = !named.cut && !beside.cut && beside.height() <= TALLEST;
+        if fits && room.w >= NARROWEST_BESIDE {
+            let down = Length::pt(PT - NAME_PT).scale(0.78);
+            let piece = Piece::new(beside.height().max(named.height()) + BELOW)
+                .words(named.left(Point::new(room.x, down), ink::SOFT))
+                .words(beside.left(Point::new(x, Length::ZERO), ink::INK));
+            return vec![piece];
+        }
+        let named = Words::wrapped(name, &bold(NAME_PT), room.w, TIGHT, 3);
+        let at = Point::new(room.x, Length::ZERO);
+        let named = Piece::new(named.height() + Length::mm(0.5))
+            .kept()
+            .words(named.left(at, ink::SOFT));
+        let mut all = vec![named];
+        all.extend(self.text(value, &regular()));
+        all
+    }
+
+    /// A number with words beside it.
+    fn item(&self, number: &str, words: &str) -> Piece {
+        let indent = Length::mm(5.5);
+        let words = Words::wrapped(words, &regular(), self.0.w - indent, CLEAR, 12);
+        let number = Words::line(number, &bold(PT), indent);
+        let at = |x: Length| Point::new(self.0.x + x, Length::ZERO);
+        Piece::new(words.height() + BELOW)
+            .words(number.left(at(Length::ZERO), ink::SOFT))
+            .words(words.left(at(indent), ink::INK))
+    }
+
+    /// A text as wide as the column, in several pieces if it is long.
+    fn text(&self, words: &str, style: &Style) -> Vec<Piece> {
+        let mut words = Words::wrapped(words, style, self.0.w, CLEAR, usize::MAX);
+        let mut pieces = Vec::new();
+        while !words.is_empty() {
+            let (now, later) = words.split_at_height(TALLEST.min(self.0.h));
+            let below = match later.is_empty() {
+                true => BELOW,
+                false => style.size.scale(CLEAR - ONE_LINE),
+            };
+            let items = now.left(Point::new(self.0.x, Length::ZERO), ink::INK);
+            pieces.push(Piece::new(now.height() + below).words(items));
+            words = later;
+        }
+        pieces
     }
 }

@@ -81,7 +81,7 @@ fn fact(name: &str, value: &str, style: &Style, room: Rect) -> Piece {
     let value = Words::wrapped(value, style, room.right() - x, CLEAR, LINES);
     let h = value.height().max(name.height()).max(Length::mm(6.0));
     let first = style.size.scale(1.04).max(name.height()) / 2;
-    let piece = Piece::new(h + Length::mm(2.0))
+    let piece = Piece::new(h + Length::mm(2.6))
         .words(name.left_of_middle(Point::new(room.x, first), ink::SOFT));
     if value.is_empty() {
         let y = h - Length::mm(0.5);

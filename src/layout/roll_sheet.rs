@@ -4,10 +4,11 @@
 use super::desk::{Desk, Person};
 use super::flow::{Flow, Piece};
 use super::frame::{self, Footer, Header};
+use super::roll_table::{self, Rows};
 use super::session_sheet::heading_below;
 use super::words::{CLEAR, Words};
 use super::writer::{Coordinator, PageWriter};
-use super::{Sheet, SheetKind, Turn, ink, plan_code, roll_table};
+use super::{Sheet, SheetKind, Turn, ink, plan_code};
 use crate::model::session::Slot;
 use crate::plan::roll::Count;
 use crate::story::when;
@@ -75,11 +76,14 @@ fn pages(desk: &Desk<'_>, people: &[Person<'_>], date: &str) -> Vec<crate::page:
         frame::draw(&mut writer, size, &header, &footer);
         writer
     };
-    let pages = flow(desk, people, room).into_pages(room, begin);
+    let settings = Rows::all().map(|rows| flow(desk, people, rows, room));
+    // The roomiest of those that take the fewest pages.
+    let shortest = settings.min_by_key(|flow| flow.pages_needed(room.h, 1));
+    let pages = shortest.map_or_else(Vec::new, |flow| flow.into_pages(room, begin));
     pages.into_iter().map(PageWriter::finish).collect()
 }
 
-fn flow(desk: &Desk<'_>, people: &[Person<'_>], room: Rect) -> Flow<Coordinator> {
+fn flow(desk: &Desk<'_>, people: &[Person<'_>], rows: Rows, room: Rect) -> Flow<Coordinator> {
     let mut flow = Flow::new();
     let expected = match people.len() {
         1 => "1 participant is expected.".to_owned(),
@@ -87,7 +91,7 @@ fn flow(desk: &Desk<'_>, people: &[Person<'_>], room: Rect) -> Flow<Coordinator>
     };
     let rule = "No answer is not absent: tick “not yet seen”, go and look, ask again.";
     flow.push(line(&format!("{expected} {rule}"), PT, room).kept());
-    roll_table::add_people(people, room, &mut flow);
+    roll_table::add_people(people, rows.person, room, &mut flow);
     let away: Vec<&str> = desk
         .club
         .participants
@@ -103,9 +107,9 @@ fn flow(desk: &Desk<'_>, people: &[Person<'_>], room: Rect) -> Flow<Coordinator>
     flow.push(line(&how_counted(), SMALL_PT, room).kept());
     let in_water = |s: &Slot| s.off.is_none() && desk.club.in_water(s.activity);
     let water = desk.session.timetable.iter().any(in_water);
-    roll_table::add_counts(water, room, &mut flow);
+    roll_table::add_counts(water, rows.count, room, &mut flow);
     let look = "A difference of any size, more or fewer: stop and look, then count again.";
-    flow.push(line(look, PT, room).kept());
+    flow.push(line_below(Length::mm(2.0), look, &Style::bold(Length::pt(PT)), room).kept());
     let paper = "Print on waterproof paper or keep it in a clear sleeve; write with a pencil or a wax marker.";
     flow.push(line(paper, SMALL_PT, room));
     flow
@@ -126,8 +130,12 @@ fn how_counted() -> String {
 }
 
 fn line(words: &str, pt: f64, room: Rect) -> Piece {
-    let style = Style::regular(Length::pt(pt));
-    let words = Words::wrapped(words, &style, room.w, CLEAR, 4);
-    let at = Point::new(room.x, Length::ZERO);
-    Piece::new(words.height() + Length::mm(1.8)).words(words.left(at, ink::INK))
+    line_below(Length::ZERO, words, &Style::regular(Length::pt(pt)), room)
+}
+
+/// The same with so much white above.
+fn line_below(space: Length, words: &str, style: &Style, room: Rect) -> Piece {
+    let words = Words::wrapped(words, style, room.w, CLEAR, 4);
+    let at = Point::new(room.x, space);
+    Piece::new(space + words.height() + Length::mm(1.8)).words(words.left(at, ink::INK))
 }

@@ -13,13 +13,28 @@ use crate::plan::roll::Occasion;
 use crate::text::Style;
 use crate::units::{Length, Point, Rect, Size};
 
+/// How high rows are.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Rows {
+    /// Of the roll: a box is ticked with a cold hand.
+    pub person: Length,
+    /// Of a count: figures are written in it.
+    pub count: Length,
+}
+
+impl Rows {
+    /// All of them, the roomiest first.
+    pub fn all() -> impl Iterator<Item = Self> {
+        (0..=6).rev().map(|more| Self {
+            person: Length::mm(6.6) + Length::mm(0.7) * more,
+            count: Length::mm(8.0) + Length::mm(0.6) * more,
+        })
+    }
+}
+
 /// Letters of the tables and of their heads.
 const PT: f64 = 10.5;
 const HEAD_PT: f64 = 9.0;
-/// Least height of a row: a box can be ticked with a cold hand.
-const ROW: Length = Length::um(6_900);
-/// Height of a count's row: figures are written in it.
-const COUNT_ROW: Length = Length::um(8_400);
 const BOX: Length = Length::um(4_400);
 const PLATE: Length = Length::um(5_900);
 /// White between columns.
@@ -83,16 +98,21 @@ fn rule(room: Rect, y: Length) -> Item {
 }
 
 /// Adds a row for each participant.
-pub(super) fn add_people(people: &[Person<'_>], room: Rect, flow: &mut Flow<Coordinator>) {
+pub(super) fn add_people(
+    people: &[Person<'_>],
+    row: Length,
+    room: Rect,
+    flow: &mut Flow<Coordinator>,
+) {
     flow.push(head(&PEOPLE, room));
     for person in people {
         let says = person.who.profile.guarded(Field::SaysHere);
         let says = says.and_then(|s| flow.may_show(s)).map(String::as_str);
-        flow.push(person_row(person, says.unwrap_or_default(), room));
+        flow.push(person_row(person, says.unwrap_or_default(), row, room));
     }
 }
 
-fn person_row(person: &Person<'_>, says: &str, room: Rect) -> Piece {
+fn person_row(person: &Person<'_>, says: &str, row: Length, room: Rect) -> Piece {
     let columns = columns(&PEOPLE, room);
     let bold = Style::bold(Length::pt(PT));
     let name = Words::wrapped(person.who.name.trim(), &bold, columns[1].1, TIGHT, 2);
@@ -104,7 +124,7 @@ fn person_row(person: &Person<'_>, says: &str, room: Rect) -> Piece {
         3,
     );
     let height = name.height().max(says.height()) + Length::mm(1.6);
-    let height = height.max(ROW);
+    let height = height.max(row);
     let middle = height / 2;
     let plate = Rect::new(Point::new(room.x, middle - PLATE / 2), Size::square(PLATE));
     let look = Look::line(ink::SEAL_EDGE, ink::THIN);
@@ -137,21 +157,21 @@ fn tick_box((x, _): (Length, Length), middle: Length) -> Item {
 }
 
 /// Adds a row for each head count.
-pub(super) fn add_counts(water: bool, room: Rect, flow: &mut Flow<Coordinator>) {
+pub(super) fn add_counts(water: bool, row: Length, room: Rect, flow: &mut Flow<Coordinator>) {
     flow.push(head(&COUNTS, room));
     let all = Occasion::ALL.into_iter();
     for occasion in all.filter(|o| water || !o.is_of_water()) {
         for _ in 0..occasion.lines() {
-            flow.push(count_row(occasion, room).kept());
+            flow.push(count_row(occasion, row, room).kept());
         }
     }
 }
 
-fn count_row(occasion: Occasion, room: Rect) -> Piece {
+fn count_row(occasion: Occasion, row: Length, room: Rect) -> Piece {
     let columns = columns(&COUNTS, room);
     let style = Style::bold(Length::pt(PT - 0.5));
     let words = Words::wrapped(occasion.label(), &style, columns[0].1, TIGHT, 2);
-    let height = COUNT_ROW.max(words.height() + Length::mm(1.6));
+    let height = row.max(words.height() + Length::mm(1.6));
     let middle = height / 2;
     let h = height - Length::mm(1.4);
     let mut drawn = Vec::new();

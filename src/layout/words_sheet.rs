@@ -20,7 +20,7 @@ use crate::units::{Length, Point, Rect, Size};
 /// paper, in points for each millimetre of the width.
 const SMALLEST_PT: f64 = 18.0;
 const LARGEST_PT: f64 = 30.0;
-const PT_PER_MM: f64 = 0.11;
+const PT_PER_MM: f64 = 0.125;
 /// A title, in letters of the words.
 const TITLE: f64 = 1.35;
 /// White below a title and a verse, in letters of the words.

@@ -64,7 +64,7 @@ impl Occasion {
         match self {
             Self::Arrival => "At arrival",
             Self::BeforeWater => "Before the water",
-            Self::HelperChange => "Helpers change in the water",
+            Self::HelperChange => "Change of helpers",
             Self::LeavingWater => "Leaving the water",
             Self::AfterToilets => "After toilets",
             Self::BeforeLeaving => "Before leaving",

@@ -46,7 +46,7 @@ fn by_mark_by_name_and_for_all() {
 #[test]
 fn every_sheet_and_kind_of_file() {
     let all = printed(&["--for", "kite"]);
-    assert_eq!(all.len(), 7, "{all:?}");
+    assert_eq!(all.len(), 11, "{all:?}");
     let words = [
         "--for",
         "kite",

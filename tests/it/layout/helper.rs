@@ -60,12 +60,11 @@ fn a_card_holds_what_is_for_a_helper_and_nothing_of_the_coordinators() {
                 assert!(!text.contains(&format!("zq{i}xsealednoteq")));
                 for field in Field::ALL {
                     let open = field.class() <= Class::Helper && field != Field::AlertMarker;
-                    let wanted = p.id == here && open && paper == Paper::A4;
+                    let wanted = p.id == here && open;
                     let found = text.contains(&planted(i, field));
-                    assert!(
-                        found == wanted || (paper == Paper::A5 && !found),
-                        "{field:?} of {i}"
-                    );
+                    // On narrow paper a long word is torn.
+                    let fine = found == wanted || (paper == Paper::A5 && !found);
+                    assert!(fine, "{field:?} of {i} on {paper:?}");
                 }
             }
             assert!(
