@@ -225,9 +225,10 @@ fn head(
     let title = format!("Group wall · {}", session_name(desk.session));
     let title = Words::line(&title, &Style::bold(Length::pt(11.0)), width);
     page.heading(1, title.left(Point::new(x, Length::mm(5.0)), ink::INK));
-    let cards = match first == last {
-        true => format!("Card {first} of {of}."),
-        false => format!("Cards {first} to {last} of {of}. Cut on the dashes."),
+    let cards = match last - first {
+        0 => format!("Card {first} of {of}."),
+        1 => format!("Cards {first} and {last} of {of}. Cut on the dashes."),
+        _ => format!("Cards {first} to {last} of {of}. Cut on the dashes."),
     };
     let high = metrics(&Style::bold(letters)).cap_height.to_mm();
     let larger = match setting.frames.len() {

@@ -107,7 +107,7 @@ fn begin(
         mark_words: &person.mark_words,
         title: match number {
             1 => "Helper card",
-            _ => "Helper card goes on",
+            _ => "Card goes on",
         },
         below: &below,
     };

@@ -101,7 +101,8 @@ fn flow(desk: &Desk<'_>, people: &[Person<'_>], rows: Rows, room: Rect) -> Flow<
         .collect();
     if !away.is_empty() {
         let words = format!("Not expected today: {}.", away.join(", "));
-        flow.push(line(&words, SMALL_PT, room));
+        let style = Style::regular(Length::pt(SMALL_PT));
+        flow.push(line_below(Length::mm(1.4), &words, &style, room));
     }
     flow.push(heading_below(Length::mm(3.0), "Head counts", room));
     flow.push(line(&how_counted(), SMALL_PT, room).kept());

@@ -39,6 +39,10 @@ const BOX: Length = Length::um(4_400);
 const PLATE: Length = Length::um(5_900);
 /// White between columns.
 const GUTTER: Length = Length::um(2_500);
+/// Narrower pages have tighter columns, and smaller letters above them.
+const NARROW: Length = Length::um(150_000);
+const NARROW_GUTTER: Length = Length::um(1_200);
+const NARROW_HEAD_PT: f64 = 7.5;
 
 /// Columns of the roll, with the share of the width that each takes.
 const PEOPLE: [(&str, f64); 6] = [
@@ -62,19 +66,53 @@ const COUNTS: [(&str, f64); 8] = [
     ("By whom", 0.13),
 ];
 
+/// The same on a narrow page.
+const NARROW_COUNTS: [(&str, f64); 8] = [
+    ("When", 0.18),
+    ("Time", 0.09),
+    ("Arrived", 0.115),
+    ("− left early", 0.10),
+    ("− at toilets", 0.105),
+    ("= expected here", 0.135),
+    ("Counted", 0.125),
+    ("By whom", 0.15),
+];
+
+fn counts_of(room: Rect) -> &'static [(&'static str, f64); 8] {
+    if is_narrow(room) {
+        &NARROW_COUNTS
+    } else {
+        &COUNTS
+    }
+}
+
+fn is_narrow(room: Rect) -> bool {
+    room.w < NARROW
+}
+
 /// Left edge and width of each column.
 fn columns<const N: usize>(shares: &[(&str, f64); N], room: Rect) -> [(Length, Length); N] {
     let mut x = room.x;
     shares.map(|(_, share)| {
         let (at, w) = (x, room.w.scale(share));
         x += w;
-        (at, w - GUTTER)
+        let gutter = if is_narrow(room) {
+            NARROW_GUTTER
+        } else {
+            GUTTER
+        };
+        (at, w - gutter)
     })
 }
 
 /// Names of columns, their feet on one line.
 fn head<const N: usize>(shares: &[(&str, f64); N], room: Rect) -> Piece {
-    let style = Style::bold(Length::pt(HEAD_PT));
+    let pt = if is_narrow(room) {
+        NARROW_HEAD_PT
+    } else {
+        HEAD_PT
+    };
+    let style = Style::bold(Length::pt(pt));
     let columns = columns(shares, room);
     let set = shares.iter().zip(columns);
     let words: Vec<Words> = set
@@ -115,7 +153,8 @@ pub(super) fn add_people(
 fn person_row(person: &Person<'_>, says: &str, row: Length, room: Rect) -> Piece {
     let columns = columns(&PEOPLE, room);
     let bold = Style::bold(Length::pt(PT));
-    let name = Words::wrapped(person.who.name.trim(), &bold, columns[1].1, TIGHT, 2);
+    let name_width = columns[1].1 - Length::mm(2.0);
+    let name = Words::wrapped(person.who.name.trim(), &bold, name_width, TIGHT, 2);
     let says = Words::wrapped(
         says.trim(),
         &Style::regular(Length::pt(HEAD_PT + 0.5)),
@@ -143,10 +182,11 @@ fn person_row(person: &Person<'_>, says: &str, row: Length, room: Rect) -> Piece
     drawn.push(line(from, to, ink::SOFT, ink::THIN));
     drawn.push(rule(room, height));
     let alt = format!("Mark: {}", person.mark_words);
+    let name_x = columns[1].0.max(plate.right() + Length::mm(2.0));
     let at = |column: usize| Point::new(columns[column].0, middle);
     Piece::new(height)
         .with(Role::Figure { alt }, None, mark)
-        .words(name.left_of_middle(at(1), ink::INK))
+        .words(name.left_of_middle(Point::new(name_x, middle), ink::INK))
         .words(says.left_of_middle(at(2), ink::INK))
         .drawn(drawn)
 }
@@ -158,7 +198,7 @@ fn tick_box((x, _): (Length, Length), middle: Length) -> Item {
 
 /// Adds a row for each head count.
 pub(super) fn add_counts(water: bool, row: Length, room: Rect, flow: &mut Flow<Coordinator>) {
-    flow.push(head(&COUNTS, room));
+    flow.push(head(counts_of(room), room));
     let all = Occasion::ALL.into_iter();
     for occasion in all.filter(|o| water || !o.is_of_water()) {
         for _ in 0..occasion.lines() {
@@ -168,7 +208,7 @@ pub(super) fn add_counts(water: bool, row: Length, room: Rect, flow: &mut Flow<C
 }
 
 fn count_row(occasion: Occasion, row: Length, room: Rect) -> Piece {
-    let columns = columns(&COUNTS, room);
+    let columns = columns(counts_of(room), room);
     let style = Style::bold(Length::pt(PT - 0.5));
     let words = Words::wrapped(occasion.label(), &style, columns[0].1, TIGHT, 2);
     let height = row.max(words.height() + Length::mm(1.6));

@@ -43,7 +43,8 @@ fn one(ui: &mut Ui, desk: &mut Desk<'_>, song: &Arc<Song>, place: (usize, usize)
     row(ui, |ui| {
         block(ui, "Title", 300.0, theme::CONTROL, |ui| {
             let width = ui.available_width();
-            let f = Field::new(id("title"), "Title of the song", &song.title);
+            let label = format!("Title of {}", song.title);
+            let f = Field::new(id("title"), &label, &song.title);
             if let Some(title) = f.show(ui, desk.drafts, width) {
                 next.title = title;
             }

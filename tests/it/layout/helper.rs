@@ -152,7 +152,7 @@ fn what_does_not_fit_goes_on_on_a_further_card() {
     });
     assert!(sheet.pages.len() > 2);
     for (i, page) in sheet.pages.iter().enumerate() {
-        let goes_on = dump(page).contains("Helper card goes on");
+        let goes_on = dump(page).contains("Card goes on");
         assert_eq!(goes_on, i > 0, "page {i}");
     }
 }
