@@ -67,6 +67,13 @@ impl Piece {
     }
 }
 
+/// What stands in some columns of one page, for readers of one class.
+#[derive(Debug)]
+pub struct Share<A> {
+    pub(super) blocks: Vec<Block>,
+    readers: PhantomData<A>,
+}
+
 /// Pieces in order, for readers of one class: what is kept for a more closed class cannot be read
 /// while they are put together.
 #[derive(Debug)]
@@ -115,27 +122,41 @@ impl<A: Audience> Flow<A> {
         columns: &[Rect],
         begin: impl Fn(usize, usize) -> PageWriter<A>,
     ) -> Vec<PageWriter<A>> {
+        let shares = self.into_shares(columns);
+        let count = shares.len();
+        let pages = shares.into_iter().enumerate().map(|(i, share)| {
+            let mut page = begin(i + 1, count);
+            page.put_all(share);
+            page
+        });
+        pages.collect()
+    }
+
+    /// What stands in the columns of each page, for pages that hold more than these columns.
+    pub fn into_shares(self, columns: &[Rect]) -> Vec<Share<A>> {
         let Some(first) = columns.first() else {
             return Vec::new();
         };
         let breaks = self.breaks(first.h);
-        let count = breaks.len().div_ceil(columns.len());
         let mut pieces = self.pieces.into_iter();
-        let mut pages = Vec::with_capacity(count);
-        for (i, breaks_here) in breaks.chunks(columns.len()).enumerate() {
-            let mut page = begin(i + 1, count);
+        let mut shares = Vec::new();
+        for breaks_here in breaks.chunks(columns.len()) {
+            let mut share = Share {
+                blocks: Vec::new(),
+                readers: PhantomData,
+            };
             for (column, pieces_here) in columns.iter().zip(breaks_here) {
                 let mut y = column.y;
                 for piece in pieces.by_ref().take(*pieces_here) {
                     for block in piece.blocks {
-                        page.put(moved(block, column.x - first.x, y));
+                        share.blocks.push(moved(block, column.x - first.x, y));
                     }
                     y += piece.height;
                 }
             }
-            pages.push(page);
+            shares.push(share);
         }
-        pages
+        shares
     }
 
     /// How many pieces stand on each page.

@@ -90,6 +90,12 @@ pub fn draw<A: Audience>(
     header: &Header<'_>,
     footer: &Footer,
 ) {
+    draw_header(page, size.w, header);
+    draw_footer(page, size, footer);
+}
+
+/// Puts a header at the top of a page, as wide as this part of the page.
+pub fn draw_header<A: Audience>(page: &mut PageWriter<A>, width: Length, header: &Header<'_>) {
     let m = EDGE;
     let mut x = m;
     if let Some(mark) = header.mark {
@@ -97,14 +103,13 @@ pub fn draw<A: Audience>(
         draw_mark(page, plate, mark, header.mark_words);
         x = plate.right() + Length::mm(4.5);
     }
-    let room = size.w - m - x;
+    let room = width - m - x;
     let title = Words::line(header.title, &Style::bold(Length::pt(21.0)), room);
     let below = below(header.below, room);
     let top = m - Length::mm(0.4);
     page.heading(1, title.left(Point::new(x, top), ink::INK));
     let y = top + title.height().max(Length::mm(7.5)) + Length::mm(0.4);
     page.paragraph(None, below.left(Point::new(x, y), ink::SOFT));
-    draw_footer(page, size, footer);
 }
 
 /// The line below the title, in smaller letters if it is long.

@@ -17,7 +17,12 @@ mod flow;
 mod forms;
 mod frame;
 pub mod grid;
+mod group_card;
+mod group_wall;
 mod guides;
+mod helper_card;
+mod helper_in;
+mod helper_out;
 pub mod ink;
 mod large_across;
 mod large_down;
@@ -32,6 +37,8 @@ mod of_today;
 pub mod packing;
 pub mod plan_code;
 mod ready;
+mod roll_sheet;
+mod roll_table;
 mod session_people;
 mod session_sheet;
 mod session_table;
@@ -42,6 +49,7 @@ mod strand;
 mod strips;
 mod tile_face;
 mod words;
+mod words_sheet;
 pub mod writer;
 
 use crate::model::club::{Club, Paper};
@@ -65,10 +73,18 @@ pub enum SheetKind {
     Cards,
     /// The story to go through before the day.
     Story,
+    /// The group's timetable as large cards for the circle.
+    GroupWall,
+    /// What one participant's helper needs to know.
+    HelperCard,
+    /// The club's songs and chants in large print, for families.
+    Words,
     /// Timetable with times, for the coordinator.
     SessionSheet,
     /// What is called off and all that follows, for the coordinator; only when something is.
     ChangeSheet,
+    /// Who is here, and how many, for the coordinator.
+    Roll,
     /// How much there is to print and to make, and what to do step by step.
     PrintRun,
     /// Every sheet of tiles and every pouch with its cuts numbered.
@@ -85,14 +101,18 @@ pub enum SheetKind {
 
 impl SheetKind {
     /// All of them, in the order they are offered.
-    pub const ALL: [Self; 13] = [
+    pub const ALL: [Self; 17] = [
         Self::LargePrint,
         Self::Tiles,
         Self::BaseBoard,
         Self::Cards,
         Self::Story,
+        Self::GroupWall,
+        Self::HelperCard,
+        Self::Words,
         Self::SessionSheet,
         Self::ChangeSheet,
+        Self::Roll,
         Self::PrintRun,
         Self::CutList,
         Self::PouchGuide,
@@ -115,8 +135,12 @@ impl SheetKind {
             Self::BaseBoard => "Base board",
             Self::Cards => "Always-there cards",
             Self::Story => "Story",
+            Self::GroupWall => "Group wall",
+            Self::HelperCard => "Helper card",
+            Self::Words => "Words sheet",
             Self::SessionSheet => "Session sheet",
             Self::ChangeSheet => "Change sheet",
+            Self::Roll => "Roll sheet",
             Self::PrintRun => "Print run",
             Self::CutList => "Cut list",
             Self::PouchGuide => "Pouch guide",
@@ -134,8 +158,12 @@ impl SheetKind {
             Self::BaseBoard => "base-board",
             Self::Cards => "cards",
             Self::Story => "story",
+            Self::GroupWall => "group-wall",
+            Self::HelperCard => "helper-card",
+            Self::Words => "words",
             Self::SessionSheet => "session",
             Self::ChangeSheet => "changes",
+            Self::Roll => "roll",
             Self::PrintRun => "print-run",
             Self::CutList => "cut-list",
             Self::PouchGuide => "pouch-guide",
@@ -146,11 +174,16 @@ impl SheetKind {
     }
 
     /// Whether it is for participants who are chosen, each or together; the others are for the whole
-    /// session.
+    /// session or the club.
     pub const fn is_personal(self) -> bool {
         !matches!(
             self,
-            Self::SessionSheet | Self::ChangeSheet | Self::TestPage
+            Self::GroupWall
+                | Self::Words
+                | Self::SessionSheet
+                | Self::ChangeSheet
+                | Self::Roll
+                | Self::TestPage
         )
     }
 
@@ -331,7 +364,10 @@ fn of_making(
 /// A sheet for the session, or one for each of the people.
 fn of_kind(desk: &mut Desk<'_>, kind: SheetKind, people: &[Person<'_>]) -> Vec<Sheet> {
     match kind {
+        SheetKind::GroupWall => vec![group_wall::lay_out(desk)],
+        SheetKind::Words => vec![words_sheet::lay_out(desk)],
         SheetKind::SessionSheet => vec![session_sheet::lay_out(desk)],
+        SheetKind::Roll => vec![roll_sheet::lay_out(desk)],
         SheetKind::ChangeSheet => vec![change_sheet::lay_out(desk)],
         SheetKind::TestPage => vec![guides::test_page::lay_out(desk)],
         _ => people
@@ -346,6 +382,7 @@ fn personal(desk: &mut Desk<'_>, kind: SheetKind, person: &Person<'_>) -> Option
         SheetKind::LargePrint => large_print::lay_out(desk, person),
         SheetKind::BaseBoard => base_board::lay_out(desk, person),
         SheetKind::Story => story::lay_out(desk, person),
+        SheetKind::HelperCard => helper_card::lay_out(desk, person),
         _ => return None,
     };
     Some(Sheet {

@@ -1,10 +1,11 @@
 //! A short code for what is on a board, so that old and new tiles are not mixed. It changes when a
 //! tile, the order, a word or a size changes, and only then: not with the date, a time or a helper.
 
-use crate::model::board::{Board, StepState};
+use crate::model::board::{Board, StepState, shown};
 use crate::model::club::Club;
 use crate::model::manner::{Finishing, Form, Reach, Run};
 use crate::model::people::{Age, Participant, Skin};
+use crate::model::session::Session;
 use crate::story::{self, cards};
 
 /// Letters and digits that cannot be taken for one another, and no vowels, so that no words come
@@ -28,6 +29,40 @@ pub fn of_boards<'a>(
     let mut hash = Fnv::new();
     for (board, who) in boards {
         add_board(&mut hash, club, board, who);
+    }
+    hash.code()
+}
+
+/// The code of the group's timetable, for what hangs in the circle.
+pub fn of_timetable(club: &Club, session: &Session) -> String {
+    let mut hash = Fnv::new();
+    for slot in &session.timetable {
+        let instead = slot.off.and_then(|o| o.instead);
+        for id in [Some(slot.activity), instead] {
+            let activity = id.and_then(|id| club.activity(id));
+            hash.words(activity.map_or("", |a| a.symbol.as_str()));
+            hash.words(activity.map_or("", |a| a.label.as_str()));
+        }
+        hash.words(club.part(slot.part).map_or("", |p| &p.name));
+        hash.number(i64::from(slot.off.is_some()));
+        hash.number(slot.options.len() as i64);
+        for option in &slot.options {
+            let option = shown(club, option);
+            hash.words(option.symbol.as_str());
+            hash.words(&option.label);
+        }
+    }
+    hash.code()
+}
+
+/// The code of the club's songs.
+pub fn of_songs(club: &Club) -> String {
+    let mut hash = Fnv::new();
+    for song in &club.songs {
+        let activity = song.activity.and_then(|id| club.activity(id));
+        hash.words(activity.map_or("", |a| a.symbol.as_str()));
+        hash.words(&song.title);
+        hash.words(&song.words);
     }
     hash.code()
 }

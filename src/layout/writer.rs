@@ -3,6 +3,7 @@
 
 use std::marker::PhantomData;
 
+use super::flow::Share;
 use crate::model::privacy::Class;
 use crate::page::{Block, Item, Page, Role, Source};
 use crate::units::Size;
@@ -17,12 +18,20 @@ pub trait Audience {
 #[derive(Clone, Copy, Debug)]
 pub struct Everyone;
 
+/// One helper, beside one participant.
+#[derive(Clone, Copy, Debug)]
+pub struct Helper;
+
 /// The coordinator alone.
 #[derive(Clone, Copy, Debug)]
 pub struct Coordinator;
 
 impl Audience for Everyone {
     const CLASS: Class = Class::Public;
+}
+
+impl Audience for Helper {
+    const CLASS: Class = Class::Helper;
 }
 
 impl Audience for Coordinator {
@@ -71,9 +80,9 @@ impl<A: Audience> PageWriter<A> {
         self.block(Role::Artifact, None, items);
     }
 
-    /// A block made elsewhere for the same readers.
-    pub(super) fn put(&mut self, block: Block) {
-        self.page.blocks.push(block);
+    /// What was put together elsewhere for the same readers.
+    pub fn put_all(&mut self, share: Share<A>) {
+        self.page.blocks.extend(share.blocks);
     }
 
     fn block(&mut self, role: Role, source: Option<Source>, items: Vec<Item>) {

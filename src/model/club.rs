@@ -5,10 +5,11 @@ use std::sync::Arc;
 
 use super::conditions::Known;
 use super::craft::{Craft, Work};
-use super::ids::{ActivityId, HelperId, PartId, ParticipantId, SessionId, SymbolId};
+use super::ids::{ActivityId, HelperId, PartId, ParticipantId, SessionId, SongId, SymbolId};
 use super::language::Language;
 use super::people::{Helper, Participant};
 use super::session::Session;
+use super::song::Song;
 use super::stock::Owned;
 use crate::units::{Length, Size};
 
@@ -24,6 +25,8 @@ pub struct Club {
     pub parts: Vec<Part>,
     /// What can be done, in the order of the list.
     pub activities: Vec<Arc<Activity>>,
+    /// Its songs and chants, in the order of the list.
+    pub songs: Vec<Arc<Song>>,
     /// Who takes part, in the order of the list.
     pub participants: Vec<Arc<Participant>>,
     /// Who helps, in the order of the list.
@@ -50,6 +53,11 @@ impl Club {
     /// Whether this is an activity in the water.
     pub fn in_water(&self, id: ActivityId) -> bool {
         self.activity(id).is_some_and(|a| a.in_water)
+    }
+
+    /// The song with this id.
+    pub fn song(&self, id: SongId) -> Option<&Arc<Song>> {
+        self.songs.iter().find(|s| s.id == id)
     }
 
     /// The participant with this id.

@@ -34,6 +34,10 @@ id!(
     HelperId
 );
 id!(
+    /// A song or chant of the club.
+    SongId
+);
+id!(
     /// A session: one date.
     SessionId
 );

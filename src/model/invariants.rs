@@ -10,6 +10,7 @@ use super::ids::{ActivityId, ParticipantId, StepRef};
 use super::limits;
 use super::people::Participant;
 use super::session::Session;
+use super::song::Song;
 use super::standing::Beside;
 
 /// Every broken invariant as a sentence that begins with the place. Empty when all hold: ids are
@@ -22,6 +23,7 @@ pub fn check(club: &Club) -> Vec<String> {
     };
     sweep.club();
     sweep.activities();
+    sweep.songs();
     sweep.people();
     sweep.sessions();
     sweep.found
@@ -78,6 +80,7 @@ impl Sweep<'_> {
         }
         self.ids("parts", club.parts.iter().map(|p| p.id.0));
         self.ids("activities", club.activities.iter().map(|a| a.id.0));
+        self.ids("songs", club.songs.iter().map(|s| s.id.0));
         self.ids("participants", club.participants.iter().map(|p| p.id.0));
         self.ids("helpers", club.helpers.iter().map(|h| h.id.0));
         self.ids("sessions", club.sessions.iter().map(|s| s.id.0));
@@ -89,6 +92,7 @@ impl Sweep<'_> {
         for (what, now, most) in [
             ("parts of the day", club.parts.len(), limits::PARTS),
             ("activities", club.activities.len(), limits::LIST),
+            ("songs", club.songs.len(), limits::SONGS),
             ("participants", club.participants.len(), limits::LIST),
             ("helpers", club.helpers.len(), limits::LIST),
             ("sessions", club.sessions.len(), limits::LIST),
@@ -117,6 +121,19 @@ impl Sweep<'_> {
                 if dry == a.id {
                     self.say(&place, "it is its own dry replacement.");
                 }
+            }
+        }
+    }
+
+    fn songs(&mut self) {
+        for (i, s) in self.club.songs.iter().enumerate() {
+            let place = place("songs", i, &s.title);
+            self.within(&place, limits::song(s));
+            if limits::tidy_song(s) != Song::clone(s) {
+                self.say(&place, "a text has blanks around it.");
+            }
+            if let Some(id) = s.activity {
+                self.activity_exists(&place, id);
             }
         }
     }

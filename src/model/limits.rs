@@ -16,6 +16,7 @@ use super::people::{Helper, Participant};
 use super::privacy::Guarded;
 use super::profile::Profile;
 use super::record::Record;
+use super::song::Song;
 use super::standing::Standing;
 use super::stock::Owned;
 use crate::units::Length;
@@ -42,6 +43,8 @@ pub const TEXT_MAX_PT: u32 = 200;
 pub const YEARS: std::ops::RangeInclusive<i16> = 2000..=2199;
 /// Most parts of the day.
 pub const PARTS: usize = 100;
+/// Most songs of a club.
+pub const SONGS: usize = 200;
 /// Most activities, participants, helpers, or sessions in a club.
 pub const LIST: usize = 5_000;
 /// Most rows of one timetable, and most own steps of one board.
@@ -95,6 +98,15 @@ pub(crate) fn tidy_activity(a: &Activity) -> Activity {
         place: tidy_line(&a.place),
         thing: tidy_line(&a.thing),
         ..a.clone()
+    }
+}
+
+/// Tidies the texts of a song.
+pub(crate) fn tidy_song(s: &Song) -> Song {
+    Song {
+        title: tidy_line(&s.title),
+        words: tidy_text(&s.words),
+        ..s.clone()
     }
 }
 
@@ -326,6 +338,12 @@ pub fn activity(a: &Activity) -> Result<(), Refused> {
     }
     text("The place", &a.place)?;
     text("The thing that stands for it", &a.thing)
+}
+
+/// Refuses a song outside the bounds.
+pub fn song(s: &Song) -> Result<(), Refused> {
+    filled("The title", &s.title)?;
+    text("The words of a song", &s.words)
 }
 
 /// Refuses a participant outside the bounds.

@@ -1,8 +1,8 @@
 //! The club and everything in it, and the only ways it changes.
 //!
 //! Reading order: `ids`, `language`, `privacy` (who may read what), `conditions` (what a day may
-//! bring), `club` (what is known for a season) with `craft` (how tiles are made) and `stock` (tiles
-//! that are made), `people` with `manner` (how a board is given),
+//! bring), `club` (what is known for a season) with `craft` (how tiles are made), `stock` (tiles
+//! that are made) and `song`, `people` with `manner` (how a board is given),
 //! `standing` (what differs on every board) and `profile` (what is known about someone), `session`
 //! (one date and its timetable) with `record` (what was seen), `hand` (one evening's changes to one
 //! board), `board` (what follows from all of that), `finding` (what a check says), `limits` (what
@@ -28,5 +28,6 @@ pub mod privacy;
 pub mod profile;
 pub mod record;
 pub mod session;
+pub mod song;
 pub mod standing;
 pub mod stock;

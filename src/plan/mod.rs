@@ -1,12 +1,13 @@
 //! Computations about the day and its pieces, from published numbers and the club's own rules:
 //! `clock` (when each slot begins and ends), `chunks` (boards in strips), `since` (what is new since
 //! last time), `changes` (what follows when something is called off), `equipment` (what to bring),
-//! `small_parts` (which pieces fit the gauge for small parts). Knows nothing of paper or screens.
+//! `small_parts` (which pieces fit the gauge for small parts), `roll` (how many should be here). Knows nothing of paper or screens.
 
 pub mod changes;
 pub mod chunks;
 pub mod clock;
 pub mod equipment;
+pub mod roll;
 pub mod seal;
 pub mod since;
 pub mod small_parts;

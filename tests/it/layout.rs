@@ -1,10 +1,15 @@
 //! Sheets: what holds for every club, however odd (`sound`), and what is printed for the demo club.
 
+mod helper;
 mod large;
+mod looks;
 mod making;
 pub mod packing;
 mod readers;
+mod roll;
+mod songs;
 mod sound;
+mod wall;
 
 use daystrand::layout::{InkChoice, Request, Sheet, SheetKind, Turn, lay_out, plan_code};
 use daystrand::model::board::{Board, derive};
@@ -112,13 +117,13 @@ fn who_is_away_or_unknown_is_passed_over() {
         .sheets
         .iter()
         .filter(|s| s.participant == Some(club.participants[1].id));
-    assert_eq!(of_second.count(), 3, "each sheet once");
+    assert_eq!(of_second.count(), 4, "each sheet once");
     request.session = daystrand::model::ids::SessionId(99_999);
     assert!(lay_out(&club, &request).sheets.is_empty());
 }
 
 #[test]
-fn notes_for_helpers_stand_on_the_coordinators_sheet_only() {
+fn notes_for_helpers_stand_on_their_card_and_on_the_coordinators_sheet_only() {
     let mut club = fixture::club();
     for p in &mut club.participants {
         let p = std::sync::Arc::make_mut(p);
@@ -129,7 +134,7 @@ fn notes_for_helpers_stand_on_the_coordinators_sheet_only() {
         let says = sheet.pages.iter().any(|p| dump(p).contains(SECRET));
         assert_eq!(
             says,
-            sheet.kind == SheetKind::SessionSheet,
+            matches!(sheet.kind, SheetKind::SessionSheet | SheetKind::HelperCard),
             "{}",
             sheet.file_stem
         );

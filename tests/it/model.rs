@@ -6,3 +6,4 @@ mod demo;
 mod history;
 pub mod random;
 mod refusals;
+mod songs;

@@ -3,7 +3,7 @@
 mod file;
 mod looks;
 pub mod sample;
-mod size;
+pub mod size;
 mod words;
 
 /// Writes `target/sample.pdf`, to look at and to give to other programs.

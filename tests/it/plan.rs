@@ -2,6 +2,7 @@
 
 mod changes;
 mod chunks;
+mod roll;
 mod since;
 
 use daystrand::model::club::Rules;

@@ -2,7 +2,7 @@
 
 use std::sync::Arc;
 
-use super::{Made, Refused, fresh, set, shift};
+use super::{Made, Refused, fresh, set, shift, songs};
 use crate::model::club::{Activity, Club, Part, Rules};
 use crate::model::hand::HandChanges;
 use crate::model::ids::{ActivityId, PartId};
@@ -133,6 +133,7 @@ pub(super) fn remove_activity(club: &mut Club, id: ActivityId) -> Result<Made, R
 
 /// What was said about an activity that is gone says nothing any more.
 fn forget_activity(club: &mut Club, id: ActivityId) {
+    songs::forget_activity(club, id);
     for p in &mut club.participants {
         let named = p.standing.swaps.contains_key(&id)
             || p.standing.left_out.contains(&id)

@@ -5,7 +5,9 @@ use super::{BoardEdit, Edit, TimetableEdit};
 use crate::model::board;
 use crate::model::club::Club;
 use crate::model::hand::{Content, HandChanges};
-use crate::model::ids::{ActivityId, HelperId, PartId, ParticipantId, SessionId, SlotId, StepRef};
+use crate::model::ids::{
+    ActivityId, HelperId, PartId, ParticipantId, SessionId, SlotId, SongId, StepRef,
+};
 use crate::model::stock::{Loss, StockEdit, TileKey};
 
 impl Edit {
@@ -21,6 +23,10 @@ impl Edit {
             Self::AddActivity(a) => format!("Add {}", short(a.label.trim())),
             Self::ChangeActivity(a) => format!("Change {}", activity(club, a.id)),
             Self::RemoveActivity(id) => format!("Remove {}", activity(club, *id)),
+            Self::AddSong(s) => format!("Add {}", short(s.title.trim())),
+            Self::ChangeSong(s) => format!("Change {}", song(club, s.id)),
+            Self::MoveSong(id, _) => format!("Move {}", song(club, *id)),
+            Self::RemoveSong(id) => format!("Remove {}", song(club, *id)),
             Self::AddParticipant(p) => format!("Add {}", short(p.name.trim())),
             Self::ChangeParticipant(p) => format!("Change {}", participant(club, p.id)),
             Self::TakeIn(people) => match people.len() {
@@ -118,6 +124,11 @@ fn part(club: &Club, id: PartId) -> String {
 fn activity(club: &Club, id: ActivityId) -> String {
     let found = club.activity(id).map(|a| short(&a.label));
     found.unwrap_or_else(|| "an activity".to_owned())
+}
+
+fn song(club: &Club, id: SongId) -> String {
+    let found = club.song(id).map(|s| short(&s.title));
+    found.unwrap_or_else(|| "a song".to_owned())
 }
 
 fn participant(club: &Club, id: ParticipantId) -> String {

@@ -3,11 +3,14 @@
 use super::{BoardEdit, Edit, SessionDetails, TimetableEdit};
 use crate::model::club::{Activity, Club, Rules};
 use crate::model::craft::Craft;
-use crate::model::ids::{ActivityId, HelperId, PartId, ParticipantId, SessionId, SlotId, StepRef};
+use crate::model::ids::{
+    ActivityId, HelperId, PartId, ParticipantId, SessionId, SlotId, SongId, StepRef,
+};
 use crate::model::people::Participant;
 use crate::model::profile::{Field, Profile};
 use crate::model::record::Record;
 use crate::model::session::Session;
+use crate::model::song::Song;
 
 /// The one field an edit types in. Edits with the same key, one right after the other, are one
 /// step for undo.
@@ -22,6 +25,7 @@ enum What {
     Club,
     Part(PartId),
     Activity(ActivityId),
+    Song(SongId),
     Participant(ParticipantId),
     Helper(HelperId),
     Session(SessionId),
@@ -44,6 +48,7 @@ impl Edit {
                 let field = activity(club.activity(a.id)?, a)?;
                 key(What::Activity(a.id), field)
             }
+            Self::ChangeSong(s) => key(What::Song(s.id), song(club.song(s.id)?, s)?),
             Self::ChangeParticipant(p) => {
                 let field = participant(club.participant(p.id)?, p)?;
                 key(What::Participant(p.id), field)
@@ -134,6 +139,14 @@ fn activity(old: &Activity, new: &Activity) -> Option<&'static str> {
         (old.place != new.place, Some("place")),
         (old.thing != new.thing, Some("thing")),
         (choices, None),
+    ])
+}
+
+fn song(old: &Song, new: &Song) -> Option<&'static str> {
+    only(&[
+        (old.title != new.title, Some("title")),
+        (old.words != new.words, Some("words")),
+        (old.activity != new.activity, None),
     ])
 }
 

@@ -10,6 +10,7 @@ mod label;
 mod merge;
 mod people;
 mod session;
+mod songs;
 mod stock;
 mod timetable;
 
@@ -21,11 +22,14 @@ use super::club::{Activity, Club, Rules};
 use super::conditions::Condition;
 use super::craft::TileShape;
 use super::hand::{Asked, Content};
-use super::ids::{ActivityId, HelperId, OwnId, PartId, ParticipantId, SessionId, SlotId, StepRef};
+use super::ids::{
+    ActivityId, HelperId, OwnId, PartId, ParticipantId, SessionId, SlotId, SongId, StepRef,
+};
 use super::limits;
 use super::people::{Helper, Participant};
 use super::record::Record;
 use super::session::Off;
+use super::song::Song;
 use super::stock::StockEdit;
 use crate::units::Length;
 
@@ -52,6 +56,14 @@ pub enum Edit {
     ChangeActivity(Activity),
     /// Removes an activity that no timetable uses.
     RemoveActivity(ActivityId),
+    /// Adds a song at the end; its id is given anew.
+    AddSong(Song),
+    /// Sets all of a song.
+    ChangeSong(Song),
+    /// Moves a song to a position.
+    MoveSong(SongId, usize),
+    /// Removes a song.
+    RemoveSong(SongId),
     /// Adds a participant; the id is given anew.
     AddParticipant(Participant),
     /// Sets all of a participant.
@@ -174,6 +186,8 @@ pub enum Made {
     Part(PartId),
     /// An activity.
     Activity(ActivityId),
+    /// A song.
+    Song(SongId),
     /// A participant.
     Participant(ParticipantId),
     /// A helper.
@@ -244,6 +258,10 @@ fn change(club: &mut Club, edit: &Edit) -> Result<Made, Refused> {
         Edit::AddActivity(a) => club::add_activity(club, a),
         Edit::ChangeActivity(a) => club::change_activity(club, a),
         Edit::RemoveActivity(id) => club::remove_activity(club, *id),
+        Edit::AddSong(s) => songs::add(club, s),
+        Edit::ChangeSong(s) => songs::change(club, s),
+        Edit::MoveSong(id, to) => songs::shift_to(club, *id, *to),
+        Edit::RemoveSong(id) => songs::remove(club, *id),
         Edit::AddParticipant(p) => people::add_participant(club, p),
         Edit::ChangeParticipant(p) => people::change_participant(club, p),
         Edit::TakeIn(people) => people::take_in(club, people),

@@ -37,6 +37,8 @@ pub(super) struct File {
     rules: Rules,
     parts: Vec<Part>,
     activities: Vec<Activity>,
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    songs: Vec<Song>,
     participants: Vec<Participant>,
     helpers: Vec<Helper>,
     sessions: Vec<Session>,
@@ -106,6 +108,18 @@ struct Activity {
     /// Known conditions under which it is not done.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     not_when: Vec<String>,
+}
+
+/// Its words line by line; an empty line ends a verse.
+#[derive(Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Song {
+    id: u32,
+    title: String,
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    words: Vec<String>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    activity: Option<u32>,
 }
 
 #[derive(Serialize, Deserialize)]

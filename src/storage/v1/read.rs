@@ -7,17 +7,18 @@ use std::sync::Arc;
 
 use super::{
     Activity, Age, Asked, File, Hand, Helper, Note, Part, Participant, Readers, Record, Role,
-    Rules, Session, Shown, Skin, Slot, Step, Voice, craft, settings,
+    Rules, Session, Shown, Skin, Slot, Song, Step, Voice, craft, settings,
 };
 use crate::model::conditions::Known;
 use crate::model::hand::{self, Content, HandChanges, Placement};
 use crate::model::ids::{
-    ActivityId, HelperId, OwnId, PartId, ParticipantId, SessionId, SlotId, StepRef, SymbolId,
+    ActivityId, HelperId, OwnId, PartId, ParticipantId, SessionId, SlotId, SongId, StepRef,
+    SymbolId,
 };
 use crate::model::language::Language;
 use crate::model::privacy::{Class, Guarded};
 use crate::model::stock::{Owned, TileKey};
-use crate::model::{club, invariants, limits, people, record, session};
+use crate::model::{club, invariants, limits, people, record, session, song};
 
 /// A club that was read, and what was mended.
 pub(in crate::storage) struct Read {
@@ -51,6 +52,7 @@ pub(in crate::storage) fn read(file: File) -> Result<Read, String> {
         rules: rules(&file.rules),
         parts: file.parts.into_iter().map(part).collect(),
         activities,
+        songs: file.songs.iter().map(song).collect(),
         participants,
         helpers: file.helpers.into_iter().map(helper).collect(),
         sessions: Vec::new(),
@@ -146,6 +148,15 @@ fn activity(a: Activity) -> Result<Arc<club::Activity>, String> {
         thing: a.thing,
         not_when,
     })))
+}
+
+fn song(s: &Song) -> Arc<song::Song> {
+    Arc::new(limits::tidy_song(&song::Song {
+        id: SongId(s.id),
+        title: s.title.clone(),
+        words: s.words.join("\n"),
+        activity: s.activity.map(ActivityId),
+    }))
 }
 
 fn participant(p: Participant) -> Result<Arc<people::Participant>, String> {
@@ -498,6 +509,7 @@ fn mend_next_id(club: &mut club::Club) -> Option<String> {
                 .iter()
                 .flat_map(|p| p.standing.own.iter().map(|s| s.id.0)),
         )
+        .chain(club.songs.iter().map(|s| s.id.0))
         .chain(club.helpers.iter().map(|h| h.id.0))
         .chain(club.sessions.iter().filter_map(rows))
         .max();

@@ -3,11 +3,11 @@
 use super::{
     Activity, Age, Asked, Choice, Clock, Day, FORMAT, File, Hand, Helper, Label, Mm, Note, Off,
     OffStep, Own, Part, Participant, Placed, Readers, Record, Replaced, Role, Rules, Session,
-    Shown, Skin, Slot, Step, VERSION, Voice, craft, settings,
+    Shown, Skin, Slot, Song, Step, VERSION, Voice, craft, settings,
 };
 use crate::model::ids::{ParticipantId, StepRef};
 use crate::model::privacy::{Class, Guarded};
-use crate::model::{club, hand, people, record, session};
+use crate::model::{club, hand, people, record, session, song};
 
 /// The file that holds a club.
 pub(in crate::storage) fn write(club: &club::Club) -> File {
@@ -26,6 +26,7 @@ pub(in crate::storage) fn write(club: &club::Club) -> File {
             })
             .collect(),
         activities: club.activities.iter().map(|a| activity(a)).collect(),
+        songs: club.songs.iter().map(|s| song(s)).collect(),
         participants: club.participants.iter().map(|p| participant(p)).collect(),
         helpers: club.helpers.iter().map(|h| helper(h)).collect(),
         sessions: club.sessions.iter().map(|s| session(s)).collect(),
@@ -42,6 +43,15 @@ fn rules(r: &club::Rules) -> Rules {
         seal_mm: Mm(r.seal),
         tile_mm: Mm(r.tile),
         tiles: craft::write_craft(&r.craft),
+    }
+}
+
+fn song(s: &song::Song) -> Song {
+    Song {
+        id: s.id.0,
+        title: s.title.clone(),
+        words: s.words.lines().map(str::to_owned).collect(),
+        activity: s.activity.map(|a| a.0),
     }
 }
 

@@ -2,6 +2,7 @@
 
 use egui::{Id, Rect, Ui, vec2};
 
+use super::songs;
 use crate::model::club::{Paper, Part, Rules};
 use crate::model::edit::Edit;
 use crate::symbols::lexicon::{lexicon, lexicons};
@@ -36,6 +37,8 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, rect: Rect) {
         });
         ui.add_space(12.0);
         sheet(ui, |ui| parts(ui, desk));
+        ui.add_space(12.0);
+        sheet(ui, |ui| songs::show(ui, desk));
         ui.add_space(16.0);
     });
 }

@@ -11,6 +11,7 @@ mod profile;
 mod readers;
 pub mod seen;
 mod sketch;
+mod songs;
 pub mod standing;
 mod table;
 

@@ -14,7 +14,8 @@ use crate::model::conditions::{Condition, Known};
 use crate::model::craft::{Craft, TileShape};
 use crate::model::hand::{Content, HandChanges, Placement};
 use crate::model::ids::{
-    ActivityId, HelperId, OwnId, PartId, ParticipantId, SessionId, SlotId, StepRef, SymbolId,
+    ActivityId, HelperId, OwnId, PartId, ParticipantId, SessionId, SlotId, SongId, StepRef,
+    SymbolId,
 };
 use crate::model::language::Language;
 use crate::model::manner::Manner;
@@ -23,6 +24,7 @@ use crate::model::privacy::{Class, Guarded};
 use crate::model::profile::Profile;
 use crate::model::record::{Record, Used};
 use crate::model::session::{Off, Session, Slot};
+use crate::model::song::Song;
 use crate::model::standing::Standing;
 use crate::symbols::lexicon;
 use crate::units::Length;
@@ -535,6 +537,7 @@ pub fn club() -> Club {
         },
         parts,
         activities: activities.into_iter().map(Arc::new).collect(),
+        songs: Vec::new(),
         participants: PARTICIPANTS
             .iter()
             .map(|row| participant(&mut next, row))
@@ -567,6 +570,8 @@ pub fn club() -> Club {
     shore.away = marked(&club, "fish").into_iter().collect();
     shore.helpers_away = club.helpers.last().map(|h| h.id).into_iter().collect();
     club.sessions = vec![Arc::new(boats), Arc::new(shore)];
+    let chant = chant(&mut next, &club);
+    club.songs.push(Arc::new(chant));
     club.next_id = next.0 + 1;
     club
 }
@@ -576,6 +581,7 @@ pub fn starter() -> Club {
     Club {
         name: String::new(),
         rules: Rules::default(),
+        songs: Vec::new(),
         participants: Vec::new(),
         helpers: Vec::new(),
         sessions: Vec::new(),
@@ -804,6 +810,32 @@ impl<'a> Hands<'a> {
 /// An activity by its symbol, or else the symbol under its usual words.
 fn content(club: &Club, symbol: &str) -> Content {
     lexicon::content(club, &SymbolId::new(symbol))
+}
+
+/// What the group says together, in words that can be done while they are said.
+const CHANT: &str = "\
+Hello, hello, we are here.
+Hello, hello, the reeds are near.
+Clap or tap and take it slow.
+One, two, three, and now we go.
+
+Paddle left and paddle right.
+Hold the paddle, hold it tight.
+Up it comes and down it goes.
+Drops of water on my toes.
+
+Hello, hello, now it is done.
+Towels and shoes for everyone.
+Wave a hand or show a card.
+Goodbye, goodbye.";
+
+fn chant(next: &mut Numbers, club: &Club) -> Song {
+    Song {
+        id: SongId(next.next()),
+        title: "Hello at the reeds".into(),
+        words: CHANT.into(),
+        activity: with_symbol(club, "song").map(|a| a.id),
+    }
 }
 
 /// What was seen on the boat morning.

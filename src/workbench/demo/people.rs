@@ -50,6 +50,7 @@ fn all() -> [Person; 8] {
             texts: &[
                 (Field::Cue, "The tile in the open hand"),
                 (Field::ExactWords, "Look. What is next?"),
+                (Field::SaysHere, "Lifts the kite card"),
                 (Field::SaysYes, "Looks up"),
                 (Field::SaysNo, "Turns the head away"),
                 (Field::SaysHelp, "Gives the help card"),
@@ -72,6 +73,7 @@ fn all() -> [Person; 8] {
             texts: &[
                 (Field::Attention, "2, when it is calm"),
                 (Field::BoardLives, "In the helper's pocket, on a ring"),
+                (Field::SaysHere, "Taps the board twice"),
                 (Field::SaysStop, "A flat hand"),
             ],
             photos: PhotoConsent::OwnTiles,
@@ -98,6 +100,7 @@ fn all() -> [Person; 8] {
             finishing: Finishing::TurnedOver,
             favourites: &["canoe"],
             texts: &[
+                (Field::SaysHere, "Says it"),
                 (Field::Warnings, "How many steps are left, after each step"),
                 (Field::Likes, "Lists, lighthouses, turning tiles over"),
             ],
@@ -142,7 +145,10 @@ fn all() -> [Person; 8] {
             form: Form::Sentence,
             finishing: Finishing::Tick,
             favourites: &["canoe", "rinse"],
-            texts: &[(Field::SaysNo, "Shakes the head")],
+            texts: &[
+                (Field::SaysHere, "A small wave; may take a while"),
+                (Field::SaysNo, "Shakes the head"),
+            ],
             ..Person::default()
         },
         Person {

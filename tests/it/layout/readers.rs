@@ -57,7 +57,7 @@ fn call_off(club: &mut Club) {
 }
 
 #[test]
-fn what_is_hard_today_stands_on_the_session_sheet_only() {
+fn what_is_hard_today_stands_where_helper_and_coordinator_read_it_only() {
     let mut club = fixture::club();
     let p = Arc::make_mut(&mut club.participants[0]);
     let helps = |words: &str| words.to_owned();
@@ -76,7 +76,11 @@ fn what_is_hard_today_stands_on_the_session_sheet_only() {
     let laid = lay_out(&club, &all(&club));
     for sheet in &laid.sheets {
         let text = words_on(sheet);
-        let here = sheet.kind == SheetKind::SessionSheet;
+        let here = match sheet.kind {
+            SheetKind::SessionSheet => true,
+            SheetKind::HelperCard => sheet.participant == Some(club.participants[0].id),
+            _ => false,
+        };
         assert_eq!(text.contains("zzhelpzz"), here, "{}", sheet.file_stem);
         assert_eq!(
             text.contains("Hard today: zzroadzz"),

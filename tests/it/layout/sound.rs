@@ -216,10 +216,7 @@ pub(super) fn check(club: &Club, request: &Request, laid: &Laid, what: &str) {
             "{what} twice"
         );
         assert!(!sheet.pages.is_empty() && !sheet.title.is_empty());
-        let class = match sheet.kind {
-            SheetKind::SessionSheet | SheetKind::ChangeSheet => Class::Coordinator,
-            _ => Class::Public,
-        };
+        let class = class_of(sheet.kind);
         for page in &sheet.pages {
             assert_eq!(page.class, class, "{what}");
             assert_eq!(faults(page), Vec::<String>::new(), "{what}");
@@ -248,6 +245,28 @@ pub(super) fn check(club: &Club, request: &Request, laid: &Laid, what: &str) {
     assert_eq!(sorted, laid.findings, "{what}: sorted, each once");
     for f in &laid.findings {
         assert!(f.sentence.ends_with('.') && f.hint.ends_with('.'), "{f:?}");
+    }
+}
+
+/// Who may see a kind of sheet: what hangs or is given away everyone, the helper's card one helper,
+/// what names all or tells of times and people the coordinator.
+pub(super) const fn class_of(kind: SheetKind) -> Class {
+    match kind {
+        SheetKind::LargePrint
+        | SheetKind::Tiles
+        | SheetKind::BaseBoard
+        | SheetKind::Cards
+        | SheetKind::Story
+        | SheetKind::GroupWall
+        | SheetKind::Words
+        | SheetKind::PrintRun
+        | SheetKind::CutList
+        | SheetKind::PouchGuide
+        | SheetKind::PackList
+        | SheetKind::Labels
+        | SheetKind::TestPage => Class::Public,
+        SheetKind::HelperCard => Class::Helper,
+        SheetKind::SessionSheet | SheetKind::ChangeSheet | SheetKind::Roll => Class::Coordinator,
     }
 }
 

@@ -9,8 +9,8 @@ use daystrand::model::craft::{Craft, Cutting, Flip, Half, Sorting, TileShape, Wo
 use daystrand::model::edit::{BoardEdit, Edit, SessionDetails, TimetableEdit, apply};
 use daystrand::model::hand::Content;
 use daystrand::model::ids::{
-    ActivityId, HelperId, OwnId, PartId, ParticipantId, SessionId, SlotId, StandingId, StepRef,
-    SymbolId,
+    ActivityId, HelperId, OwnId, PartId, ParticipantId, SessionId, SlotId, SongId, StandingId,
+    StepRef, SymbolId,
 };
 use daystrand::model::language::Language;
 use daystrand::model::manner::{Finishing, Form, Manner, Mixed, Reach, Run};
@@ -19,6 +19,7 @@ use daystrand::model::privacy::{Class, Guarded};
 use daystrand::model::profile::{Decision, Field, Papers, PhotoConsent, Profile};
 use daystrand::model::record::{Record, Used};
 use daystrand::model::session::{Off, Session};
+use daystrand::model::song::Song;
 use daystrand::model::standing::{Beside, Side, Standing, StandingStep};
 use daystrand::model::stock::{Loss, StockEdit, TileFace, TileKey};
 use daystrand::units::Length;
@@ -478,6 +479,9 @@ fn club_edit(club: &Club, seed: &Seed) -> Edit {
         thing: format!(" {}", seed.words),
         not_when: Known::ALL.into_iter().skip(seed.at).take(2).collect(),
     };
+    if seed.b.is_multiple_of(3) {
+        return song_edit(club, seed);
+    }
     match seed.kind % 9 {
         0 => Edit::ClubName(seed.words.clone()),
         1 => Edit::Rules(Rules {
@@ -496,5 +500,21 @@ fn club_edit(club: &Club, seed: &Seed) -> Edit {
         6 => Edit::AddActivity(activity),
         7 => Edit::ChangeActivity(activity),
         _ => Edit::RemoveActivity(id),
+    }
+}
+
+fn song_edit(club: &Club, seed: &Seed) -> Edit {
+    let id = pick(&club.songs, seed.a).map_or(SongId(77), |s| s.id);
+    let song = Song {
+        id,
+        title: seed.words.clone(),
+        words: format!(" {}\r\n\n{}\t ", seed.words, seed.words),
+        activity: pick(&club.activities, seed.at).map(|a| a.id),
+    };
+    match seed.kind % 5 {
+        0 | 1 => Edit::AddSong(song),
+        2 => Edit::ChangeSong(song),
+        3 => Edit::MoveSong(id, seed.at),
+        _ => Edit::RemoveSong(id),
     }
 }

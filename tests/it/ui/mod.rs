@@ -9,6 +9,7 @@ mod painter;
 mod people;
 mod places;
 mod season;
+mod songs;
 mod sort;
 
 use daystrand::ui::app::App;

@@ -54,9 +54,9 @@ fn everything_for_everyone_is_written_under_marks_and_dates() {
     let notice = bench.view().notice.unwrap();
     assert!(!notice.trouble, "{notice:?}");
     let names = names(&folder);
-    // Five kinds for each of eight, one session sheet and one change sheet.
-    assert_eq!(names.len(), 42, "{names:?}");
-    assert!(notice.sentence.contains("42 files"), "{notice:?}");
+    // Four kinds for each of eight, and eleven for all of them.
+    assert_eq!(names.len(), 43, "{names:?}");
+    assert!(notice.sentence.contains("43 files"), "{notice:?}");
     for name in &names {
         let lower = name.to_lowercase();
         for p in &bench.view().club.participants {
@@ -92,7 +92,7 @@ fn writing_again_gives_the_same_files_byte_for_byte() {
         let read = |n: &String| (n.clone(), fs::read(folder.join(n)).unwrap());
         runs.push(names(&folder).iter().map(read).collect::<Vec<_>>());
     }
-    assert_eq!(runs[0].len(), 16);
+    assert_eq!(runs[0].len(), 9);
     assert!(runs[0] == runs[1] && runs[1] == runs[2]);
 }
 
@@ -220,7 +220,7 @@ fn one_job_at_a_time_and_work_goes_on_meanwhile() {
     assert!(bench.view().notice.unwrap().trouble);
     edit(&mut bench, Edit::ClubName("Changed meanwhile".into()));
     wait(&mut bench);
-    assert_eq!(names(&dir.path().join("one")).len(), 42);
+    assert_eq!(names(&dir.path().join("one")).len(), 43);
     assert!(!dir.path().join("two").exists());
     assert_eq!(bench.view().club.name, "Changed meanwhile");
 }
@@ -238,16 +238,41 @@ fn sheets_are_there_at_print_only_and_follow_every_change() {
             .collect()
     };
     let all = stems(&bench);
-    assert_eq!(all.len(), 42);
-    assert_eq!(all.iter().collect::<BTreeSet<_>>().len(), 42);
+    assert_eq!(all.len(), 43);
+    assert_eq!(all.iter().collect::<BTreeSet<_>>().len(), 43);
     let fish = marked(&bench, "fish");
     let session = bench.view().session.unwrap().id;
     edit(&mut bench, Edit::Attend(session, fish, false));
-    assert_eq!(stems(&bench).len(), 37);
+    assert_eq!(stems(&bench).len(), 39);
     choose_print(&mut bench, |p| p.participants = Some(vec![fish]));
-    assert_eq!(stems(&bench).len(), 2, "who does not come gets no sheet");
+    assert_eq!(stems(&bench).len(), 5, "who does not come gets no sheet");
     edit(&mut bench, Edit::RemoveParticipant(fish));
     assert_eq!(bench.view().print.participants, Some(vec![]));
     quietly(&mut bench, Command::Show(Place::Boards));
     assert!(bench.view().sheets.is_empty());
+}
+
+#[test]
+fn all_in_one_file_but_never_for_other_readers() {
+    let dir = tempdir().unwrap();
+    let mut bench = demo();
+    choose_print(&mut bench, |p| p.one_file = true);
+    quietly(&mut bench, Command::Show(Place::Print));
+    let pages: usize = bench.view().sheets.iter().map(|s| s.pages.len()).sum();
+    quietly(&mut bench, Command::WriteSheets(dir.path().to_path_buf()));
+    wait(&mut bench);
+    assert_eq!(
+        names(dir.path()).into_iter().collect::<Vec<_>>(),
+        [
+            "2027-06-12-all-sheets.pdf",
+            "2027-06-12-for-helpers.pdf",
+            "2027-06-12-for-the-coordinator.pdf"
+        ]
+    );
+    let count = |name: &str| {
+        let bytes = fs::read(dir.path().join(name)).unwrap();
+        lopdf::Document::load_mem(&bytes).unwrap().get_pages().len()
+    };
+    let written: usize = names(dir.path()).iter().map(|n| count(n)).sum();
+    assert_eq!(written, pages);
 }
