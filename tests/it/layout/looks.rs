@@ -109,10 +109,10 @@ fn the_bar_of_each_is_100_mm_for_another_reader() {
 
 fn bar(page: &Page) -> Rect {
     let drawn = page.blocks.iter().filter(|b| b.role == Role::Artifact);
-    let lines = drawn.flat_map(|b| &b.items).filter_map(|i| match i {
+    let mut lines = drawn.flat_map(|b| &b.items).filter_map(|i| match i {
         Item::Shape { fill: None, .. } => item_box(i),
         _ => None,
     });
     let long = |r: &Rect| (r.w.to_mm() - 100.0).abs() < 0.5 && r.h < Length::mm(1.0);
-    lines.filter(long).last().unwrap()
+    lines.rfind(long).unwrap()
 }

@@ -7,11 +7,13 @@ use daystrand::model::board::{Step, StepState};
 use daystrand::model::club::{Club, Paper};
 use daystrand::model::craft::{Craft, Cutting, Flip, Sorting, TileShape, Work};
 use daystrand::model::hand::{Content, HandChanges, Placement};
-use daystrand::model::ids::{OwnId, SlotId, StepRef, SymbolId};
+use daystrand::model::ids::{OwnId, SlotId, SongId, StepRef, SymbolId};
 use daystrand::model::manner::{Finishing, Form, Mixed, Reach, Run};
 use daystrand::model::people::{Participant, Voice};
 use daystrand::model::privacy::{Class, Guarded};
+use daystrand::model::profile::Field;
 use daystrand::model::session::{Off, Slot};
+use daystrand::model::song::Song;
 use daystrand::page::dump::dump;
 use daystrand::page::valid::faults;
 use daystrand::page::{Item, Page, Role, Source};
@@ -153,6 +155,28 @@ fn odd_club(seed: u64) -> (Club, Request) {
         }
         session.hand.insert(id, hand);
     }
+    for p in &mut club.participants {
+        let p = std::sync::Arc::make_mut(p);
+        for field in Field::ALL {
+            let text = n.pick(&LABELS).repeat(n.below(4) as usize);
+            let text = match field.class() {
+                Class::Coordinator => format!("{SECRET} {text}"),
+                _ => text,
+            };
+            p.profile.set(field, text);
+        }
+    }
+    club.songs = (0..n.below(4))
+        .map(|i| Song {
+            id: SongId(90_000 + i as u32),
+            words: (0..n.below(60))
+                .map(|_| n.pick(&LABELS).to_owned() + "\n")
+                .collect(),
+            activity: (n.below(2) == 0).then(|| n.pick(&offered)),
+            ..Song::new(n.pick(&LABELS))
+        })
+        .map(Into::into)
+        .collect();
     // Numbers of their own, so that the clubs are otherwise what they were.
     let mut makes = Numbers(seed ^ 0x7117);
     for p in &mut club.participants {
