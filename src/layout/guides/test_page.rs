@@ -7,7 +7,7 @@ use crate::layout::desk::Desk;
 use crate::layout::shapes::{Look, line, rounded};
 use crate::layout::sizes::in_mm;
 use crate::layout::words::{CLEAR, Words};
-use crate::layout::writer::{Everyone, PageWriter};
+use crate::layout::writer::{Audience, Everyone, PageWriter};
 use crate::layout::{Sheet, SheetKind, Turn, ink};
 use crate::page::Item;
 use crate::plan::seal;
@@ -20,26 +20,52 @@ const BAR: Length = Length::um(100_000);
 /// Distances from the edge that are tried, in millimetres.
 const REACH: std::ops::RangeInclusive<i64> = 3..=12;
 
-/// The sheet: one page.
+/// White around what is read; the lines at the edges reach into it.
+const EDGE: Length = Length::um(20_000);
+/// Taken by greys, lines, letters and answers below the bars.
+const BELOW_BARS: Length = Length::um(72_000);
+
+/// The sheet: one page, or two where the paper is low.
 pub(in crate::layout) fn lay_out(desk: &Desk<'_>) -> Sheet {
     let size = desk.page_size(Turn::Portrait);
-    let mut page = PageWriter::new(size, SheetKind::TestPage.label().to_owned());
-    let m = Length::mm(22.0);
-    let room = Rect::new(Point::default(), size).shrink(m);
-    let title = Words::line(
-        SheetKind::TestPage.label(),
-        &Style::bold(Length::pt(21.0)),
+    let room = Rect::new(Point::default(), size).shrink(EDGE);
+    let mut page = begin(size, room, 1);
+    let mut y = room.y + Length::mm(11.0);
+    y = paragraph(&how(desk), Rect { y, ..room }, &mut page) + Length::mm(4.0);
+    y = bars(Rect { y, ..room }, &mut page) + Length::mm(6.0);
+    let mut pages = Vec::new();
+    if y + BELOW_BARS > room.bottom() {
+        reach(size, &mut page);
+        pages.push(page.finish());
+        page = begin(size, room, 2);
+        y = room.y + Length::mm(14.0);
+    }
+    y = greys(Rect { y, ..room }, &mut page) + Length::mm(5.0);
+    y = lines_and_letters(Rect { y, ..room }, &mut page) + Length::mm(5.0);
+    answers(Rect { y, ..room }, &mut page);
+    if pages.is_empty() {
+        reach(size, &mut page);
+    }
+    pages.push(page.finish());
+    sheet(desk, &[], SheetKind::TestPage, pages)
+}
+
+fn begin(size: Size, room: Rect, number: usize) -> PageWriter<Everyone> {
+    let title = match number {
+        1 => SheetKind::TestPage.label().to_owned(),
+        n => format!("{}, page {n}", SheetKind::TestPage.label()),
+    };
+    let mut page = PageWriter::new(size, title.clone());
+    let words = Words::line(&title, &Style::bold(Length::pt(18.0)), room.w);
+    page.heading(1, words.left(room.origin(), ink::INK));
+    let readers = Words::line(
+        Everyone::CLASS.label(),
+        &Style::regular(Length::pt(8.0)),
         room.w,
     );
-    page.heading(1, title.left(room.origin(), ink::INK));
-    let mut y = room.y + title.height() + Length::mm(2.0);
-    y = paragraph(&how(desk), Rect { y, ..room }, &mut page) + Length::mm(5.0);
-    y = bars(Rect { y, ..room }, &mut page) + Length::mm(6.0);
-    y = greys(Rect { y, ..room }, &mut page) + Length::mm(6.0);
-    y = lines_and_letters(Rect { y, ..room }, &mut page) + Length::mm(6.0);
-    answers(Rect { y, ..room }, &mut page);
-    reach(size, &mut page);
-    sheet(desk, &[], SheetKind::TestPage, vec![page.finish()])
+    let at = Point::new(room.right(), room.y + Length::mm(2.5));
+    page.paragraph(None, readers.right(at, ink::SOFT));
+    page
 }
 
 fn how(desk: &Desk<'_>) -> String {
@@ -110,7 +136,7 @@ fn bars(at: Rect, page: &mut PageWriter<Everyone>) -> Length {
     page.paragraph(
         None,
         words.left(
-            start.moved(BAR + Length::mm(4.0), -words.height() / 2),
+            start.moved(Length::mm(38.0), tick + Length::mm(0.6)),
             ink::INK,
         ),
     );
@@ -175,7 +201,7 @@ fn greys(at: Rect, page: &mut PageWriter<Everyone>) -> Length {
     page.artifact(items);
     page.paragraph(None, words);
     let end = at.y + h + Length::mm(5.5);
-    let ask = "Each step should differ from the next. If two look alike, choose better quality in the dialog.";
+    let ask = "Each step should differ from the next. If two look alike, choose better quality.";
     paragraph(ask, Rect { y: end, ..at }, page)
 }
 
@@ -187,20 +213,22 @@ fn lines_and_letters(at: Rect, page: &mut PageWriter<Everyone>) -> Length {
         let from = Point::new(at.x, y);
         items.push(line(
             from,
-            from.moved(Length::mm(60.0), Length::ZERO),
+            from.moved(Length::mm(38.0), Length::ZERO),
             ink::INK,
             Length::um(um),
         ));
     }
     page.artifact(items);
     let mut y = at.y;
+    let x = at.x + Length::mm(45.0);
     for pt in [6.0, 8.0, 14.0] {
         let style = Style::regular(Length::pt(pt));
-        let words = Words::line(&format!("{pt} points: can this be read?"), &style, at.w / 2);
-        page.paragraph(
-            None,
-            words.left(Point::new(at.x + Length::mm(72.0), y), ink::INK),
+        let words = Words::line(
+            &format!("{pt} points: can you read this?"),
+            &style,
+            at.right() - x,
         );
+        page.paragraph(None, words.left(Point::new(x, y), ink::INK));
         y += words.height() + Length::mm(0.8);
     }
     y.max(at.y + Length::mm(14.0))
@@ -211,7 +239,7 @@ fn answers(at: Rect, page: &mut PageWriter<Everyone>) {
     let asked = [
         "The bar across measures",
         "The bar down measures",
-        "Nearest line that shows: left, right, top, bottom",
+        "Nearest lines that show",
     ];
     let mut y = at.y;
     for words in asked {

@@ -115,29 +115,24 @@ fn card_size(desk: &Desk<'_>, faces: usize, one: Size) -> (usize, Size) {
     )
 }
 
-/// Spares of what at least half of the people use, and of the cards that everyone has: for the shared
-/// box, without a mark.
+/// Spares of what at least half of the people use, in the size most of them have: for the shared box,
+/// without a mark.
 fn spares(people: usize, sets: &[TileSet], all: &[Wanted]) -> Vec<Wanted> {
-    let mut used: BTreeMap<(&str, &str, Length, Length), Vec<&Wanted>> = BTreeMap::new();
+    let mut used: BTreeMap<(&str, &str), Vec<&Wanted>> = BTreeMap::new();
     for wanted in all.iter().filter(|w| may_be_spare(w, sets)) {
         let face = &wanted.key.face;
-        let like = (
-            face.symbol.as_str(),
-            face.label.as_str(),
-            wanted.size.w,
-            wanted.size.h,
-        );
+        let like = (face.symbol.as_str(), face.label.as_str());
         used.entry(like).or_default().push(wanted);
     }
     let mut spares = Vec::new();
     for users in used.into_values() {
         let mut who: Vec<usize> = users.iter().map(|w| w.person).collect();
         who.dedup();
-        if who.len() * 2 < people {
+        let Some(usual) = usual(&users).filter(|_| who.len() * 2 >= people) else {
             continue;
-        }
+        };
         for _ in 0..stock::spares(who.len()) {
-            let mut spare = Wanted::clone(users[0]);
+            let mut spare = Wanted::clone(usual);
             spare.key.whose = None;
             spare.is_spare = true;
             spare.number = spares.len() + 1;
@@ -145,6 +140,12 @@ fn spares(people: usize, sets: &[TileSet], all: &[Wanted]) -> Vec<Wanted> {
         }
     }
     spares
+}
+
+/// One of the size that most of them have; of sizes that are as common, the one that comes first.
+fn usual<'a>(users: &[&'a Wanted]) -> Option<&'a Wanted> {
+    let common = |w: &Wanted| users.iter().filter(|u| u.size == w.size).count();
+    users.iter().rev().max_by_key(|w| common(w)).copied()
 }
 
 fn may_be_spare(wanted: &Wanted, sets: &[TileSet]) -> bool {
