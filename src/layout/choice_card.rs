@@ -1,5 +1,5 @@
-//! Choice cards: the question and two or three things to choose from on one card, each as large as
-//! a tile. The card is laminated in one piece.
+//! Cards of several faces, each as large as a tile: a question and two or three things to choose from, or
+//! that it is waited and what to do. The card is laminated in one piece.
 
 use super::desk::{Desk, Person};
 use super::ink;
@@ -27,7 +27,7 @@ pub(super) fn draw(
     at: Rect,
     page: &mut PageWriter<Everyone>,
 ) {
-    let faces = set.choices[choice].faces.clone();
+    let faces = set.several[choice].faces.clone();
     let radius = corner_radius(set.size.w.min(set.size.h));
     let edge = Look::line(ink::RULE, ink::HAIRLINE).on(ink::PAPER);
     let mut items = vec![rounded(at, radius, edge)];

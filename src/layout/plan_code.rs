@@ -116,6 +116,14 @@ fn add_board(hash: &mut Fnv, club: &Club, board: &Board, who: &Participant) {
             hash.number(place(&Form::ALL, form));
         }
     }
+    if let Some(what) = &who.standing.waiting {
+        let shown = shown(club, what);
+        hash.words(shown.symbol.as_str());
+        hash.words(&shown.label);
+    }
+    if who.standing.countdown {
+        hash.words(&cards::countdown(club, 5).label);
+    }
     let further = cards::always_there_for(club, who).into_iter();
     for card in further.chain([cards::change(club), cards::choose(club)]) {
         hash.words(card.symbol.as_str());

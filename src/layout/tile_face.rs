@@ -20,7 +20,7 @@ use crate::model::hand::Content;
 use crate::model::manner::{Form, Reach};
 use crate::page::Source;
 use crate::story::cards::{self, Card};
-use crate::text::{Direction, Room};
+use crate::text::{Direction, Room, Style};
 use crate::units::{Length, Point, Rect, Size};
 
 /// Smallest letters on a tile: the European Blind Union and easy-read guidance ask for 14 points.
@@ -31,6 +31,9 @@ const PT_PER_100_MM: f64 = 31.0;
 const ALONE_PT_PER_100_MM: f64 = 46.0;
 /// Letters of a sentence on a tile of 100 mm, in points.
 const SENTENCE_PT_PER_100_MM: f64 = 30.0;
+
+/// Pieces to count down with. Common practice: five.
+const COUNTDOWN: usize = 5;
 
 /// What is on one tile.
 #[derive(Clone, Debug)]
@@ -48,13 +51,17 @@ pub(super) enum Shape {
     Form(Form),
     /// Arrows to cut apart, one of which is laid beside the strip in use.
     Pointers,
+    /// A large number to count down with.
+    Number(usize),
 }
 
-/// A step at which something can be chosen.
+/// Faces that are one card: the first says what it is about.
 #[derive(Clone, Debug)]
-pub(super) struct Choice {
-    /// The question and what can be chosen, among the faces.
+pub(super) struct Several {
+    /// The question and what can be chosen, or "wait" and what to do, among the faces.
     pub faces: Range<usize>,
+    /// Whether it belongs to the always-there cards rather than to a step.
+    pub is_card: bool,
 }
 
 /// All tiles and cards of a participant, with labels of one size.
@@ -67,8 +74,8 @@ pub(super) struct TileSet {
     pub tiles: Range<usize>,
     /// The always-there cards among the faces.
     pub cards: Range<usize>,
-    /// Choice cards.
-    pub choices: Vec<Choice>,
+    /// Cards of several faces: choices, then waiting.
+    pub several: Vec<Several>,
     /// The words of each face.
     pub words: Vec<Words>,
     /// Faces whose words do not fit.
@@ -94,8 +101,14 @@ impl TileSet {
         }
         let tiles = 0..faces.len();
         faces.extend(ready::cards(desk, person).into_iter().map(ready_face));
+        let countdown = person.who.standing.countdown;
+        faces.extend((1..=COUNTDOWN).rev().filter(|_| countdown).map(|n| Face {
+            shape: Shape::Number(n),
+            ..plain(cards::countdown(desk.club, n), Form::Drawing, board)
+        }));
         let cards = tiles.end..faces.len();
-        let choices = choices(desk, person, &mut faces);
+        let mut several = choices(desk, person, &mut faces);
+        several.extend(waiting(desk, person, &mut faces));
         let size = person.who.tile_size();
         let mut set = Self {
             size,
@@ -105,7 +118,7 @@ impl TileSet {
             faces,
             tiles,
             cards,
-            choices,
+            several,
         };
         set.set_words();
         set
@@ -171,6 +184,7 @@ impl TileSet {
         let words = &self.words[index];
         let form = match face.shape {
             Shape::Pointers => return strips::draw_pointers(at, page),
+            Shape::Number(n) => return draw_number(n, at, page),
             Shape::Form(form) => form,
         };
         if !forms::has_picture(form) {
@@ -238,7 +252,7 @@ fn plain(card: Card, form: Form, spot: Spot) -> Face {
 }
 
 /// Adds the faces of all choice cards: the question, then what can be chosen.
-fn choices(desk: &Desk<'_>, person: &Person<'_>, faces: &mut Vec<Face>) -> Vec<Choice> {
+fn choices(desk: &Desk<'_>, person: &Person<'_>, faces: &mut Vec<Face>) -> Vec<Several> {
     let mut all = Vec::new();
     for step in person.board.done().filter(|s| !s.options.is_empty()) {
         let from = faces.len();
@@ -250,11 +264,36 @@ fn choices(desk: &Desk<'_>, person: &Person<'_>, faces: &mut Vec<Face>) -> Vec<C
         faces.push(plain(cards::choose(desk.club), question, spot));
         let options = step.options.iter();
         faces.extend(options.map(|o| option_face(desk, person, o, spot)));
-        all.push(Choice {
+        all.push(Several {
             faces: from..faces.len(),
+            is_card: false,
         });
     }
     all
+}
+
+/// Adds the faces of the card for waiting, where there is one: that it is waited, and what to do.
+fn waiting(desk: &Desk<'_>, person: &Person<'_>, faces: &mut Vec<Face>) -> Option<Several> {
+    let what = person.who.standing.waiting.as_ref()?;
+    let from = faces.len();
+    let spot = desk.board_spot(person);
+    let form = match person.who.manner.form {
+        Form::Word => Form::Word,
+        _ => Form::Drawing,
+    };
+    faces.push(plain(cards::wait(desk.club), form, spot));
+    faces.push(option_face(desk, person, what, spot));
+    Some(Several {
+        faces: from..faces.len(),
+        is_card: true,
+    })
+}
+
+/// A number as large as the tile allows. No time stands on it.
+fn draw_number(number: usize, at: Rect, page: &mut PageWriter<Everyone>) {
+    let size = at.h.min(at.w).scale(0.62);
+    let words = Words::line(&number.to_string(), &Style::bold(size), at.w);
+    page.paragraph(None, words.amid(at.center(), ink::INK));
 }
 
 fn option_face(desk: &Desk<'_>, person: &Person<'_>, option: &Content, spot: Spot) -> Face {

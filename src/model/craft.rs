@@ -136,6 +136,10 @@ pub struct Craft {
     pub pouch: Paper,
     /// In which order they lie on the sheets.
     pub sorting: Sorting,
+    /// Whether each size has sheets of its own: more sheets, fewer cuts.
+    pub sizes_apart: bool,
+    /// Diameter of a hole in a tab of film, where cards hang on a ring.
+    pub ring: Option<Length>,
     /// Whether backs are printed, and over which edge the printer turns the sheet.
     pub backs: Option<Flip>,
     /// Which half of the fastener is on the tile.
@@ -163,6 +167,8 @@ impl Default for Craft {
             cutting: Cutting::default(),
             pouch: Paper::A4,
             sorting: Sorting::default(),
+            sizes_apart: false,
+            ring: None,
             backs: None,
             half: Half::default(),
             dot: Length::mm(15.0),

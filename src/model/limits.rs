@@ -262,6 +262,7 @@ pub fn rules(r: &Rules) -> Result<(), Refused> {
 /// Smallest and largest fastener dot, rounding of a corner, and reading of the bar of 100 mm.
 const DOT_MM: (i64, i64) = (5, 30);
 const CORNER_MAX_MM: i64 = 20;
+const HOLE_MM: (i64, i64) = (3, 12);
 const BAR_MM: (i64, i64) = (50, 150);
 /// Longest time for one cut, and most blank tiles for a board.
 const CUT_SECONDS: u32 = 600;
@@ -270,6 +271,9 @@ const BLANKS: u32 = 20;
 fn craft(c: &Craft) -> Result<(), Refused> {
     length("A fastener dot", c.dot, DOT_MM.0, DOT_MM.1)?;
     length("The radius of a corner", c.corner, 0, CORNER_MAX_MM)?;
+    if let Some(hole) = c.ring {
+        length("A hole for a ring", hole, HOLE_MM.0, HOLE_MM.1)?;
+    }
     if let Some(bar) = c.bar {
         length("The bar of 100 mm", bar, BAR_MM.0, BAR_MM.1)?;
     }

@@ -18,6 +18,10 @@ pub struct Standing {
     pub own: Vec<StandingStep>,
     /// Cards that are always there, beside those everyone has.
     pub cards: Vec<Content>,
+    /// What can be done while waiting, for a card that says so; no card where there is none.
+    pub waiting: Option<Content>,
+    /// Whether there are pieces to count down with: five, without any time on them.
+    pub countdown: bool,
 }
 
 impl Standing {
@@ -34,13 +38,15 @@ impl Standing {
     /// Everything it shows, for checks and counts.
     pub fn contents(&self) -> impl Iterator<Item = &Content> {
         let own = self.own.iter().map(|s| &s.content);
-        self.swaps.values().chain(own).chain(&self.cards)
+        let all = self.swaps.values().chain(own).chain(&self.cards);
+        all.chain(&self.waiting)
     }
 
     /// The same, to change it.
     pub(crate) fn contents_mut(&mut self) -> impl Iterator<Item = &mut Content> {
         let own = self.own.iter_mut().map(|s| &mut s.content);
-        self.swaps.values_mut().chain(own).chain(&mut self.cards)
+        let all = self.swaps.values_mut().chain(own).chain(&mut self.cards);
+        all.chain(&mut self.waiting)
     }
 }
 

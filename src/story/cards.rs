@@ -29,6 +29,8 @@ pub struct Replacement {
 /// Words of the program for pictures with one meaning; a club's own words go before these.
 const CHANGE: (&str, &str) = ("change", "Change");
 const FINISHED: (&str, &str) = ("finished", "Finished");
+const WAIT: (&str, &str) = ("wait", "Wait");
+const COUNTDOWN: (&str, &str) = ("countdown", "Count down");
 const CHOOSE: (&str, &str) = ("choose", "Choose");
 const ASKING: [(&str, &str); 3] = [("help", "Help"), ("stop", "Stop"), ("break", "Break")];
 const PLACES: [(&str, &str); 2] = [("toilet", "Toilet"), ("quiet_place", "Quiet place")];
@@ -46,6 +48,20 @@ pub fn finished(club: &Club) -> Card {
 /// The question at the head of a choice card.
 pub fn choose(club: &Club) -> Card {
     card(club, CHOOSE)
+}
+
+/// What says that something is waited for.
+pub fn wait(club: &Club) -> Card {
+    card(club, WAIT)
+}
+
+/// A piece to count down with; the words for a list.
+pub fn countdown(club: &Club, number: usize) -> Card {
+    let all = card(club, COUNTDOWN);
+    Card {
+        label: format!("{} {number}", all.label),
+        ..all
+    }
 }
 
 /// Help, stop and break: what can be asked for at any time.

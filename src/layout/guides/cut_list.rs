@@ -8,6 +8,7 @@ use crate::layout::making::{Arranged, Laying, Making};
 use crate::layout::words::Words;
 use crate::layout::writer::{Everyone, PageWriter};
 use crate::layout::{Sheet, SheetKind, Turn, frame, ink};
+use crate::model::club::Rules;
 use crate::model::craft::Sorting;
 use crate::page::Role;
 use crate::text::Style;
@@ -24,7 +25,7 @@ const GAP: Length = Length::um(6_000);
 pub(in crate::layout) fn lay_out(desk: &Desk<'_>, people: &[Person<'_>], making: &Making) -> Sheet {
     let size = desk.page_size(Turn::Portrait);
     let room = frame::content(size);
-    let film = desk.club.rules.film();
+    let rules = &desk.club.rules;
     let mut flow: Flow<Everyone> = Flow::new();
     flow.push(paragraph(
         "Make the cuts in the order of their numbers. A line through several strips is one cut: leave \
@@ -33,8 +34,8 @@ pub(in crate::layout) fn lay_out(desk: &Desk<'_>, people: &[Person<'_>], making:
     ));
     let stacked = desk.club.rules.craft.sorting == Sorting::ThroughTheStack;
     for (title, of, film) in [
-        ("Paper", &making.sheets, Length::ZERO),
-        ("Film, after laminating", &making.pouches, film),
+        ("Paper", &making.sheets, None),
+        ("Film, after laminating", &making.pouches, Some(rules)),
     ] {
         if !of.sheets.is_empty() {
             flow.push(heading(title, room));
@@ -42,7 +43,7 @@ pub(in crate::layout) fn lay_out(desk: &Desk<'_>, people: &[Person<'_>], making:
                 people,
                 making,
                 (of, film),
-                (room, stacked && film == Length::ZERO),
+                (room, stacked && film.is_none()),
                 &mut flow,
             );
         }
@@ -81,7 +82,7 @@ pub(super) fn groups(sheets: &[Laying], together: bool) -> Vec<(usize, usize)> {
 fn pictures(
     people: &[Person<'_>],
     making: &Making,
-    (of, film): (&Arranged, Length),
+    (of, film): (&Arranged, Option<&Rules>),
     (room, stacked): (Rect, bool),
     flow: &mut Flow<Everyone>,
 ) {
@@ -93,7 +94,7 @@ fn pictures(
         let mut piece: Option<Piece> = None;
         for (k, &(from, to)) in row.iter().enumerate() {
             let x = room.x + (width + GAP) * k as i64;
-            let title = title(film == Length::ZERO, (from, to), &of.sheets[from]);
+            let title = title(film.is_none(), (from, to), &of.sheets[from]);
             let words = Words::line(&title, &Style::bold(Length::pt(10.0)), width);
             let corner = Point::new(x, words.height() + Length::mm(0.5));
             let items = diagram::draw(

@@ -7,6 +7,7 @@ use crate::layout::making::{Arranged, Laying, Making, Wanted};
 use crate::layout::packing::Cut;
 use crate::layout::shapes::{Look, circle, line, rounded};
 use crate::layout::words::Words;
+use crate::model::club::Rules;
 use crate::page::Item;
 use crate::text::Style;
 use crate::units::{Length, Point, Rect, Size};
@@ -47,13 +48,13 @@ impl Small {
     }
 }
 
-/// The picture, its top left corner at `corner`. With `film`, tiles are drawn within it.
+/// The picture, its top left corner at `corner`. With the rules of the film, the paper is drawn within it.
 pub(super) fn draw(
     people: &[Person<'_>],
     making: &Making,
     (of, sheet): (&Arranged, &Laying),
     (corner, width): (Point, Length),
-    film: Length,
+    film: Option<&Rules>,
 ) -> Vec<Item> {
     let inside = width - AROUND * 2;
     let small = Small {
@@ -65,7 +66,8 @@ pub(super) fn draw(
     let mut items = vec![rounded(paper, Length::ZERO, edge)];
     let mut taken = Vec::new();
     for &(piece, at) in &sheet.places {
-        let tile = small.rect(at.shrink(film));
+        let paper = film.map_or(at, |rules| making.paper_in(piece, at, rules));
+        let tile = small.rect(paper);
         draw_tile(people, making.piece(piece), tile, (&mut items, &mut taken));
     }
     let all: Vec<Drawn> = sheet

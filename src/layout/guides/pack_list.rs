@@ -95,7 +95,8 @@ fn line(making: &Making, at: usize, wanted: &Wanted) -> Line {
     let label = wanted.key.face.label.trim();
     let words = match wanted.what {
         What::Blank => "blank, for a pen".to_owned(),
-        What::Choice(..) => "choice card".to_owned(),
+        What::Several(..) if wanted.is_card => label.to_owned(),
+        What::Several(..) => "choice card".to_owned(),
         What::Face(_) if label.is_empty() => "no words".to_owned(),
         What::Face(_) => label.to_owned(),
     };

@@ -7,7 +7,7 @@ use crate::layout::desk::{Desk, Person};
 use crate::layout::frame::{self, PRINTER_EDGE};
 use crate::layout::making::{Laying, Making, footer, gather};
 use crate::layout::packing::Cut;
-use crate::layout::shapes::{Look, rounded};
+use crate::layout::shapes::{Look, circle, rounded};
 use crate::layout::sizes::in_mm;
 use crate::layout::words::Words;
 use crate::layout::writer::PageWriter;
@@ -65,8 +65,12 @@ fn page(
     clear.h -= frame::tight_footer_room() - PRINTER_EDGE;
     let film = desk.club.rules.film();
     let mut items = Vec::new();
-    for &(_, place) in &sheet.places {
-        let tile = at(place.shrink(film));
+    let rules = &desk.club.rules;
+    for &(piece, place) in &sheet.places {
+        let tile = at(making.paper_in(piece, place, rules));
+        if let Some((middle, hole)) = making.hole_in(piece, at(place), rules) {
+            items.push(circle(middle, hole / 2, Look::line(ink::INK, ink::THIN)));
+        }
         items.push(rounded(
             clipped(tile, clear),
             Length::ZERO,
@@ -95,8 +99,8 @@ fn page(
         .map_or_else(|| clear.center(), |(_, r)| at(*r).center());
     let room = sheet.places.first().map_or(clear.w, |(_, r)| r.w) - film * 2 - Length::mm(3.0);
     draw_words(&words, (middle, room), &mut page);
-    for &(_, place) in sheet.places.iter().skip(1) {
-        let size = gather::in_words(place.shrink(film).size());
+    for &(piece, place) in sheet.places.iter().skip(1) {
+        let size = gather::in_words(making.piece(piece).size);
         let words = Words::line(&size, &Style::regular(Length::pt(9.0)), place.w);
         page.paragraph(
             None,
@@ -118,10 +122,8 @@ fn heading_words(
     let film = desk.club.rules.film();
     let numbers: Vec<String> = which.iter().map(|i| (i + 1).to_string()).collect();
     let sheet = &making.pouches.sheets[which[0]];
-    let size = sheet
-        .places
-        .first()
-        .map_or(Size::default(), |(_, r)| r.shrink(film).size());
+    let first = sheet.places.first();
+    let size = first.map_or(Size::default(), |(piece, _)| making.piece(*piece).size);
     let pouch = desk.club.rules.craft.pouch.label();
     let named = match numbers.len() {
         1 => format!("{pouch} pouch {}", numbers[0]),

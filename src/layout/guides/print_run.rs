@@ -184,6 +184,13 @@ fn steps(desk: &Desk<'_>, room: Rect, flow: &mut Flow<Everyone>) {
     } else {
         all.push(format!("Round the corners to a radius of {corner}."));
     }
+    if let Some(hole) = craft.ring.filter(|_| craft.work == Work::CutLaminateCut) {
+        all.push(format!(
+            "Punch a hole of {} in the tab of clear film above each card for the ring. Never punch through \
+             paper.",
+            in_mm(hole)
+        ));
+    }
     let (tile, board) = craft.half.words();
     all.push(format!(
         "Put a {tile} dot in the middle of the back of each tile, and a {board} dot on each cross of \

@@ -5,7 +5,7 @@ use crate::layout::desk::{Desk, Person};
 use crate::layout::grid::MARGIN;
 use crate::layout::packing::{self, Cut, Order, PackedSheet, Piece, Room};
 use crate::layout::{Turn, frame};
-use crate::model::craft::Sorting;
+use crate::model::craft::{Craft, Sorting, pouch_size};
 use crate::model::finding::{Severity, Spot};
 use crate::units::{Length, Point, Rect, Size};
 
@@ -51,25 +51,60 @@ const fn order(sorting: Sorting) -> Order {
     }
 }
 
-fn pack(sizes: &[Size], room: Size, sorting: Sorting) -> packing::Packing {
-    let piece = |&size: &Size| Piece {
-        size,
+fn pack(sizes: &[Size], room: Size, craft: &Craft) -> packing::Packing {
+    if !craft.sizes_apart {
+        return pack_some(
+            sizes,
+            &(0..sizes.len()).collect::<Vec<_>>(),
+            room,
+            craft.sorting,
+        );
+    }
+    let mut kinds: Vec<Size> = Vec::new();
+    for size in sizes {
+        if !kinds.contains(size) {
+            kinds.push(*size);
+        }
+    }
+    let mut all = packing::Packing::default();
+    for kind in kinds {
+        let some: Vec<usize> = (0..sizes.len()).filter(|&i| sizes[i] == kind).collect();
+        let packed = pack_some(sizes, &some, room, craft.sorting);
+        all.sheets.extend(packed.sheets);
+        all.too_large.extend(packed.too_large);
+    }
+    all
+}
+
+/// Packs some of the pieces; in what comes out they have their own numbers.
+fn pack_some(sizes: &[Size], some: &[usize], room: Size, sorting: Sorting) -> packing::Packing {
+    let piece = |&i: &usize| Piece {
+        size: sizes[i],
         may_turn: false,
     };
-    let pieces: Vec<Piece> = sizes.iter().map(piece).collect();
+    let pieces: Vec<Piece> = some.iter().map(piece).collect();
     let room = Room {
         size: room,
         gap: Length::ZERO,
     };
     let mut packed = packing::pack(&pieces, &room);
     packing::hand_out(&mut packed, &pieces, order(sorting));
+    for sheet in &mut packed.sheets {
+        let stacks = sheet.strips.iter_mut().flat_map(|s| &mut s.stacks);
+        for placed in stacks.flat_map(|s| &mut s.pieces) {
+            placed.piece = some[placed.piece];
+        }
+    }
+    for piece in &mut packed.too_large {
+        *piece = some[*piece];
+    }
     packed
 }
 
 /// Printed pieces on the paper that is wanted, upright or across, whichever takes fewer sheets, then
 /// fewer cuts.
 pub(super) fn on_paper(desk: &Desk<'_>, sizes: &[Size]) -> Arranged {
-    let sorting = desk.club.rules.craft.sorting;
+    let craft = &desk.club.rules.craft;
     let turns: &[Turn] = match desk.request.turn {
         Turn::AsSuits => &[Turn::Portrait, Turn::Landscape],
         _ => &[desk.request.turn],
@@ -77,7 +112,7 @@ pub(super) fn on_paper(desk: &Desk<'_>, sizes: &[Size]) -> Arranged {
     let laid = turns.iter().map(|&turn| {
         let size = desk.page_size(turn);
         let room = Size::new(size.w - MARGIN * 2, size.h - MARGIN * 2);
-        let packed = pack(sizes, room, sorting);
+        let packed = pack(sizes, room, craft);
         let sheet = |s: &PackedSheet| laying(s, |block| on_page(size, block));
         Arranged {
             size,
@@ -91,8 +126,9 @@ pub(super) fn on_paper(desk: &Desk<'_>, sizes: &[Size]) -> Arranged {
 
 /// Finished pieces in pouches: the edge of a finished piece may lie on the edge of the pouch, for
 /// its seal is part of it; between two there is the seal of each.
-pub(super) fn in_pouches(sizes: &[Size], pouch: Size, sorting: Sorting) -> Arranged {
-    let packed = pack(sizes, pouch, sorting);
+pub(super) fn in_pouches(sizes: &[Size], craft: &Craft) -> Arranged {
+    let pouch = pouch_size(craft.pouch);
+    let packed = pack(sizes, pouch, craft);
     let middle = |block: Size| Point::new((pouch.w - block.w) / 2, (pouch.h - block.h) / 2);
     Arranged {
         size: pouch,

@@ -15,7 +15,7 @@ use crate::units::Size;
 pub(super) fn of_face(desk: &Desk<'_>, person: &Person<'_>, face: &Face, size: Size) -> TileFace {
     let form = match face.shape {
         Shape::Form(form) => form,
-        Shape::Pointers => Form::Drawing,
+        Shape::Pointers | Shape::Number(_) => Form::Drawing,
     };
     let drawn = form == Form::Drawing;
     let symbol = match drawn {

@@ -41,14 +41,14 @@ pub(in crate::layout) struct Wanted {
 pub(in crate::layout) enum What {
     /// One face of the person's set.
     Face(usize),
-    /// A choice card, with so many faces side by side.
-    Choice(usize, usize),
+    /// A card of several faces, so many of them side by side.
+    Several(usize, usize),
     /// Nothing: for a pen.
     Blank,
 }
 
 /// Everything that the people need, each person's in the order: tiles of the board, choice cards,
-/// blank tiles, always-there cards; then the spares.
+/// blank tiles, always-there cards, waiting; then the spares.
 pub(super) fn gather(desk: &Desk<'_>, people: &[Person<'_>], sets: &[TileSet]) -> Vec<Wanted> {
     let mut all = Vec::new();
     for (i, (person, set)) in people.iter().zip(sets).enumerate() {
@@ -87,11 +87,17 @@ fn of_person(
     for i in set.tiles.clone() {
         add(What::Face(i), set.size, face(i), false);
     }
-    for (i, choice) in set.choices.iter().enumerate() {
-        let (columns, size) = card_size(desk, choice.faces.len(), set.size);
-        let faces: Vec<_> = choice.faces.clone().map(|f| &set.faces[f]).collect();
-        let key = face_key::of_several(desk, who, &faces, size);
-        add(What::Choice(i, columns), size, key, false);
+    let several = |cards: bool| {
+        let all = set.several.iter().enumerate();
+        all.filter(move |(_, s)| s.is_card == cards).map(|(i, s)| {
+            let (columns, size) = card_size(desk, s.faces.len(), set.size);
+            let faces: Vec<_> = s.faces.clone().map(|f| &set.faces[f]).collect();
+            let key = face_key::of_several(desk, who, &faces, size);
+            (What::Several(i, columns), size, key)
+        })
+    };
+    for (what, size, key) in several(false) {
+        add(what, size, key, false);
     }
     for _ in 0..desk.club.rules.craft.blanks {
         let key = face_key::blank(desk, set.size);
@@ -99,6 +105,9 @@ fn of_person(
     }
     for i in set.cards.clone() {
         add(What::Face(i), set.size, face(i), true);
+    }
+    for (what, size, key) in several(true) {
+        add(what, size, key, true);
     }
 }
 
@@ -151,7 +160,7 @@ fn usual<'a>(users: &[&'a Wanted]) -> Option<&'a Wanted> {
 fn may_be_spare(wanted: &Wanted, sets: &[TileSet]) -> bool {
     match wanted.what {
         What::Face(i) => sets[wanted.person].faces[i].shape == Shape::Form(Form::Drawing),
-        What::Choice(..) | What::Blank => false,
+        What::Several(..) | What::Blank => false,
     }
 }
 
@@ -183,7 +192,7 @@ pub(super) fn report(desk: &mut Desk<'_>, people: &[Person<'_>], sets: &[TileSet
             .collect()
         };
         let choices = mine().filter_map(|w| match w.what {
-            What::Choice(c, _) => Some(set.choices[c].faces.clone()),
+            What::Several(c, _) => Some(set.several[c].faces.clone()),
             _ => None,
         });
         let choices: Vec<usize> = choices.flatten().collect();

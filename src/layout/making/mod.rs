@@ -13,9 +13,10 @@ pub(super) mod sheet;
 use super::desk::{Desk, Person};
 use super::tile_face::TileSet;
 use super::{Sheet, SheetKind};
-use crate::model::craft::{Sorting, pouch_size};
-use crate::plan::seal::finished;
-use crate::units::{Length, Size};
+use crate::model::club::Rules;
+use crate::model::craft::Sorting;
+use crate::plan::seal;
+use crate::units::{Length, Point, Rect, Size};
 pub(super) use around::footer;
 pub(super) use arrange::{Arranged, Laying};
 pub(super) use counts::Counts;
@@ -63,16 +64,12 @@ impl Making {
             true => sheets,
             false => arrange::on_paper(desk, &without(&sizes, &missing)),
         };
-        let film = desk.club.rules.film();
-        let pouches = match film > Length::ZERO {
-            true => arrange::in_pouches(
-                &printed
-                    .iter()
-                    .map(|&i| finished(all[i].size, film))
-                    .collect::<Vec<_>>(),
-                pouch_size(desk.club.rules.craft.pouch),
-                desk.club.rules.craft.sorting,
-            ),
+        let rules = &desk.club.rules;
+        let pouches = match rules.film() > Length::ZERO {
+            true => {
+                let sizes = printed.iter().map(|&i| finished_of(&all[i], rules));
+                arrange::in_pouches(&sizes.collect::<Vec<_>>(), &rules.craft)
+            }
             false => Arranged::default(),
         };
         Self {
@@ -112,10 +109,46 @@ impl Making {
         }
     }
 
+    /// Where the paper lies in a finished place.
+    pub fn paper_in(&self, placed: usize, at: Rect, rules: &Rules) -> Rect {
+        let film = rules.film();
+        let paper = at.shrink(film);
+        let tab = tab(self.piece(placed), rules);
+        Rect {
+            y: paper.y + tab,
+            h: paper.h - tab,
+            ..paper
+        }
+    }
+
+    /// The hole of a card that hangs on a ring, in the middle of its tab.
+    pub fn hole_in(&self, placed: usize, at: Rect, rules: &Rules) -> Option<(Point, Length)> {
+        let film = rules.film();
+        let tab = tab(self.piece(placed), rules);
+        let hole = rules.craft.ring.filter(|_| tab > Length::ZERO)?;
+        Some((Point::new(at.center().x, at.y + film + hole / 2), hole))
+    }
+
     /// What lies at a place of a sheet or a pouch.
     pub fn piece(&self, placed: usize) -> &Wanted {
         &self.all[self.printed[placed]]
     }
+}
+
+/// What a card that hangs on a ring has above its paper besides the seal: hole and seal.
+fn tab(wanted: &Wanted, rules: &Rules) -> Length {
+    let hole = rules
+        .craft
+        .ring
+        .filter(|_| wanted.is_card && !wanted.is_spare);
+    let film = rules.film();
+    hole.map_or(Length::ZERO, |hole| seal::tab_depth(hole, film) - film)
+}
+
+/// The size of a tile or card with its film, and with a tab where it hangs on a ring.
+fn finished_of(wanted: &Wanted, rules: &Rules) -> Size {
+    let plain = seal::finished(wanted.size, rules.film());
+    Size::new(plain.w, plain.h + tab(wanted, rules))
 }
 
 /// A list without the entries at some places.

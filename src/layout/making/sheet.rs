@@ -123,7 +123,7 @@ fn draw_piece(
     let marked = wanted.key.whose.is_some();
     match wanted.what {
         What::Face(face) => set.draw(desk, person, face, at, marked, page),
-        What::Choice(choice, columns) => {
+        What::Several(choice, columns) => {
             choice_card::draw(desk, person, set, (choice, columns), at, page);
             if marked {
                 draw_mark(

@@ -16,6 +16,10 @@ pub(super) struct Craft {
     cutting: Cutting,
     pouch: Paper,
     sorting: Sorting,
+    #[serde(default, skip_serializing_if = "is_false")]
+    sizes_apart: bool,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    ring_mm: Option<Mm>,
     #[serde(default, skip_serializing_if = "Option::is_none")]
     backs: Option<Flip>,
     on_tile: OnTile,
@@ -81,6 +85,8 @@ pub(super) fn write_craft(c: &craft::Craft) -> Option<Craft> {
         cutting: c.cutting.into(),
         pouch: c.pouch.into(),
         sorting: c.sorting.into(),
+        sizes_apart: c.sizes_apart,
+        ring_mm: c.ring.map(Mm),
         backs: c.backs.map(Into::into),
         on_tile: c.half.into(),
         dot_mm: Mm(c.dot),
@@ -99,6 +105,8 @@ pub(super) fn read_craft(c: &Craft) -> craft::Craft {
         cutting: c.cutting.into(),
         pouch: c.pouch.into(),
         sorting: c.sorting.into(),
+        sizes_apart: c.sizes_apart,
+        ring: c.ring_mm.map(|r| r.0),
         backs: c.backs.map(Into::into),
         half: c.on_tile.into(),
         dot: c.dot_mm.0,

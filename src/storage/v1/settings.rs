@@ -114,6 +114,10 @@ pub(super) struct Standing {
     own: Vec<Own>,
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     cards: Vec<Shown>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    waiting: Option<Shown>,
+    #[serde(default, skip_serializing_if = "is_false")]
+    countdown: bool,
 }
 
 #[derive(Serialize, Deserialize)]
@@ -241,6 +245,8 @@ impl From<Standing> for standing::Standing {
             left_out: s.left_out.into_iter().map(ActivityId).collect(),
             own: s.own.into_iter().map(own).collect(),
             cards: s.cards.into_iter().map(Into::into).collect(),
+            waiting: s.waiting.map(Into::into),
+            countdown: s.countdown,
         }
     }
 }
@@ -267,6 +273,8 @@ pub(super) fn write_standing(s: &standing::Standing) -> Option<Standing> {
         left_out: s.left_out.iter().map(|a| a.0).collect(),
         own: s.own.iter().map(own).collect(),
         cards: s.cards.iter().map(Shown::from).collect(),
+        waiting: s.waiting.as_ref().map(Shown::from),
+        countdown: s.countdown,
     })
 }
 

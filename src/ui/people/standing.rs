@@ -34,6 +34,8 @@ pub enum Which {
     Card(usize),
     /// A new card.
     NewCard,
+    /// What to do while waiting.
+    Waiting,
 }
 
 /// Puts what was picked where it is meant.
@@ -59,6 +61,7 @@ pub fn put(p: &mut Participant, which: Which, content: Content) {
             }
         }
         Which::NewCard => s.cards.push(content),
+        Which::Waiting => s.waiting = Some(content),
     }
 }
 
@@ -90,6 +93,41 @@ pub fn show(
     let what = "Beside those that everyone has, such as help and stop.";
     title(ui, "Always-there cards of their own", what);
     cards(ui, desk, state, person, next);
+    ui.add_space(12.0);
+    let what =
+        "A card that says wait and what to do; pieces from 5 to 1, without any time on them.";
+    title(ui, "Waiting and counting down", what);
+    waiting(ui, desk, state, person, next);
+}
+
+/// What to do while waiting, and whether there are pieces to count down with.
+fn waiting(
+    ui: &mut Ui,
+    desk: &mut Desk<'_>,
+    state: &mut PeopleState,
+    person: &Participant,
+    next: &mut Participant,
+) {
+    row(ui, |ui| {
+        if let Some(content) = &person.standing.waiting {
+            let shows = crate::model::board::shown(desk.view.club, content);
+            let name = format!("No card for waiting with {}", shows.label);
+            let id = Id::unique(("waiting", person.id));
+            if chip(ui, desk, id, (&shows, person.figure), &name) {
+                next.standing.waiting = None;
+            }
+        }
+        let b = Button::new(("waiting-add", person.id), "What to do while waiting");
+        if b.icon(Icon::Plus).show(ui).clicked() {
+            state.picker = Some(Picker::new(For::Standing(person.id, Which::Waiting)));
+        }
+        let (_, rect) = ui.allocate_space(vec2(220.0, theme::CONTROL));
+        let id = Id::unique(("countdown", person.id));
+        let on = person.standing.countdown;
+        if tick_at(ui, id, rect, on, "Pieces to count down", "").clicked() {
+            next.standing.countdown = !on;
+        }
+    });
 }
 
 /// The picture and words of some content; a click picks another picture.

@@ -30,6 +30,9 @@ struct Person {
     /// What, on which side, beside which activity (or each in the water), and whether a support.
     own: &'static [(&'static str, Side, &'static str, bool)],
     cards: &'static [&'static str],
+    /// What to do while waiting, for a card.
+    waiting: Option<&'static str>,
+    countdown: bool,
     favourites: &'static [&'static str],
     hard: &'static [(Known, &'static str)],
     texts: &'static [(Field, &'static str)],
@@ -156,6 +159,8 @@ fn all() -> [Person; 8] {
             left_out: &["song"],
             own: &[("quiet_place", Side::After, WATER, true)],
             cards: &["too_loud"],
+            waiting: Some("find_shells"),
+            countdown: true,
             favourites: &["canoe", "find_shells"],
             hard: &[(
                 Known::Windy,
@@ -217,6 +222,8 @@ fn one(next: &mut Numbers, club: &Club, p: &mut Participant, known: &Person) {
             support: *support,
         });
     }
+    p.standing.waiting = known.waiting.map(|s| content(club, s));
+    p.standing.countdown = known.countdown;
     p.standing.cards = known.cards.iter().map(|s| content(club, s)).collect();
     profile(p, ids(known.favourites), known);
 }

@@ -190,6 +190,8 @@ fn odd_club(seed: u64) -> (Club, Request) {
         pouch: makes.pick(&Paper::ALL),
         sorting: makes.pick(&[Sorting::ByParticipant, Sorting::ThroughTheStack]),
         backs: makes.pick(&[None, Some(Flip::Long), Some(Flip::Short)]),
+        sizes_apart: makes.below(3) == 0,
+        ring: makes.pick(&[None, Some(Length::mm(5.0))]),
         spares: makes.below(2) == 0,
         blanks: makes.below(3) as u32,
         ..Craft::default()

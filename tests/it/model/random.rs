@@ -346,6 +346,8 @@ fn standing(club: &Club, seed: &Seed) -> Standing {
     standing.own = (0..seed.at % 3).map(own).collect();
     if seed.flag {
         standing.cards.push(content(club, seed));
+        standing.waiting = Some(content(club, seed));
+        standing.countdown = seed.at % 2 == 0;
     }
     standing
 }
@@ -379,6 +381,8 @@ fn craft(seed: &Seed) -> Craft {
         work: [Work::CutLaminateCut, Work::OneSheet][seed.at % 2],
         cutting: [Cutting::Trimmer, Cutting::Scissors][seed.a % 2],
         pouch: Paper::ALL[seed.b % 4],
+        sizes_apart: seed.flag,
+        ring: [None, Some(Length::mm(seed.b as f64))][seed.at % 2],
         sorting: [Sorting::ByParticipant, Sorting::ThroughTheStack][seed.b % 2],
         backs: [None, Some(Flip::Long), Some(Flip::Short)][seed.a % 3],
         half: [Half::SoftOnTile, Half::RoughOnTile][seed.at % 2],
