@@ -2,6 +2,7 @@
 
 mod file;
 mod looks;
+mod making;
 pub mod sample;
 pub mod size;
 mod words;

@@ -88,7 +88,7 @@ fn pictures(
 ) {
     let columns = if room.w >= Length::mm(150.0) { 2 } else { 1 };
     let width = ((room.w - GAP * (columns - 1)) / columns).min(WIDEST);
-    let width = diagram::width_for_two(of, width, room.h - ABOVE);
+    let width = diagram::width_in(of, width, room.h - ABOVE);
     let groups = groups(&of.sheets, stacked);
     for row in groups.chunks(columns as usize) {
         let mut piece: Option<Piece> = None;

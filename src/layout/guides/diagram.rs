@@ -22,10 +22,14 @@ pub(super) fn height(of: &Arranged, width: Length) -> Length {
     (width - AROUND * 2).scale(of.size.h.to_mm() / of.size.w.to_mm()) + AROUND * 2
 }
 
-/// The width at which two pictures stand one below the other in a height, if that is less.
-pub(super) fn width_for_two(of: &Arranged, most: Length, room: Length) -> Length {
-    let inside = room / 2 - AROUND * 2;
-    most.min(inside.scale(of.size.w.to_mm() / of.size.h.to_mm()) + AROUND * 2)
+/// The width at which two pictures stand one below the other in a height, or one alone where two would
+/// be too small to read.
+pub(super) fn width_in(of: &Arranged, most: Length, room: Length) -> Length {
+    const READABLE: Length = Length::um(60_000);
+    let wide = |high: Length| high.scale(of.size.w.to_mm() / of.size.h.to_mm()) + AROUND * 2;
+    let two = wide(room / 2 - AROUND * 2);
+    let one = wide(room - AROUND * 2);
+    most.min(if two >= READABLE { two } else { one })
 }
 
 /// From the paper to the picture.
@@ -104,6 +108,9 @@ fn draw_tile(
     if has_mark {
         items.push(picture(&people[wanted.person].mark, mark));
         taken.push(mark);
+    }
+    if number.cut {
+        return;
     }
     items.extend(number.centred(Point::new(middle, mark.bottom()), ink::SOFT));
     let corner = Point::new(middle - number.width() / 2, mark.bottom());

@@ -63,13 +63,18 @@ fn page(
     let at = |r: Rect| Rect::new(r.origin().moved(dx, dy), r.size());
     let mut clear = Rect::new(Point::default(), paper).shrink(PRINTER_EDGE);
     clear.h -= frame::tight_footer_room() - PRINTER_EDGE;
-    let film = desk.club.rules.film();
     let mut items = Vec::new();
     let rules = &desk.club.rules;
     for &(piece, place) in &sheet.places {
         let tile = at(making.paper_in(piece, place, rules));
         if let Some((middle, hole)) = making.hole_in(piece, at(place), rules) {
-            items.push(circle(middle, hole / 2, Look::line(ink::INK, ink::THIN)));
+            let around = Rect::new(middle, Size::default()).shrink(-hole);
+            let look = Look::line(ink::INK, ink::THIN);
+            items.extend(
+                clear
+                    .encloses(around)
+                    .then(|| circle(middle, hole / 2, look)),
+            );
         }
         items.push(rounded(
             clipped(tile, clear),
@@ -93,11 +98,11 @@ fn page(
     );
     page.artifact(items);
     let words = heading_words(desk, making, which, number, count);
-    let middle = sheet
-        .places
-        .first()
-        .map_or_else(|| clear.center(), |(_, r)| at(*r).center());
-    let room = sheet.places.first().map_or(clear.w, |(_, r)| r.w) - film * 2 - Length::mm(3.0);
+    let first = sheet.places.first();
+    let first = first.map_or(clear, |(piece, r)| {
+        clipped(at(making.paper_in(*piece, *r, rules)), clear)
+    });
+    let (middle, room) = (first.center(), first.w - Length::mm(3.0));
     draw_words(&words, (middle, room), &mut page);
     for &(piece, place) in sheet.places.iter().skip(1) {
         let size = gather::in_words(making.piece(piece).size);

@@ -8,7 +8,7 @@ use crate::layout::shapes::{Look, line, rounded};
 use crate::layout::sizes::in_mm;
 use crate::layout::words::{CLEAR, Words};
 use crate::layout::writer::{Audience, Everyone, PageWriter};
-use crate::layout::{Sheet, SheetKind, Turn, ink};
+use crate::layout::{Sheet, SheetKind, ink};
 use crate::page::Item;
 use crate::plan::seal;
 use crate::text::Style;
@@ -27,7 +27,8 @@ const BELOW_BARS: Length = Length::um(72_000);
 
 /// The sheet: one page, or two where the paper is low.
 pub(in crate::layout) fn lay_out(desk: &Desk<'_>) -> Sheet {
-    let size = desk.page_size(Turn::Portrait);
+    // As the paper lies in the printer, whichever way the other sheets are.
+    let size = desk.request.paper.size();
     let room = Rect::new(Point::default(), size).shrink(EDGE);
     let mut page = begin(size, room, 1);
     let mut y = room.y + Length::mm(11.0);

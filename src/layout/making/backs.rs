@@ -1,12 +1,13 @@
 //! The other side of a sheet of tiles: on the back of each its mark, its number and the code of its
 //! plan, so that a tile that lies face down is not lost. Never a name.
 
-use super::Making;
 use super::around::{Around, footer};
 use super::arrange::Laying;
+use super::{Making, Wanted};
 use crate::layout::desk::{Desk, Person};
 use crate::layout::frame::{picture, tight_footer_room};
 use crate::layout::ink;
+use crate::layout::shapes::{Look, circle};
 use crate::layout::words::Words;
 use crate::layout::writer::{Everyone, PageWriter};
 use crate::model::craft::Flip;
@@ -54,8 +55,9 @@ pub(super) fn back(
     );
     for &(piece, at) in &sheet.places {
         let wanted = making.piece(piece);
+        let dot = desk.club.rules.craft.dot;
         draw(
-            &people[wanted.person],
+            (&people[wanted.person], dot),
             wanted,
             behind(around.size, at, flip),
             &mut page,
@@ -74,34 +76,41 @@ fn lower(title: &str) -> String {
     first.unwrap_or_default() + chars.as_str()
 }
 
-fn draw(person: &Person<'_>, wanted: &super::Wanted, at: Rect, page: &mut PageWriter<Everyone>) {
+/// The back of one tile: its mark above, number and plan below; in between, on what is fastened to a
+/// board, a ring where the fastener goes.
+fn draw(
+    (person, dot): (&Person<'_>, Length),
+    wanted: &Wanted,
+    at: Rect,
+    page: &mut PageWriter<Everyone>,
+) {
     let least = at.w.min(at.h);
     let code = match (wanted.is_spare, wanted.key.whose) {
         (true, _) => format!("spare {}", wanted.number),
         (_, None) => "shared".to_owned(),
         _ => format!("{} · {}", wanted.number, person.code),
     };
-    let style = Style::bold(Length::pt(if least < Length::mm(40.0) {
+    let style = Style::bold(Length::pt(if least < Length::mm(45.0) {
         9.0
     } else {
         12.0
     }));
     let words = Words::line(&code, &style, at.w - Length::mm(4.0));
-    if wanted.key.whose.is_none() {
-        return page.paragraph(None, words.amid(at.center(), ink::SOFT));
+    let gap = Length::mm(1.6);
+    let dot = if wanted.is_card { Length::ZERO } else { dot };
+    let room = (at.h - dot) / 2 - gap * 2;
+    let side = least.scale(0.36).min(room);
+    let middle = at.center();
+    if dot > Length::ZERO {
+        let ring = Look::line(ink::RULE, ink::HAIRLINE);
+        page.artifact(vec![circle(middle, dot / 2, ring)]);
     }
-    let side = least.scale(0.36);
-    let gap = Length::mm(2.0);
-    let top = at.center().y - (side + gap + words.height()) / 2;
-    let mark = Rect::new(
-        Point::new(at.center().x - side / 2, top),
-        Size::square(side),
-    );
-    page.figure(
-        None,
-        format!("Mark: {}", person.mark_words),
-        vec![picture(&person.mark, mark)],
-    );
-    let below = Point::new(at.center().x, mark.bottom() + gap);
+    let below = Point::new(middle.x, middle.y + dot / 2 + gap);
     page.paragraph(None, words.centred(below, ink::SOFT));
+    if wanted.key.whose.is_some() && side >= Length::mm(4.0) {
+        let corner = Point::new(middle.x - side / 2, middle.y - dot / 2 - gap - side);
+        let mark = Rect::new(corner, Size::square(side));
+        let alt = format!("Mark: {}", person.mark_words);
+        page.figure(None, alt, vec![picture(&person.mark, mark)]);
+    }
 }

@@ -148,22 +148,24 @@ fn draw_piece(
 /// of the block.
 fn draw_cuts(cutting: Cutting, sheet: &Laying, around: &Around, page: &mut PageWriter<Everyone>) {
     let mut items = Vec::new();
+    let mut taken: Vec<Rect> = Vec::new();
     for (i, cut) in sheet.cuts.iter().enumerate() {
         items.push(line(cut.from, cut.to, ink::RULE, ink::HAIRLINE));
         let [before, after] = ends(cut, sheet.block);
-        items.extend(
-            before
-                .iter()
-                .chain(&after)
-                .map(|&(a, b)| line(a, b, ink::INK, Length::um(200))),
-        );
-        let is_down = cut.from.x == cut.to.x;
-        if let (Cutting::Trimmer, Some((start, end))) = (cutting, before) {
-            items.extend(match (is_down, around.has_room_for_plates()) {
-                (false, _) => cut_number(end.moved(-NUMBER, Length::ZERO), i + 1),
-                (true, true) => cut_number(end.moved(Length::ZERO, -NUMBER), i + 1),
-                (true, false) => bare_number(start, i + 1),
-            });
+        let marks = before.iter().chain(&after);
+        items.extend(marks.map(|&(a, b)| line(a, b, ink::INK, Length::um(200))));
+        if let (Cutting::Trimmer, Some(mark)) = (cutting, before) {
+            let is_down = cut.from.x == cut.to.x;
+            let bare = is_down && !around.has_room_for_plates();
+            let (area, number) = match bare {
+                true => bare_number(mark.0, i + 1),
+                false => number_beyond(mark.1, is_down, i + 1),
+            };
+            // Two cuts that lie close: the cut list has the number of the second.
+            if taken.iter().all(|t| !t.overlaps(area)) {
+                items.extend(number);
+                taken.push(area);
+            }
         }
     }
     page.artifact(items);
@@ -187,12 +189,23 @@ fn ends(cut: &Cut, block: Rect) -> [Option<(Point, Point)>; 2] {
     ]
 }
 
-/// The number of a cut beside its mark, where there is no room for a plate.
-fn bare_number(mark: Point, number: usize) -> Vec<Item> {
+/// The number of a cut beside its mark, where there is no room for a plate, and the place it takes.
+fn bare_number(mark: Point, number: usize) -> (Rect, Vec<Item>) {
     let style = Style::bold(Length::pt(5.0));
     let words = Words::line(&number.to_string(), &style, Length::mm(8.0));
     let beside = mark.moved(Length::um(450), -words.height() + Length::um(300));
-    words.left(beside, ink::SOFT)
+    let area = Rect::new(beside, Size::new(words.width(), words.height()));
+    (area, words.left(beside, ink::SOFT))
+}
+
+/// The number of a cut on its plate beyond the end of its mark, and the place it takes.
+fn number_beyond(end: Point, is_down: bool, number: usize) -> (Rect, Vec<Item>) {
+    let centre = match is_down {
+        true => end.moved(Length::ZERO, -NUMBER),
+        false => end.moved(-NUMBER, Length::ZERO),
+    };
+    let area = Rect::new(centre.moved(-NUMBER, -NUMBER), Size::square(NUMBER * 2));
+    (area, cut_number(centre, number))
 }
 
 /// The number of a cut on a small plate.
