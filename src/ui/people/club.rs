@@ -10,9 +10,10 @@ use crate::ui::desk::Desk;
 use crate::ui::icons::Icon;
 use crate::ui::theme;
 use crate::ui::widgets::button::{Button, Weight};
-use crate::ui::widgets::choose::{Steps, segments_here, select, stepper};
+use crate::ui::widgets::choose::{segments_here, select};
 use crate::ui::widgets::field::Field;
 use crate::ui::widgets::form::{block, row, scroll, sheet};
+use crate::ui::widgets::steps::{Steps, stepper};
 use crate::ui::widgets::words;
 use crate::units::Length;
 

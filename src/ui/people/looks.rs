@@ -12,10 +12,11 @@ use crate::symbols::library::library;
 use crate::ui::desk::Desk;
 use crate::ui::picker::{For, Picker};
 use crate::ui::theme;
-use crate::ui::widgets::choose::{Steps, segments_here, stepper};
+use crate::ui::widgets::choose::segments_here;
 use crate::ui::widgets::field::Field;
 use crate::ui::widgets::focus_ring;
 use crate::ui::widgets::form::{block, row};
+use crate::ui::widgets::steps::{Steps, stepper};
 use crate::units::Length;
 
 /// Name, mark, sizes, and how the people in the pictures look.
