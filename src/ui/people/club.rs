@@ -1,8 +1,8 @@
-//! What the club decided once: its name, the parts of its day, its own rules.
+//! What the club decided once: its name, its own rules, how tiles are made, the parts of its day.
 
 use egui::{Id, Rect, Ui, vec2};
 
-use super::songs;
+use super::{craft, songs};
 use crate::model::club::{Paper, Part, Rules};
 use crate::model::edit::Edit;
 use crate::symbols::lexicon::{lexicon, lexicons};
@@ -36,6 +36,8 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, rect: Rect) {
             });
             rules(ui, desk);
         });
+        ui.add_space(12.0);
+        sheet(ui, |ui| craft::show(ui, desk));
         ui.add_space(12.0);
         sheet(ui, |ui| parts(ui, desk));
         ui.add_space(12.0);
@@ -95,9 +97,6 @@ fn rules(ui: &mut Ui, desk: &mut Desk<'_>) {
             mm(now.tile),
         ) {
             next.tile = Length::mm(f64::from(side));
-        }
-        if let Some(seal) = number(ui, "Clear edge of a tile", "mm", 2..=10, 1, mm(now.seal)) {
-            next.seal = Length::mm(f64::from(seal));
         }
         block(ui, "Paper in the printer", 300.0, theme::CONTROL, |ui| {
             let names = Paper::ALL.map(Paper::label);
