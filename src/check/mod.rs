@@ -40,6 +40,7 @@ pub fn run_on(club: &Club, session: Option<&Session>, boards: &[Arc<Board>]) -> 
     let mut findings = Vec::new();
     people::check(club, &mut findings);
     print::sizes(club, &mut findings);
+    print::craft(club, &mut findings);
     if let Some(session) = session {
         time::check(club, session, &mut findings);
         water::check(club, session, boards, &mut findings);

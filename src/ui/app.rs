@@ -197,6 +197,10 @@ impl App {
                 self.state.people.pane = people::Pane::Participants;
                 self.state.people.find.focus = true;
             }
+            Place::Print => match self.state.print.pane {
+                print::Pane::Sheets => self.state.print.find.focus = true,
+                print::Pane::Stock => self.state.print.find_stock.focus = true,
+            },
             Place::Session => {
                 self.state.session.pane = session::Pane::Timetable;
                 self.state.session.tray.focus_search = true;

@@ -53,13 +53,24 @@ impl Find {
     /// The field, if a list of so many needs one; gives what is below it. A list that became short
     /// shows everyone.
     pub fn above(&mut self, ui: &mut Ui, id: Id, rect: Rect, of: usize) -> Rect {
+        self.above_for(ui, (id, "Find a name"), rect, of)
+    }
+
+    /// The same with other words in the field.
+    pub fn above_for(
+        &mut self,
+        ui: &mut Ui,
+        (id, label): (Id, &str),
+        rect: Rect,
+        of: usize,
+    ) -> Rect {
         let asked = std::mem::take(&mut self.focus);
         if of <= FEW {
             self.typed.clear();
             return rect;
         }
         let place = rect.with_max_y(rect.top() + theme::CONTROL);
-        let r = field(ui, id, place, "Find a name", &mut self.typed);
+        let r = field(ui, id, place, label, &mut self.typed);
         if asked {
             r.request_focus();
         }

@@ -8,6 +8,7 @@ use std::sync::Arc;
 use daystrand::check;
 use daystrand::model::club::{Activity, Club};
 use daystrand::model::conditions::{Condition, Known};
+use daystrand::model::craft::Work;
 use daystrand::model::finding::{Finding, Severity, Spot};
 use daystrand::model::hand::{Asked, Content, HandChanges, Placement};
 use daystrand::model::ids::{
@@ -534,6 +535,52 @@ const CASES: &[Case] = &[
             c.rules.seal = Length::mm(1.0);
         },
     ),
+    // Makers of laminating film ask for an eighth of an inch (3.175 mm) of film all round; 5 mm
+    // where it gets into sea water, and 3 mm in a corner, are common practice.
+    ("4 mm as it is", "print.seal", 0, |_| {}),
+    ("3.2 mm", "print.seal", 0, |c| {
+        c.rules.seal = Length::mm(3.2);
+    }),
+    ("3.1 mm", "print.seal", 1, |c| {
+        c.rules.seal = Length::mm(3.1);
+    }),
+    ("no film, no edge", "print.seal", 0, |c| {
+        c.rules.seal = Length::mm(1.0);
+        c.rules.craft.work = Work::OneSheet;
+    }),
+    ("4 mm in the sea", "print.seal", 1, |c| {
+        c.rules.craft.sea_water = true;
+    }),
+    ("5 mm in the sea", "print.seal", 0, |c| {
+        c.rules.craft.sea_water = true;
+        c.rules.seal = Length::mm(5.0);
+    }),
+    ("as wide as the edge", "print.corner", 0, |_| {}),
+    // R - sqrt(2) (R - s): 6 - 1.414 x 2 is 3.17, 7 - 1.414 x 3 is 2.76.
+    ("6 mm leave 3.2", "print.corner", 0, |c| {
+        c.rules.craft.corner = Length::mm(6.0);
+    }),
+    ("7 mm leave 2.8", "print.corner", 1, |c| {
+        c.rules.craft.corner = Length::mm(7.0);
+    }),
+    ("no film, no corner", "print.corner", 0, |c| {
+        c.rules.craft.corner = Length::mm(12.0);
+        c.rules.craft.work = Work::OneSheet;
+    }),
+    ("narrow, but not in the corner", "print.corner", 0, |c| {
+        c.rules.seal = Length::mm(2.0);
+        c.rules.craft.corner = Length::mm(2.0);
+    }),
+    ("not measured", "print.scale", 0, |_| {}),
+    ("half a millimetre", "print.scale", 0, |c| {
+        c.rules.craft.bar = Some(Length::mm(99.5));
+    }),
+    ("six tenths too short", "print.scale", 1, |c| {
+        c.rules.craft.bar = Some(Length::mm(99.4));
+    }),
+    ("six tenths too long", "print.scale", 1, |c| {
+        c.rules.craft.bar = Some(Length::mm(100.6));
+    }),
 ];
 
 #[test]
@@ -633,6 +680,38 @@ fn a_piece_that_fits_the_gauge_comes_before_one_that_nearly_does() {
         "32 mm does not, but as cut by hand it may"
     );
     assert_eq!(severity(26.0), None);
+}
+
+/// Worked by hand: 97 of 100 mm make 58.2 of 60, and 100 / 97 is 103.1 %; with an edge of 4 mm and a
+/// radius of 10 mm, 10 - 1.414 x 6 is 1.5, paper rounded to 6 mm has the edge all round, and
+/// 6 - 1.414 x 2 is 3.2 where 6.5 - 1.414 x 2.5 is 2.96.
+#[test]
+fn what_is_wrong_with_the_making_is_said_with_its_numbers() {
+    let mut club = daystrand::workbench::demo::club();
+    club.rules.craft.bar = Some(Length::mm(97.0));
+    club.rules.craft.corner = Length::mm(10.0);
+    let found = run(&club);
+    let says = |code: &str| {
+        let f = found.iter().find(|f| f.code == code).expect("it speaks");
+        format!("{} {}", f.sentence, f.hint)
+    };
+    assert_eq!(
+        says("print.scale"),
+        "The printer makes 97 mm of the bar of 100 mm: a tile of 60 mm comes out as 58.2 mm. \
+         Set 103.1 % in the printer's dialog and print the test page again."
+    );
+    assert_eq!(
+        says("print.corner"),
+        "A corner rounded to 10 mm with a clear edge of 4 mm leaves 1.5 mm of film in the corner. \
+         Round the paper to 6 mm before it is laminated, or round the film to no more than 6 mm."
+    );
+    club.rules.craft.corner = Length::mm(20.0);
+    let found = run(&club);
+    let corner = found.iter().find(|f| f.code == "print.corner").unwrap();
+    assert!(
+        corner.sentence.ends_with("cuts into the paper."),
+        "{corner:?}"
+    );
 }
 
 #[test]

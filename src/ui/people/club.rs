@@ -1,8 +1,8 @@
-//! What the club decided once: its name, the parts of its day, its own rules.
+//! What the club decided once: its name, its own rules, how tiles are made, the parts of its day.
 
 use egui::{Id, Rect, Ui, vec2};
 
-use super::songs;
+use super::{craft, songs};
 use crate::model::club::{Paper, Part, Rules};
 use crate::model::edit::Edit;
 use crate::symbols::lexicon::{lexicon, lexicons};
@@ -10,9 +10,10 @@ use crate::ui::desk::Desk;
 use crate::ui::icons::Icon;
 use crate::ui::theme;
 use crate::ui::widgets::button::{Button, Weight};
-use crate::ui::widgets::choose::{Steps, segments_here, select, stepper};
+use crate::ui::widgets::choose::{segments_here, select};
 use crate::ui::widgets::field::Field;
 use crate::ui::widgets::form::{block, row, scroll, sheet};
+use crate::ui::widgets::steps::{Steps, stepper};
 use crate::ui::widgets::words;
 use crate::units::Length;
 
@@ -35,6 +36,8 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, rect: Rect) {
             });
             rules(ui, desk);
         });
+        ui.add_space(12.0);
+        sheet(ui, |ui| craft::show(ui, desk));
         ui.add_space(12.0);
         sheet(ui, |ui| parts(ui, desk));
         ui.add_space(12.0);
@@ -94,9 +97,6 @@ fn rules(ui: &mut Ui, desk: &mut Desk<'_>) {
             mm(now.tile),
         ) {
             next.tile = Length::mm(f64::from(side));
-        }
-        if let Some(seal) = number(ui, "Clear edge of a tile", "mm", 2..=10, 1, mm(now.seal)) {
-            next.seal = Length::mm(f64::from(seal));
         }
         block(ui, "Paper in the printer", 300.0, theme::CONTROL, |ui| {
             let names = Paper::ALL.map(Paper::label);

@@ -1,10 +1,11 @@
 //! Who a participant is: name and mark, sizes, voice, the figures in the pictures, and what a helper
 //! needs to know at a glance.
 
-use egui::{CursorIcon, Id, Role, Sense, Stroke, StrokeKind, Ui, Vec2, WidgetInfo};
+use egui::{Align2, CursorIcon, Id, Role, Sense, Stroke, StrokeKind, Ui, Vec2, WidgetInfo, vec2};
 
 use super::{PeopleState, parts, readers};
 use crate::model::club::Club;
+use crate::model::craft::TileShape;
 use crate::model::ids::SymbolId;
 use crate::model::people::{Age, Figure, Participant, Skin, Voice};
 use crate::model::privacy::Guarded;
@@ -12,10 +13,12 @@ use crate::symbols::library::library;
 use crate::ui::desk::Desk;
 use crate::ui::picker::{For, Picker};
 use crate::ui::theme;
-use crate::ui::widgets::choose::{Steps, segments_here, stepper};
+use crate::ui::widgets::choose::{segments_here, select, tick};
 use crate::ui::widgets::field::Field;
 use crate::ui::widgets::focus_ring;
 use crate::ui::widgets::form::{block, row};
+use crate::ui::widgets::steps::{Steps, in_mm, stepper};
+use crate::ui::widgets::words;
 use crate::units::Length;
 
 /// Name, mark, sizes, and how the people in the pictures look.
@@ -61,6 +64,7 @@ pub fn show(
             |ui| skin(ui, desk, person, next),
         );
     });
+    shared(ui, person, next);
     note(ui, desk, person, next);
 }
 
@@ -111,19 +115,16 @@ fn name_and_size(ui: &mut Ui, desk: &mut Desk<'_>, person: &Participant, next: &
             }
         },
     );
-    block(ui, "Tiles, printed side", 176.0, theme::CONTROL, |ui| {
-        let s = Steps {
-            id: id("tile"),
-            label: "Tile side",
-            unit: "mm",
-            range: 30..=120,
-            step: 5,
-        };
-        let now = (person.tile.to_mm().round() as u32).max(1);
-        if let Some(mm) = stepper(ui, desk.drafts, &s, now) {
-            next.tile = Length::mm(f64::from(mm));
+    block(ui, "Shape of their tiles", 176.0, theme::CONTROL, |ui| {
+        let options = TileShape::ALL.map(|s| s.label().to_owned());
+        let at = TileShape::ALL.iter().position(|s| *s == person.shape);
+        let width = ui.available_width();
+        let label = "Shape of their tiles";
+        if let Some(i) = select(ui, id("shape"), label, &options, at, width) {
+            next.shape = TileShape::ALL[i];
         }
     });
+    side(ui, desk, person, next);
     block(ui, "Large-print words", 176.0, theme::CONTROL, |ui| {
         let s = Steps {
             id: id("text"),
@@ -136,6 +137,49 @@ fn name_and_size(ui: &mut Ui, desk: &mut Desk<'_>, person: &Participant, next: &
             next.text_pt = pt;
         }
     });
+}
+
+/// The printed side, where the shape leaves it open; else the size that it has.
+fn side(ui: &mut Ui, desk: &mut Desk<'_>, person: &Participant, next: &mut Participant) {
+    if !person.shape.has_side() {
+        return block(ui, "Tiles, printed", 176.0, theme::CONTROL, |ui| {
+            let size = person.tile_size();
+            let (_, rect) = ui.allocate_space(vec2(ui.available_width(), theme::CONTROL));
+            let says = format!("{} × {}", in_mm(size.w), in_mm(size.h));
+            let r = ui.interact(
+                rect,
+                Id::unique(("participant-field", person.id, "size")),
+                Sense::hover(),
+            );
+            r.widget_info(|| WidgetInfo::labeled(Role::Label, true, &says));
+            let (font, ink) = (theme::regular(16.0), theme::of(ui.ctx()).col.ink);
+            words::line(ui.painter(), rect, Align2::LEFT_CENTER, &says, font, ink);
+        });
+    }
+    block(ui, "Tiles, printed side", 176.0, theme::CONTROL, |ui| {
+        let s = Steps {
+            id: Id::unique(("participant-field", person.id, "tile")),
+            label: "Tile side",
+            unit: "mm",
+            range: 30..=120,
+            step: 5,
+        };
+        let now = (person.tile.to_mm().round() as u32).max(1);
+        if let Some(mm) = stepper(ui, desk.drafts, &s, now) {
+            next.tile = Length::mm(f64::from(mm));
+        }
+    });
+}
+
+/// Whether their tiles come from the box that everyone uses.
+fn shared(ui: &mut Ui, person: &Participant, next: &mut Participant) {
+    let id = Id::unique(("participant-field", person.id, "shared"));
+    let words = "Tiles from the shared box";
+    let tip = "Their tiles carry no mark and are counted with those of all others who share";
+    let r = tick(ui, id, person.shared_tiles, words, "").on_hover_text(tip);
+    if r.clicked() {
+        next.shared_tiles = !person.shared_tiles;
+    }
 }
 
 /// Four small cards with the same picture in each skin.

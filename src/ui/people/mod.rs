@@ -1,6 +1,7 @@
 //! The place People: participants, helpers, and what the club decided once.
 
 mod club;
+mod craft;
 mod helpers;
 mod list;
 mod looks;

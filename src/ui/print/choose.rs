@@ -1,31 +1,42 @@
 //! What to print, for whom, on which paper, with which ink, as which files.
 
-use egui::{Id, Rect, Ui, vec2};
+use egui::{Id, Rect, Ui};
 
-use super::numbers;
-use crate::layout::{InkChoice, SheetKind, Turn};
+use super::{PrintState, kinds, numbers, printer, tiles, whom};
+use crate::layout::{InkChoice, Turn};
 use crate::model::club::Paper;
-use crate::model::ids::ParticipantId;
 use crate::ui::desk::Desk;
-use crate::ui::session::face;
 use crate::ui::widgets::choose::{segments_here, tick};
-use crate::ui::widgets::form::{row, scroll};
+use crate::ui::widgets::form::scroll;
 use crate::ui::widgets::words;
 use crate::workbench::command::{Command, Format, PrintChoice};
 
 /// Shows the column; with the numbers below when there is no third column.
-pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, rect: Rect, with_numbers: bool) {
+pub fn show(
+    ui: &mut Ui,
+    desk: &mut Desk<'_>,
+    state: &mut PrintState,
+    rect: Rect,
+    with_numbers: bool,
+) {
     let mut next = desk.view.print.clone();
-    desk.regions
-        .add(rect, Id::unique(("kind", SheetKind::ALL[0])));
+    desk.regions.add(rect, kinds::first());
     scroll(ui, "print-choices", rect, |ui| {
         words::heading(ui, "What to print", 24.0);
         ui.spacing_mut().item_spacing.y = 2.0;
-        kinds(ui, desk, &mut next);
-        ui.add_space(8.0);
-        whom(ui, desk, &mut next);
-        ui.add_space(8.0);
+        kinds::show(ui, desk.view, &mut next);
+        missing(ui, desk, &mut next);
+        ui.add_space(10.0);
+        whom::show(ui, desk, &mut state.find, &mut next);
+        ui.add_space(10.0);
+        ui.spacing_mut().item_spacing.y = 4.0;
+        tiles::show(ui, desk);
+        ui.add_space(10.0);
+        words::heading(ui, "On what", 20.0);
         paper(ui, &mut next);
+        ui.add_space(6.0);
+        printer::show(ui, desk);
+        ui.add_space(10.0);
         files(ui, &mut next);
         if with_numbers {
             ui.add_space(10.0);
@@ -38,72 +49,28 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, rect: Rect, with_numbers: bool) {
     }
 }
 
-fn kinds(ui: &mut Ui, desk: &Desk<'_>, next: &mut PrintChoice) {
-    for kind in SheetKind::ALL {
-        let on = next.kinds.contains(&kind);
-        let pages: usize = desk
-            .view
-            .sheets
-            .iter()
-            .filter(|s| s.kind == kind)
-            .map(|s| s.pages.len())
-            .sum();
-        let trailing = match (on, pages) {
-            (false, _) => String::new(),
-            (true, 1) => "1 page".into(),
-            (true, n) => format!("{n} pages"),
-        };
-        if tick(ui, Id::unique(("kind", kind)), on, kind.label(), &trailing).clicked() {
-            if on {
-                next.kinds.retain(|k| *k != kind);
-            } else {
-                next.kinds.push(kind);
-                next.kinds.sort();
-            }
-        }
-    }
-}
-
-/// The participants who come, each with a tick.
-fn whom(ui: &mut Ui, desk: &mut Desk<'_>, next: &mut PrintChoice) {
-    let all: Vec<ParticipantId> = desk.view.boards.iter().map(|(id, _)| *id).collect();
-    let chosen: Vec<ParticipantId> = match &next.participants {
-        None => all.clone(),
-        Some(some) => all.iter().copied().filter(|id| some.contains(id)).collect(),
+/// Whether what is in stock is left out, with how much that is.
+fn missing(ui: &mut Ui, desk: &Desk<'_>, next: &mut PrintChoice) {
+    let trailing = match numbers::in_stock(desk.view) {
+        0 if desk.view.club.stock.is_empty() => String::new(),
+        n => format!("{n} in stock"),
     };
-    words::heading(ui, "For whom", 20.0);
-    words::soft(ui, &format!("{} of {} who come", chosen.len(), all.len()));
-    let width = ui.available_width();
-    let columns = ((width + 8.0) / 86.0).floor().max(1.0);
-    let cell = ((width - (columns - 1.0) * 8.0) / columns).floor();
-    let mut after = chosen.clone();
-    row(ui, |ui| {
-        ui.spacing_mut().item_spacing = vec2(8.0, 8.0);
-        for id in &all {
-            let Some(p) = desk.view.club.participant(*id) else {
-                continue;
-            };
-            let (_, rect) = ui.allocate_space(vec2(cell, 96.0));
-            let on = chosen.contains(id);
-            if face(ui, desk, rect, Id::unique(("print-for", *id)), p, on).clicked() {
-                if on {
-                    after.retain(|x| x != id);
-                } else {
-                    after.push(*id);
-                }
-            }
-        }
-    });
-    if after != chosen {
-        let everyone = all.iter().all(|id| after.contains(id));
-        let order =
-            |list: &[ParticipantId]| all.iter().copied().filter(|id| list.contains(id)).collect();
-        next.participants = if everyone { None } else { Some(order(&after)) };
+    let on = next.only_missing;
+    let r = tick(
+        ui,
+        Id::unique("only-missing"),
+        on,
+        "Only what is missing",
+        &trailing,
+    );
+    let r = r.on_hover_text("Tiles and cards that are in stock are not printed again");
+    if r.clicked() {
+        next.only_missing = !on;
     }
 }
 
 fn paper(ui: &mut Ui, next: &mut PrintChoice) {
-    words::soft(ui, "Paper");
+    kinds::small_heading(ui, "Paper");
     let at = Paper::ALL
         .iter()
         .position(|p| *p == next.paper)
@@ -111,13 +78,13 @@ fn paper(ui: &mut Ui, next: &mut PrintChoice) {
     if let Some(i) = segments_here(ui, "paper", &Paper::ALL.map(Paper::label), at) {
         next.paper = Paper::ALL[i];
     }
-    words::soft(ui, "Which way up");
+    kinds::small_heading(ui, "Which way up");
     let turns = [Turn::AsSuits, Turn::Portrait, Turn::Landscape];
     let at = turns.iter().position(|t| *t == next.turn).unwrap_or(0);
     if let Some(i) = segments_here(ui, "turn", &["As suits", "Upright", "Across"], at) {
         next.turn = turns[i];
     }
-    words::soft(ui, "Ink");
+    kinds::small_heading(ui, "Ink");
     let inks = [InkChoice::Colour, InkChoice::Grey, InkChoice::Outline];
     let at = inks.iter().position(|x| *x == next.ink).unwrap_or(0);
     if let Some(i) = segments_here(ui, "ink", &["Colour", "Grey", "Outline"], at) {
@@ -126,7 +93,7 @@ fn paper(ui: &mut Ui, next: &mut PrintChoice) {
 }
 
 fn files(ui: &mut Ui, next: &mut PrintChoice) {
-    words::soft(ui, "Files to write");
+    words::heading(ui, "Files to write", 20.0);
     for format in Format::ALL {
         let on = next.formats.contains(&format);
         if tick(ui, Id::unique(("format", format)), on, format.label(), "").clicked() {
@@ -137,5 +104,16 @@ fn files(ui: &mut Ui, next: &mut PrintChoice) {
                 next.formats.sort();
             }
         }
+    }
+    let r = tick(
+        ui,
+        Id::unique("one-file"),
+        next.one_file,
+        "One PDF for all",
+        "",
+    );
+    let tip = "All sheets in one file; pages for other readers get a file of their own";
+    if r.on_hover_text(tip).clicked() {
+        next.one_file = !next.one_file;
     }
 }

@@ -1,18 +1,46 @@
-//! The place Print: what goes on paper, for whom, how it will look, how much it is.
+//! The place Print: what goes on paper, for whom, how it will look, how much it is; and the tiles
+//! that are in stock.
 
 mod choose;
+mod kinds;
 mod numbers;
 mod preview;
+mod printer;
+mod stock;
+mod stock_row;
+mod tiles;
+mod whom;
 
-use egui::{Rect, Ui, pos2, vec2};
+use egui::{Id, Rect, Ui, pos2, vec2};
 
 use super::desk::Desk;
+use super::find::Find;
+use super::theme;
+use super::widgets::choose::segments;
 use super::widgets::within;
 pub use preview::Pages;
+
+/// Which side is shown.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Pane {
+    /// What is printed.
+    #[default]
+    Sheets,
+    /// Tiles that are made.
+    Stock,
+}
+
+const PANES: [(Pane, &str); 2] = [(Pane::Sheets, "Sheets"), (Pane::Stock, "Stock")];
 
 /// What the place remembers.
 #[derive(Default)]
 pub struct PrintState {
+    /// What is shown.
+    pub pane: Pane,
+    /// What is looked for among those who come.
+    pub find: Find,
+    /// What is looked for in stock.
+    pub find_stock: Find,
     /// Which page is shown, counted over all sheets.
     page: usize,
     /// How large, in steps: whole page, width of the desk, true size.
@@ -24,8 +52,23 @@ pub struct PrintState {
 /// Shows the place.
 pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut PrintState, rect: Rect) {
     let (left, middle, right) = columns(rect);
+    let tabs = left.with_max_y(left.top() + theme::CONTROL);
+    let now = PANES
+        .iter()
+        .position(|(p, _)| *p == state.pane)
+        .unwrap_or(0);
+    desk.regions.add(tabs, Id::unique(("print-pane", now)));
+    if let Some(i) = segments(ui, "print-pane", tabs, &PANES.map(|(_, n)| n), now) {
+        state.pane = PANES[i].0;
+    }
+    if state.pane == Pane::Stock {
+        return within(ui, "print-stock", rect, |ui| {
+            stock::show(ui, desk, &mut state.find_stock, (rect, tabs))
+        });
+    }
+    let left = left.with_min_y(tabs.bottom() + 10.0);
     within(ui, "print-what", left, |ui| {
-        choose::show(ui, desk, left, right.is_none())
+        choose::show(ui, desk, state, left, right.is_none())
     });
     within(ui, "print-preview", middle, |ui| {
         preview::show(ui, desk, state, middle)
@@ -50,7 +93,7 @@ fn columns(rect: Rect) -> (Rect, Rect, Option<Rect>) {
     }
     let left = Rect::from_min_size(
         rect.min,
-        vec2((rect.width() * 0.46).min(360.0), rect.height()),
+        vec2((rect.width() * 0.52).min(360.0), rect.height()),
     );
     (
         left,

@@ -2,67 +2,106 @@
 
 use egui::{Align2, CornerRadius, Id, Rect, Role, Sense, StrokeKind, Ui, WidgetInfo, pos2, vec2};
 
-use crate::layout::SheetKind;
+use crate::layout::{Counts, SheetKind};
+use crate::model::craft::Work;
+use crate::model::edit::Edit;
 use crate::model::finding::Severity;
+use crate::model::stock::StockEdit;
+use crate::plan::stock::Shelf;
 use crate::ui::desk::Desk;
 use crate::ui::icons::Icon;
 use crate::ui::strand::{Rope, paint};
 use crate::ui::theme;
 use crate::ui::widgets::button::{Button, Weight};
 use crate::ui::widgets::card::{Lie, tile};
+use crate::ui::widgets::form::scroll;
+use crate::ui::widgets::steps::in_mm;
 use crate::ui::widgets::words;
 use crate::workbench::command::{Command, Format, Place};
 use crate::workbench::view::View;
 
 /// The numbers shown, with their words.
 fn all(view: &View<'_>) -> [(String, &'static str, String); 4] {
-    let pages = |kind: Option<SheetKind>| -> usize {
-        let of = view
-            .sheets
-            .iter()
-            .filter(|s| kind.is_none_or(|k| k == s.kind));
-        of.map(|s| s.pages.len()).sum()
+    let pages: usize = view.sheets.iter().map(|s| s.pages.len()).sum();
+    let none = Counts::default();
+    let c = view.counts.unwrap_or(&none);
+    let one = |n: usize, one: &'static str, more: &'static str| if n == 1 { one } else { more };
+    let pouch = match view.club.rules.craft.work {
+        Work::CutLaminateCut => format!("for {}, to laminate", view.club.rules.craft.pouch.label()),
+        Work::OneSheet => "no film around tiles".to_owned(),
     };
-    let files: usize = view.print.formats.iter().map(|f| files(view, *f)).sum();
+    let cuts = c.first_cuts + c.second_cuts;
+    [
+        (
+            pages.to_string(),
+            one(pages, "page", "pages"),
+            format!("{}, at 100 %", view.print.paper.label()),
+        ),
+        (
+            c.sheets.to_string(),
+            one(c.sheets, "sheet of tiles", "sheets of tiles"),
+            match c.printed {
+                1 => "1 tile or card".to_owned(),
+                n => format!("{n} tiles and cards"),
+            },
+        ),
+        (
+            c.pouches.to_string(),
+            one(c.pouches, "pouch", "pouches"),
+            pouch,
+        ),
+        (
+            cuts.to_string(),
+            one(cuts, "cut", "cuts"),
+            match c.cut_minutes() {
+                1 => "about 1 minute".to_owned(),
+                n => format!("about {n} minutes"),
+            },
+        ),
+    ]
+}
+
+/// What else there is to know, in words.
+fn in_words(view: &View<'_>) -> String {
+    let n: usize = view.print.formats.iter().map(|f| files(view, *f)).sum();
     let formats: Vec<String> = view
         .print
         .formats
         .iter()
         .map(|f| f.word().to_uppercase())
         .collect();
-    let tiles = pages(Some(SheetKind::Tiles));
-    let people = view
-        .print
-        .participants
-        .as_ref()
-        .map_or(view.boards.len(), Vec::len);
-    [
-        (
-            pages(None).to_string(),
-            "pages",
-            format!("{}, at 100 %", view.print.paper.label()),
-        ),
-        (
-            files.to_string(),
-            if files == 1 { "file" } else { "files" },
-            formats.join(", "),
-        ),
-        (
-            tiles.to_string(),
-            "pages of tiles",
-            "to laminate and cut".into(),
-        ),
-        (
-            people.to_string(),
-            "participants",
-            "of those who come".into(),
-        ),
-    ]
+    let mut words = match n {
+        1 => format!("1 file ({})", formats.join(", ")),
+        n if formats.is_empty() => format!("{n} files"),
+        n => format!("{n} files ({})", formats.join(", ")),
+    };
+    words.push('.');
+    if let Some(c) = view.counts.filter(|c| c.needed > 0) {
+        let there = in_stock(view);
+        let be = if there == 1 { "is" } else { "are" };
+        words += &format!(" {there} of {} tiles and cards {be} in stock.", c.needed);
+        if c.spares > 0 {
+            words += &format!(" {} of those printed are spares.", c.spares);
+        }
+        if c.dots > 0 {
+            let dot = in_mm(view.club.rules.craft.dot);
+            words += &format!(
+                " {} fasteners of {dot} on tiles, as many on boards.",
+                c.dots
+            );
+        }
+    }
+    words
 }
 
 /// How many files a format makes of the sheets.
 fn files(view: &View<'_>, format: Format) -> usize {
     match format {
+        Format::Pdf if view.print.one_file => {
+            let classes = view.sheets.iter().flat_map(|s| s.pages.first());
+            let classes: std::collections::BTreeSet<_> = classes.map(|p| p.class).collect();
+            classes.len()
+        }
         Format::Pdf => view.sheets.len(),
         Format::Png => view.sheets.iter().map(|s| s.pages.len()).sum(),
         Format::Text => view
@@ -73,20 +112,53 @@ fn files(view: &View<'_>, format: Format) -> usize {
     }
 }
 
+/// How many of the tiles and cards that are needed are in stock, also where all are printed anew.
+pub fn in_stock(view: &View<'_>) -> usize {
+    let Some(c) = view.counts else { return 0 };
+    if view.print.only_missing || view.club.stock.is_empty() {
+        return c.in_stock;
+    }
+    let mut shelf = Shelf::of(&view.club.stock);
+    let each = c.made.iter().flat_map(|(key, n)| (0..*n).map(move |_| key));
+    each.filter(|key| shelf.take(key)).count()
+}
+
+/// The button that puts what was printed into stock. Once everything is there it cannot be pressed
+/// again, whatever is printed.
+fn made(ui: &mut Ui, desk: &mut Desk<'_>) {
+    let Some(c) = desk.view.counts.filter(|c| c.needed > 0) else {
+        return;
+    };
+    let all_there = in_stock(desk.view) >= c.needed;
+    let b = Button::new("tiles-made", "These are made")
+        .icon(Icon::Tick)
+        .left()
+        .width(ui.available_width())
+        .enabled(!c.made.is_empty() && !all_there);
+    let b =
+        b.tip("Puts the printed tiles and cards into stock, so that they are not printed again");
+    if b.show(ui).clicked() {
+        desk.edit(Edit::Stock(StockEdit::Made(c.made.clone())));
+    }
+    if all_there {
+        words::soft(ui, "All tiles are in stock. Undo takes that back.");
+    }
+}
+
 /// Shows the column at the right.
 pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, rect: Rect) {
     let height = rect.height();
-    let strand = Rect::from_min_size(rect.min, vec2(rect.width(), 380.0_f32.min(height * 0.56)));
+    let strand = Rect::from_min_size(rect.min, vec2(rect.width(), 380.0_f32.min(height * 0.5)));
     cards(ui, desk.view, strand);
     let below = Rect::from_min_max(pos2(rect.left(), strand.bottom() + 14.0), rect.max);
-    let mut child = ui.new_child(
-        egui::UiBuilder::new()
-            .id_salt("numbers-below")
-            .max_rect(below),
-    );
-    child.spacing_mut().item_spacing.y = 8.0;
-    to_know(&mut child, desk);
     let button = Rect::from_min_max(pos2(rect.left(), rect.bottom() - theme::MAIN), rect.max);
+    let room = below.with_max_y(button.top() - 10.0);
+    scroll(ui, "numbers-below", room, |ui| {
+        ui.spacing_mut().item_spacing.y = 8.0;
+        words::soft(ui, &in_words(desk.view));
+        made(ui, desk);
+        to_know(ui, desk);
+    });
     if let Some(rest) = write_button(ui, desk, button) {
         progress(ui, desk, rest);
     }
@@ -98,6 +170,8 @@ pub fn column(ui: &mut Ui, desk: &mut Desk<'_>) {
     for (n, words, more) in all(desk.view) {
         words::body(ui, &format!("{n} {words}, {more}"));
     }
+    words::soft(ui, &in_words(desk.view));
+    made(ui, desk);
     to_know(ui, desk);
     let (_, rect) = ui.allocate_space(vec2(ui.available_width(), theme::MAIN));
     if let Some(rest) = write_button(ui, desk, rect) {
@@ -224,7 +298,8 @@ fn write_button(ui: &mut Ui, desk: &mut Desk<'_>, rect: Rect) -> Option<Rect> {
     let pages: usize = desk.view.sheets.iter().map(|s| s.pages.len()).sum();
     let can = pages > 0 && !desk.view.print.formats.is_empty();
     let words = match (pages, desk.view.print.formats.is_empty()) {
-        (0, _) => "Nothing chosen".to_owned(),
+        (0, _) if desk.view.print.kinds.is_empty() => "Nothing chosen".to_owned(),
+        (0, _) => "Nothing to print".to_owned(),
         (_, true) => "Choose a kind of file".to_owned(),
         (1, _) => "Write 1 page…".to_owned(),
         (n, _) => format!("Write {n} pages…"),

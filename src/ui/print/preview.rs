@@ -16,6 +16,7 @@ use crate::ui::theme;
 use crate::ui::widgets::button::Button;
 use crate::ui::widgets::card::well;
 use crate::ui::widgets::{focus_ring, words};
+use crate::workbench::view::View;
 
 /// Logical pixels in an inch: what the toolkit takes as true size.
 const DPI: f64 = 96.0;
@@ -100,6 +101,20 @@ fn find(sheets: &[Sheet], mut n: usize) -> Option<(&Sheet, usize)> {
     None
 }
 
+/// Says why there is no page.
+fn empty(ui: &Ui, view: &View<'_>, rect: Rect) {
+    let there = view.counts.is_some_and(|c| c.needed > 0 && c.printed == 0);
+    let says = match there {
+        true => "All of these tiles and cards are in stock: there is nothing to print.",
+        false => "Choose what to print. It shows here as it will be on paper.",
+    };
+    let ink = theme::of(ui.ctx()).col.ink;
+    let (p, font) = (ui.painter(), theme::regular(16.0));
+    let g = words::lay_centred(p, says, font, ink, rect.width() - 32.0, 4);
+    let top = rect.center() - vec2(0.0, g.size().y / 2.0);
+    p.galley(top, g, ink);
+}
+
 /// Shows the desk with one page on it.
 pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut PrintState, rect: Rect) {
     let t = theme::of(ui.ctx());
@@ -107,15 +122,7 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut PrintState, rect: Rect
     let total: usize = desk.view.sheets.iter().map(|s| s.pages.len()).sum();
     state.page = state.page.min(total.saturating_sub(1));
     let Some((sheet, n)) = find(desk.view.sheets, state.page) else {
-        let words = "Choose what to print. It shows here as it will be on paper.";
-        words::line(
-            ui.painter(),
-            rect,
-            Align2::CENTER_CENTER,
-            words,
-            theme::regular(16.0),
-            t.col.ink,
-        );
+        empty(ui, desk.view, rect);
         return;
     };
     let head = Rect::from_min_size(

@@ -18,9 +18,10 @@ use crate::ui::regions;
 use crate::ui::theme;
 use crate::ui::widgets::button::{Button, Weight};
 use crate::ui::widgets::card::{Lie, here, plate, tile};
-use crate::ui::widgets::choose::{Steps, select, stepper, tick};
+use crate::ui::widgets::choose::{select, tick};
 use crate::ui::widgets::field::{Field, live};
 use crate::ui::widgets::form::{block, row, scroll, sheet};
+use crate::ui::widgets::steps::{Steps, stepper};
 use crate::ui::widgets::{focus_ring, words};
 
 /// Shows the pane.

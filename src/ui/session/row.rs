@@ -20,7 +20,8 @@ use crate::ui::regions;
 use crate::ui::theme;
 use crate::ui::widgets::button::{Button, Weight};
 use crate::ui::widgets::card::{Lie, peg, plate, tile};
-use crate::ui::widgets::choose::{Steps, select_at, stepper_at};
+use crate::ui::widgets::choose::select_at;
+use crate::ui::widgets::steps::{Steps, stepper_at};
 use crate::ui::widgets::{focus_ring, words};
 
 /// Room for the rope at the left of a row.

@@ -26,6 +26,7 @@ pub enum Weight {
 pub struct Button<'a> {
     id: Id,
     label: &'a str,
+    name: &'a str,
     icon: Option<Icon>,
     icon_only: bool,
     weight: Weight,
@@ -44,6 +45,7 @@ impl<'a> Button<'a> {
         Self {
             id: Id::unique(("button", id)),
             label,
+            name: label,
             icon: None,
             icon_only: false,
             weight: Weight::Plain,
@@ -55,6 +57,12 @@ impl<'a> Button<'a> {
             width: None,
             trailing: "",
         }
+    }
+
+    /// With another name than its words, where several have the same words.
+    pub const fn name(mut self, name: &'a str) -> Self {
+        self.name = name;
+        self
     }
 
     /// With a sign before the words.
@@ -156,7 +164,7 @@ impl<'a> Button<'a> {
         };
         let r = ui.interact(rect, self.id, sense);
         let enabled = self.enabled && ui.is_enabled();
-        let (role, label) = (self.role, self.label);
+        let (role, label) = (self.role, self.name);
         let chosen = match self.weight {
             Weight::Chosen(on) => Some(on),
             _ => None,

@@ -1,4 +1,4 @@
-//! Choosing: switches, one of several side by side, one of a list, a number with steps.
+//! Choosing: switches, one of several side by side, one of a list.
 
 use egui::{
     Align2, Color32, CornerRadius, CursorIcon, Id, Popup, PopupCloseBehavior, Rect, Response, Role,
@@ -6,7 +6,6 @@ use egui::{
 };
 
 use super::button::{Button, Weight};
-use super::field::{Drafts, Field};
 use super::{focus_ring, words};
 use crate::ui::icons::{self, Icon};
 use crate::ui::theme;
@@ -222,69 +221,4 @@ pub fn select_at(
             });
         });
     picked.filter(|i| Some(*i) != chosen)
-}
-
-/// What a stepper needs to know.
-pub struct Steps<'a> {
-    /// Its id.
-    pub id: Id,
-    /// Its name.
-    pub label: &'a str,
-    /// What stands after the number.
-    pub unit: &'a str,
-    /// Least and greatest.
-    pub range: std::ops::RangeInclusive<u32>,
-    /// How far one press goes.
-    pub step: u32,
-}
-
-/// A number that can be typed or stepped. Gives the new number.
-pub fn stepper(ui: &mut Ui, drafts: &mut Drafts, s: &Steps<'_>, value: u32) -> Option<u32> {
-    let width = theme::CONTROL * 2.0 + 84.0;
-    let (_, rect) = ui.allocate_space(vec2(width, theme::CONTROL));
-    stepper_at(ui, drafts, s, value, rect)
-}
-
-/// The same in a rectangle.
-pub fn stepper_at(
-    ui: &mut Ui,
-    drafts: &mut Drafts,
-    s: &Steps<'_>,
-    value: u32,
-    rect: Rect,
-) -> Option<u32> {
-    let side = theme::CONTROL;
-    let (low, high) = (*s.range.start(), *s.range.end());
-    let less = Rect::from_min_size(rect.min, vec2(side, side));
-    let more = Rect::from_min_size(
-        egui::pos2(rect.right() - side, rect.top()),
-        vec2(side, side),
-    );
-    let middle = Rect::from_min_max(
-        less.right_top() + vec2(4.0, 0.0),
-        more.left_bottom() - vec2(4.0, 0.0),
-    );
-    let mut next = None;
-    let less_name = format!("{}: less", s.label);
-    let more_name = format!("{}: more", s.label);
-    let b = Button::new((s.id, "less"), &less_name)
-        .icon_only(Icon::Minus)
-        .enabled(value > low);
-    if b.show_at(ui, less).clicked() {
-        next = Some(value.saturating_sub(s.step).max(low));
-    }
-    let shown = value.to_string();
-    let typed = Field::new(s.id, s.label, &shown)
-        .unit(s.unit)
-        .show_at(ui, drafts, middle);
-    if let Some(n) = typed.and_then(|text| text.trim().parse::<u32>().ok()) {
-        next = Some(n.clamp(low, high));
-    }
-    let b = Button::new((s.id, "more"), &more_name)
-        .icon_only(Icon::Plus)
-        .enabled(value < high);
-    if b.show_at(ui, more).clicked() {
-        next = Some((value + s.step).min(high));
-    }
-    next.filter(|n| *n != value)
 }
