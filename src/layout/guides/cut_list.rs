@@ -87,25 +87,20 @@ fn pictures(
     flow: &mut Flow<Everyone>,
 ) {
     let columns = if room.w >= Length::mm(150.0) { 2 } else { 1 };
-    let width = ((room.w - GAP * (columns - 1)) / columns).min(WIDEST);
-    let width = diagram::width_in(of, width, room.h - ABOVE);
+    let most = ((room.w - GAP * (columns - 1)) / columns).min(WIDEST);
     let groups = groups(&of.sheets, stacked);
     for row in groups.chunks(columns as usize) {
         let mut piece: Option<Piece> = None;
         for (k, &(from, to)) in row.iter().enumerate() {
-            let x = room.x + (width + GAP) * k as i64;
-            let title = title(film.is_none(), (from, to), &of.sheets[from]);
+            let sheet = &of.sheets[from];
+            let width = diagram::width_in(sheet.size, most, room.h - ABOVE);
+            let x = room.x + (most + GAP) * k as i64;
+            let title = title(film.is_none(), (from, to), sheet);
             let words = Words::line(&title, &Style::bold(Length::pt(10.0)), width);
             let corner = Point::new(x, words.height() + Length::mm(0.5));
-            let items = diagram::draw(
-                people,
-                making,
-                (of, &of.sheets[from]),
-                (corner, width),
-                film,
-            );
-            let height = corner.y + diagram::height(of, width) + Length::mm(1.0);
-            let alt = alt(&title, &of.sheets[from]);
+            let items = diagram::draw(people, making, sheet, (corner, width), film);
+            let height = corner.y + diagram::height(sheet.size, width) + Length::mm(1.0);
+            let alt = alt(&title, sheet);
             let one = Piece::new(height)
                 .words(words.left(Point::new(x, Length::ZERO), ink::INK))
                 .with(Role::Figure { alt }, None, items);

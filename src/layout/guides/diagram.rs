@@ -3,7 +3,7 @@
 use crate::layout::desk::Person;
 use crate::layout::frame::picture;
 use crate::layout::ink;
-use crate::layout::making::{Arranged, Laying, Making, Wanted};
+use crate::layout::making::{Laying, Making, Wanted};
 use crate::layout::packing::Cut;
 use crate::layout::shapes::{Look, circle, line, rounded};
 use crate::layout::words::Words;
@@ -18,15 +18,15 @@ pub(super) const AROUND: Length = Length::um(10_500);
 const PLATE: Length = Length::um(2_300);
 
 /// Height that a picture takes at a width, numbers included.
-pub(super) fn height(of: &Arranged, width: Length) -> Length {
-    (width - AROUND * 2).scale(of.size.h.to_mm() / of.size.w.to_mm()) + AROUND * 2
+pub(super) fn height(size: Size, width: Length) -> Length {
+    (width - AROUND * 2).scale(size.h.to_mm() / size.w.to_mm()) + AROUND * 2
 }
 
 /// The width at which two pictures stand one below the other in a height, or one alone where two would
 /// be too small to read.
-pub(super) fn width_in(of: &Arranged, most: Length, room: Length) -> Length {
+pub(super) fn width_in(size: Size, most: Length, room: Length) -> Length {
     const READABLE: Length = Length::um(60_000);
-    let wide = |high: Length| high.scale(of.size.w.to_mm() / of.size.h.to_mm()) + AROUND * 2;
+    let wide = |high: Length| high.scale(size.w.to_mm() / size.h.to_mm()) + AROUND * 2;
     let two = wide(room / 2 - AROUND * 2);
     let one = wide(room - AROUND * 2);
     most.min(if two >= READABLE { two } else { one })
@@ -56,16 +56,16 @@ impl Small {
 pub(super) fn draw(
     people: &[Person<'_>],
     making: &Making,
-    (of, sheet): (&Arranged, &Laying),
+    sheet: &Laying,
     (corner, width): (Point, Length),
     film: Option<&Rules>,
 ) -> Vec<Item> {
     let inside = width - AROUND * 2;
     let small = Small {
         at: corner.moved(AROUND, AROUND),
-        scale: inside.to_mm() / of.size.w.to_mm(),
+        scale: inside.to_mm() / sheet.size.w.to_mm(),
     };
-    let paper = small.rect(Rect::new(Point::default(), of.size));
+    let paper = small.rect(Rect::new(Point::default(), sheet.size));
     let edge = Look::line(ink::SEAL_EDGE, ink::THIN).on(ink::PAPER);
     let mut items = vec![rounded(paper, Length::ZERO, edge)];
     let mut taken = Vec::new();

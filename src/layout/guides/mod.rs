@@ -22,7 +22,7 @@ use crate::text::Style;
 use crate::units::{Length, Point, Rect, Size};
 
 /// Letters of what is read.
-const TEXT_PT: f64 = 10.5;
+const TEXT_PT: f64 = 10.0;
 /// Letters of headings within a page.
 const HEAD_PT: f64 = 14.0;
 

@@ -104,7 +104,7 @@ fn paper_for(desk: &Desk<'_>, kind: SheetKind) -> &'static str {
 fn make(desk: &Desk<'_>, counts: &Counts, room: Rect, flow: &mut Flow<Everyone>) {
     let rules = &desk.club.rules;
     flow.push(heading("Make", room));
-    let shares = [0.5, 0.5];
+    let shares = [0.36, 0.64];
     let mut row =
         |what: &str, much: &str| flow.push(table_row(&[what, much], &shares, room, false));
     row("Tiles and cards needed", &counts.needed.to_string());

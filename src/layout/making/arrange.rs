@@ -12,8 +12,6 @@ use crate::units::{Length, Point, Rect, Size};
 /// Sheets, or pouches, with pieces on them.
 #[derive(Clone, Debug, Default)]
 pub(in crate::layout) struct Arranged {
-    /// Size of a sheet or pouch.
-    pub size: Size,
     pub sheets: Vec<Laying>,
     /// Pieces too large for any.
     pub too_large: Vec<usize>,
@@ -29,6 +27,8 @@ impl Arranged {
 /// One sheet: pieces and cuts at their places on the paper.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub(in crate::layout) struct Laying {
+    /// Size of the sheet or pouch.
+    pub size: Size,
     /// Piece and place.
     pub places: Vec<(usize, Rect)>,
     /// In the order to make them.
@@ -40,7 +40,9 @@ pub(in crate::layout) struct Laying {
 impl Laying {
     /// Whether another sheet is divided in the same way.
     pub fn is_like(&self, other: &Self) -> bool {
-        self.cuts == other.cuts && self.places.len() == other.places.len()
+        self.size == other.size
+            && self.cuts == other.cuts
+            && self.places.len() == other.places.len()
     }
 }
 
@@ -51,29 +53,31 @@ const fn order(sorting: Sorting) -> Order {
     }
 }
 
-fn pack(sizes: &[Size], room: Size, craft: &Craft) -> packing::Packing {
-    if !craft.sizes_apart {
-        return pack_some(
-            sizes,
-            &(0..sizes.len()).collect::<Vec<_>>(),
-            room,
-            craft.sorting,
-        );
-    }
-    let mut kinds: Vec<Size> = Vec::new();
-    for size in sizes {
-        if !kinds.contains(size) {
-            kinds.push(*size);
+/// The pieces of each size by themselves, in the order in which the sizes come.
+fn by_size(sizes: &[Size]) -> Vec<Vec<usize>> {
+    let mut kinds: Vec<(Size, Vec<usize>)> = Vec::new();
+    for (i, size) in sizes.iter().enumerate() {
+        match kinds.iter_mut().find(|(kind, _)| kind == size) {
+            Some((_, some)) => some.push(i),
+            None => kinds.push((*size, vec![i])),
         }
     }
-    let mut all = packing::Packing::default();
-    for kind in kinds {
-        let some: Vec<usize> = (0..sizes.len()).filter(|&i| sizes[i] == kind).collect();
-        let packed = pack_some(sizes, &some, room, craft.sorting);
-        all.sheets.extend(packed.sheets);
-        all.too_large.extend(packed.too_large);
-    }
-    all
+    kinds.into_iter().map(|(_, some)| some).collect()
+}
+
+/// The best of several ways: what fits none first, then the fewest sheets, then the fewest cuts.
+fn best(ways: impl Iterator<Item = Arranged>) -> Arranged {
+    let rank = |a: &Arranged| (a.too_large.len(), a.sheets.len(), a.cuts());
+    ways.min_by_key(rank).unwrap_or_default()
+}
+
+/// Several one after the other.
+fn joined(all: impl Iterator<Item = Arranged>) -> Arranged {
+    all.fold(Arranged::default(), |mut sum, one| {
+        sum.sheets.extend(one.sheets);
+        sum.too_large.extend(one.too_large);
+        sum
+    })
 }
 
 /// Packs some of the pieces; in what comes out they have their own numbers.
@@ -101,39 +105,50 @@ fn pack_some(sizes: &[Size], some: &[usize], room: Size, sorting: Sorting) -> pa
     packed
 }
 
-/// Printed pieces on the paper that is wanted, upright or across, whichever takes fewer sheets, then
-/// fewer cuts.
+/// Printed pieces on the paper that is wanted, each sheet upright or across: all sizes together or
+/// each by itself, whichever takes fewer sheets, then fewer cuts.
 pub(super) fn on_paper(desk: &Desk<'_>, sizes: &[Size]) -> Arranged {
     let craft = &desk.club.rules.craft;
     let turns: &[Turn] = match desk.request.turn {
         Turn::AsSuits => &[Turn::Portrait, Turn::Landscape],
         _ => &[desk.request.turn],
     };
-    let laid = turns.iter().map(|&turn| {
+    let turned = |turn: Turn, some: &[usize]| {
         let size = desk.page_size(turn);
         let room = Size::new(size.w - MARGIN * 2, size.h - MARGIN * 2);
-        let packed = pack(sizes, room, craft);
-        let sheet = |s: &PackedSheet| laying(s, |block| on_page(size, block));
+        let packed = pack_some(sizes, some, room, craft.sorting);
+        let sheet = |s: &PackedSheet| laying(s, size, |block| on_page(size, block));
         Arranged {
-            size,
             sheets: packed.sheets.iter().map(sheet).collect(),
             too_large: packed.too_large,
         }
-    });
-    let best = laid.min_by_key(|a| (a.too_large.len(), a.sheets.len(), a.cuts()));
-    best.unwrap_or_default()
+    };
+    let of = |some: &[usize]| best(turns.iter().map(|turn| turned(*turn, some)));
+    let kinds = by_size(sizes);
+    let apart = joined(kinds.iter().map(|some| of(some)));
+    if craft.sizes_apart || kinds.len() < 2 {
+        return apart;
+    }
+    let all: Vec<usize> = (0..sizes.len()).collect();
+    best([of(&all), apart].into_iter())
 }
 
 /// Finished pieces in pouches: the edge of a finished piece may lie on the edge of the pouch, for
 /// its seal is part of it; between two there is the seal of each.
 pub(super) fn in_pouches(sizes: &[Size], craft: &Craft) -> Arranged {
     let pouch = pouch_size(craft.pouch);
-    let packed = pack(sizes, pouch, craft);
     let middle = |block: Size| Point::new((pouch.w - block.w) / 2, (pouch.h - block.h) / 2);
-    Arranged {
-        size: pouch,
-        sheets: packed.sheets.iter().map(|s| laying(s, middle)).collect(),
-        too_large: packed.too_large,
+    let of = |some: &[usize]| {
+        let packed = pack_some(sizes, some, pouch, craft.sorting);
+        let sheets = packed.sheets.iter().map(|s| laying(s, pouch, middle));
+        Arranged {
+            sheets: sheets.collect(),
+            too_large: packed.too_large,
+        }
+    };
+    match craft.sizes_apart {
+        true => joined(by_size(sizes).iter().map(|some| of(some))),
+        false => of(&(0..sizes.len()).collect::<Vec<_>>()),
     }
 }
 
@@ -149,7 +164,7 @@ fn on_page(page: Size, block: Size) -> Point {
 }
 
 /// A packed sheet at its place: shifted so that the block of its pieces lies where it should.
-fn laying(sheet: &PackedSheet, place: impl Fn(Size) -> Point) -> Laying {
+fn laying(sheet: &PackedSheet, size: Size, place: impl Fn(Size) -> Point) -> Laying {
     let right = sheet
         .pieces()
         .map(|p| p.at.right())
@@ -170,6 +185,7 @@ fn laying(sheet: &PackedSheet, place: impl Fn(Size) -> Point) -> Laying {
     // A cut across the room is drawn across the block only: marks carry it on.
     let within = |p: Point| Point::new(p.x.min(right), p.y.min(bottom)).moved(dx, dy);
     Laying {
+        size,
         places: sheet.pieces().map(|p| (p.piece, shifted(p.at))).collect(),
         cuts: packing::cuts(sheet)
             .into_iter()

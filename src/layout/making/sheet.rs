@@ -35,7 +35,7 @@ pub(super) fn pages(
     let mut pages = Vec::new();
     for (i, sheet) in making.sheets.sheets.iter().enumerate() {
         let around = Around {
-            size: making.sheets.size,
+            size: sheet.size,
             block: sheet.block,
             kind,
             number: i + 1,

@@ -187,6 +187,119 @@ fn tiles_of_one_size_take_the_plain_grid_and_its_cuts() {
     );
 }
 
+/// Sizes of ISO 216 and ISO/IEC 7810 on A4 and Letter with 10 mm margins, upright or across, whichever
+/// holds more; computed by the whole part of room by size on each axis.
+#[test]
+fn each_shape_lies_whichever_way_holds_more() {
+    for (shape, paper, each) in [
+        (TileShape::A7, Paper::A4, 4),
+        (TileShape::A6, Paper::A4, 2),
+        (TileShape::Card, Paper::A4, 10),
+        (TileShape::Card, Paper::Letter, 9),
+        (TileShape::A7, Paper::Letter, 4),
+    ] {
+        let mut club = fixture::club();
+        for p in &mut club.participants {
+            let p = Arc::make_mut(p);
+            p.shape = shape;
+            p.manner = Default::default();
+        }
+        let session = fixture::session_mut(&mut club);
+        session.hand.clear();
+        for slot in &mut session.timetable {
+            slot.options.clear();
+        }
+        for p in &mut club.participants {
+            Arc::make_mut(p).standing.waiting = None;
+        }
+        let request = Request {
+            paper,
+            ..making(&club, 0)
+        };
+        let laid = lay_out(&club, &request);
+        check(&club, &request, &laid, shape.label());
+        let counts = laid.counts.unwrap();
+        assert_eq!(
+            counts.sheets,
+            counts.printed.div_ceil(each),
+            "{shape:?} on {paper:?}"
+        );
+    }
+}
+
+/// Each size on sheets of its own, where the club likes that: more sheets, fewer cuts.
+#[test]
+fn sizes_apart_take_more_sheets_and_fewer_cuts() {
+    let mut club = fixture::club();
+    let together = counts(&club, &making(&club, 0));
+    club.rules.craft.sizes_apart = true;
+    let request = making(&club, 0);
+    let laid = lay_out(&club, &request);
+    check(&club, &request, &laid, "apart");
+    for page in &of(&laid, SheetKind::Tiles).pages {
+        let mut tiles: Vec<_> = outlines(page).iter().map(|t| (t.w, t.h)).collect();
+        tiles.sort_unstable();
+        tiles.dedup();
+        assert_eq!(tiles.len(), 1, "{}", page.title);
+    }
+    let apart = laid.counts.unwrap();
+    assert!(
+        apart.sheets > together.sheets,
+        "{} {}",
+        apart.sheets,
+        together.sheets
+    );
+    assert!(apart.first_cuts < together.first_cuts);
+}
+
+/// A card that hangs on a ring has a tab of clear film: hole and a seal on either side.
+#[test]
+fn cards_on_a_ring_have_a_tab_of_film() {
+    let mut club = fixture::club();
+    for p in &mut club.participants {
+        let p = Arc::make_mut(p);
+        p.tile = Length::mm(60.0);
+        p.manner = Default::default();
+    }
+    let plain = counts(&club, &making(&club, 0));
+    club.rules.craft.ring = Some(Length::mm(5.0));
+    let request = making(&club, 0);
+    let laid = lay_out(&club, &request);
+    check(&club, &request, &laid, "ring");
+    let counts = laid.counts.clone().unwrap();
+    assert_eq!(
+        (counts.sheets, counts.printed),
+        (plain.sheets, plain.printed)
+    );
+    assert!(counts.pouches >= plain.pouches);
+    let run = words_on(of(&laid, SheetKind::PrintRun));
+    assert!(run.contains("Never punch through"), "{run}");
+    // The hole is round and has its seal all around: 4 mm of film to the paper below it.
+    let guide = of(&laid, SheetKind::PouchGuide);
+    let mut holes = 0;
+    for page in &guide.pages {
+        let shapes = page.blocks.iter().flat_map(|b| &b.items);
+        let boxes: Vec<Rect> = shapes.filter_map(item_box).collect();
+        let is_hole = |r: &&Rect| r.size() == Size::mm(5.0, 5.0);
+        let papers: Vec<&Rect> = boxes
+            .iter()
+            .filter(|r| r.w > Length::mm(30.0) && r.h > Length::mm(20.0))
+            .collect();
+        for hole in boxes.iter().filter(is_hole) {
+            let below = papers
+                .iter()
+                .filter(|p| p.x < hole.x && p.right() > hole.right());
+            let gap = below
+                .map(|p| p.y - hole.bottom())
+                .filter(|g| *g >= Length::ZERO)
+                .min();
+            assert_eq!(gap, Some(club.rules.seal));
+            holes += 1;
+        }
+    }
+    assert!(holes > 10, "{holes}");
+}
+
 // ---- ways of working ----
 
 #[test]
