@@ -43,11 +43,6 @@ pub fn pouch(finished: Size) -> Size {
     Size::new(finished.w + POUCH_EASE, finished.h * 3 / 2)
 }
 
-/// Length of a strip of finished tiles, with white between them and at both ends.
-pub fn strip_length(finished: Length, tiles: i64, gap: Length, end: Length) -> Length {
-    finished * tiles + gap * (tiles - 1).max(0) + end * 2
-}
-
 /// What a printer makes of a length, if it makes `measured` of a bar of 100 mm.
 pub fn printed(length: Length, measured: Length) -> Length {
     Length::um((length.to_um() * measured.to_um() + 50_000) / 100_000)

@@ -4,13 +4,16 @@
 use std::collections::BTreeMap;
 
 use super::face_key;
+use crate::layout::Request;
 use crate::layout::desk::{Desk, Person};
 use crate::layout::fit;
 use crate::layout::grid::MARGIN;
 use crate::layout::tile_face::{Shape, TileSet};
 use crate::model::finding::{Severity, Spot};
 use crate::model::manner::Form;
+use crate::model::session::Session;
 use crate::model::stock::{TileFace, TileKey};
+use crate::plan::clock::{Moment, clock};
 use crate::plan::stock;
 use crate::units::{Length, Size};
 
@@ -164,15 +167,66 @@ fn may_be_spare(wanted: &Wanted, sets: &[TileSet]) -> bool {
     }
 }
 
-/// What is printed: everything, or where only what is missing is wanted, what is not in stock.
+/// What is printed: everything, or where only what is missing is wanted, what is not in stock. Tiles of
+/// the shared box that are in use elsewhere at the same time are not there.
 pub(super) fn to_print(desk: &Desk<'_>, all: &[Wanted]) -> Vec<usize> {
     if !desk.request.only_missing {
         return (0..all.len()).collect();
     }
     let mut there = stock::Shelf::of(&desk.club.stock);
+    for (key, n) in in_use_elsewhere(desk, all) {
+        for _ in 0..n {
+            there.take(&key);
+        }
+    }
     (0..all.len())
         .filter(|&i| !there.take(&all[i].key))
         .collect()
+}
+
+/// Shared tiles in use in other sessions while this one lasts: of each kind, the most at one moment
+/// beyond what this session needs.
+fn in_use_elsewhere(desk: &Desk<'_>, all: &[Wanted]) -> Vec<(TileKey, u32)> {
+    let shared = all.iter().filter(|w| w.key.whose.is_none());
+    let mine = stock::count(shared.map(|w| &w.key));
+    if mine.is_empty() {
+        return Vec::new();
+    }
+    let (here, rules) = (desk.session, &desk.club.rules);
+    let now = clock(here, rules);
+    let others = desk.club.sessions.iter().filter(|s| {
+        let then = clock(s, rules);
+        s.id != here.id && s.date == here.date && then.start < now.end && now.start < then.end
+    });
+    let mut uses: BTreeMap<TileKey, Vec<(Moment, Moment, u32)>> = BTreeMap::new();
+    for session in others {
+        let then = clock(session, rules);
+        for (key, n) in shared_in(desk, session) {
+            uses.entry(key).or_default().push((then.start, then.end, n));
+        }
+    }
+    let beyond = mine.into_iter().filter_map(|(key, n)| {
+        let mut of_it = uses.remove(&key)?;
+        of_it.push((now.start, now.end, n));
+        let more = stock::most_at_once(&of_it).saturating_sub(n);
+        Some((key, more))
+    });
+    beyond.collect()
+}
+
+/// Shared tiles that those who come to a session need.
+fn shared_in(desk: &Desk<'_>, session: &Session) -> Vec<(TileKey, u32)> {
+    let request = Request {
+        session: session.id,
+        participants: desk.club.attending(session).map(|p| p.id).collect(),
+        ..desk.request.clone()
+    };
+    let other = Desk::new(desk.club, session, &request);
+    let people = other.people();
+    let sets: Vec<TileSet> = people.iter().map(|p| TileSet::of(&other, p)).collect();
+    let all = gather(&other, &people, &sets);
+    let shared = all.iter().filter(|w| w.key.whose.is_none());
+    stock::count(shared.map(|w| &w.key))
 }
 
 /// Reports words that do not fit their tile, tiles without words and tiles too small for both.

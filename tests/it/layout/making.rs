@@ -637,3 +637,39 @@ fn shared_tiles_have_no_mark_and_serve_everyone() {
         .collect();
     assert_eq!(kinds, BTreeSet::from([None]));
 }
+
+/// Two sessions at once share a box: what the one uses is not there for the other. One after the other
+/// they use the same tiles. Common practice: the greatest number in use at one moment.
+#[test]
+fn shared_tiles_serve_one_session_after_the_other_but_not_two_at_once() {
+    let mut club = fixture::club();
+    for p in &mut club.participants {
+        let p = Arc::make_mut(p);
+        p.shared_tiles = true;
+        p.tile = Length::mm(60.0);
+        p.manner = Default::default();
+        p.figure = Default::default();
+        p.standing = Default::default();
+    }
+    fixture::session_mut(&mut club).hand.clear();
+    let mut second = (*club.sessions[0]).clone();
+    second.id = daystrand::model::ids::SessionId(90_001);
+    second.start = jiff::civil::time(15, 0, 0, 0);
+    club.sessions.insert(1, Arc::new(second));
+    let club = made(&club, 0);
+    assert_eq!(
+        missing(&club, 1).printed,
+        0,
+        "in the afternoon they are there again"
+    );
+    let mut at_once = club.clone();
+    let start = at_once.sessions[0].start;
+    Arc::make_mut(&mut at_once.sessions[1]).start = start;
+    let needed = counts(&at_once, &making(&at_once, 1)).needed;
+    assert_eq!(missing(&at_once, 1).printed, needed, "all are in use");
+    assert_eq!(
+        missing(&at_once, 0).printed,
+        needed,
+        "for either of the two"
+    );
+}

@@ -1,6 +1,7 @@
 //! Numbers of making tiles: film in rounded corners, tabs, pouches, strips, spares, stock, and how much is
 //! printed twice. Common practice of the trade, computed by hand unless a source stands beside it.
 
+use daystrand::layout::grid::capacity;
 use daystrand::model::club::Paper;
 use daystrand::model::craft::{TileShape, pouch_size};
 use daystrand::plan::{seal, stock};
@@ -41,20 +42,16 @@ fn which_corners_are_told_of() {
 }
 
 #[test]
-fn tabs_pouches_strips() {
+fn tabs_and_pouches() {
     assert_eq!(seal::tab_depth(mm(5.0), mm(4.0)), mm(13.0));
     let pouch = seal::pouch(Size::square(mm(68.0)));
     assert_eq!((pouch.w, pouch.h), (mm(88.0), mm(102.0)));
-    let strip = seal::strip_length(mm(68.0), 5, mm(6.0), Length::ZERO);
-    assert_eq!(strip, mm(364.0));
-    let with_ends = seal::strip_length(mm(68.0), 5, mm(6.0), mm(10.0));
-    assert_eq!(with_ends, mm(384.0));
-    assert!(with_ends > Paper::A4.size().h && with_ends <= Paper::A3.size().h);
 }
 
-/// Finished tiles on a strip with 6 mm between: printed side; on 190, 277 and 400 mm.
+/// Finished tiles in a row with 6 mm between and 10 mm at both ends: printed side; on paper of 210, 297
+/// and 420 mm. Five of 60 mm take 364 mm and 384 mm with their ends: too long for A4, not for A3.
 #[test]
-fn tiles_on_a_strip() {
+fn tiles_in_a_row() {
     for (printed, wanted) in [
         (40.0, [3, 5, 7]),
         (50.0, [3, 4, 6]),
@@ -62,11 +59,10 @@ fn tiles_on_a_strip() {
         (70.0, [2, 3, 4]),
     ] {
         let finished = seal::finished(Size::square(mm(printed)), mm(4.0)).w;
-        for (room, most) in [190.0, 277.0, 400.0].into_iter().zip(wanted) {
-            let fit = (1..20)
-                .take_while(|n| seal::strip_length(finished, *n, mm(6.0), Length::ZERO) <= mm(room))
-                .last();
-            assert_eq!(fit, Some(most), "{printed} mm on {room} mm");
+        for (paper, most) in [210.0, 297.0, 420.0].into_iter().zip(wanted) {
+            let row = Size::new(mm(paper), finished + mm(20.0));
+            let fit = capacity(row, mm(10.0), finished, mm(6.0));
+            assert_eq!(fit, (most, 1), "{printed} mm on {paper} mm");
         }
     }
 }
