@@ -70,6 +70,9 @@ fn in_words(view: &View<'_>) -> String {
         .iter()
         .map(|f| f.word().to_uppercase())
         .collect();
+    if view.laying {
+        return "Laying out for many: the numbers follow…".to_owned();
+    }
     let mut words = match n {
         1 => format!("1 file ({})", formats.join(", ")),
         n if formats.is_empty() => format!("{n} files"),
@@ -134,13 +137,13 @@ fn made(ui: &mut Ui, desk: &mut Desk<'_>) {
         .icon(Icon::Tick)
         .left()
         .width(ui.available_width())
-        .enabled(!c.made.is_empty() && !all_there);
+        .enabled(!c.made.is_empty() && !all_there && !desk.view.laying);
     let b =
         b.tip("Puts the printed tiles and cards into stock, so that they are not printed again");
     if b.show(ui).clicked() {
         desk.edit(Edit::Stock(StockEdit::Made(c.made.clone())));
     }
-    if all_there {
+    if all_there && !desk.view.laying {
         words::soft(ui, "All tiles are in stock. Undo takes that back.");
     }
 }
@@ -296,8 +299,10 @@ fn write_button(ui: &mut Ui, desk: &mut Desk<'_>, rect: Rect) -> Option<Rect> {
         return Some(rect);
     }
     let pages: usize = desk.view.sheets.iter().map(|s| s.pages.len()).sum();
-    let can = pages > 0 && !desk.view.print.formats.is_empty();
+    let laying = desk.view.laying;
+    let can = (pages > 0 || laying) && !desk.view.print.formats.is_empty();
     let words = match (pages, desk.view.print.formats.is_empty()) {
+        (_, false) if laying => "Write…".to_owned(),
         (0, _) if desk.view.print.kinds.is_empty() => "Nothing chosen".to_owned(),
         (0, _) => "Nothing to print".to_owned(),
         (_, true) => "Choose a kind of file".to_owned(),
