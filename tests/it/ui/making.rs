@@ -397,3 +397,33 @@ fn laying_out_for_many_is_said_until_the_sheets_are_there() {
     assert!(!h.state().bench().view().sheets.is_empty());
     assert_eq!(begins(&h, "These are made").len(), 1);
 }
+
+#[test]
+fn of_four_thousand_kinds_only_those_in_sight_are_laid_out() {
+    let mut h = print_with(Vec2::new(1366.0, 768.0), |bench| {
+        drop(bench.handle(Command::Show(Place::Print)));
+        tiles_only(bench);
+        let pattern = bench.view().counts.expect("tiles").made[0].0.clone();
+        let kind = |i: u32| {
+            let mut key = pattern.clone();
+            key.face.label = format!("Word {i}");
+            (key, 1)
+        };
+        let made = StockEdit::Made((0..4000).map(kind).collect());
+        drop(bench.handle(Command::Edit(Edit::Stock(made))));
+    });
+    h.state_mut().state_mut().print.pane = Pane::Stock;
+    h.run();
+    assert_eq!(h.state().bench().view().club.stock.len(), 4000);
+    let rows = begins(&h, "Lost: ").len();
+    assert!((5..16).contains(&rows), "{rows}");
+    // The Tab key goes on below what was in sight at first.
+    let seen = begins(&h, "Lost: ");
+    press(&mut h, Modifiers::COMMAND, Key::F);
+    for _ in 0..80 {
+        press(&mut h, Modifiers::NONE, Key::Tab);
+    }
+    let now = focused(&h);
+    let tile = now.split(": ").nth(1).expect("a tile's name");
+    assert!(!seen.iter().any(|l| l.contains(tile)), "{now} of {seen:?}");
+}
