@@ -88,7 +88,8 @@ impl App {
         if self.bench.poll() {
             ctx.request_repaint();
         }
-        if self.bench.view().job.is_some() {
+        let view = self.bench.view();
+        if view.job.is_some() || view.laying {
             ctx.request_repaint_after_secs(0.1);
         }
         if let Some(came) = self.system.poll()

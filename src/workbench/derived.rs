@@ -1,9 +1,11 @@
 //! What follows from the club: boards, findings and sheets, made anew only when what they follow
-//! from has changed.
+//! from has changed. Sheets for many people are laid out in the background; until they are there the
+//! earlier ones stay.
 
 use std::sync::Arc;
 
 use super::command::{Place, PrintChoice};
+use super::jobs::{Came, LayingOut};
 use crate::check;
 use crate::layout::{self, Counts, Laid, Request, Sheet};
 use crate::model::board::{self, Board};
@@ -12,12 +14,19 @@ use crate::model::finding::Finding;
 use crate::model::ids::{ParticipantId, SessionId};
 use crate::model::session::Session;
 
+/// Participants for whom sheets are laid out at once; for more it would be felt. Measured: all kinds
+/// of sheets take some 6 to 9 milliseconds for each.
+const AT_ONCE: usize = 16;
+
 /// What everything here follows from.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 struct Source {
     revision: u64,
     session: Option<SessionId>,
 }
+
+/// What sheets follow from.
+type Wanted = (Source, Request);
 
 /// Boards, findings and sheets of the chosen session.
 #[derive(Debug, Default)]
@@ -27,7 +36,12 @@ pub(super) struct Derived {
     findings: Vec<Finding>,
     sheets: Vec<Sheet>,
     counts: Option<Counts>,
-    sheets_of: Option<(Source, PrintChoice)>,
+    /// What the sheets are of.
+    shown: Option<Wanted>,
+    /// What they should be of.
+    wanted: Option<Wanted>,
+    laying: LayingOut<Wanted>,
+    times_laid: u64,
 }
 
 impl Derived {
@@ -51,6 +65,16 @@ impl Derived {
         self.counts.as_ref()
     }
 
+    /// Whether other sheets are on their way.
+    pub fn is_laying(&self) -> bool {
+        self.wanted.is_some() && self.wanted != self.shown
+    }
+
+    /// Grows whenever the sheets are others.
+    pub const fn times_laid(&self) -> u64 {
+        self.times_laid
+    }
+
     /// One participant's board.
     pub fn board(&self, who: ParticipantId) -> Option<&Board> {
         let mut boards = self.boards.iter();
@@ -59,7 +83,10 @@ impl Derived {
 
     /// Forgets everything, for another club.
     pub fn clear(&mut self) {
-        *self = Self::default();
+        *self = Self {
+            times_laid: self.times_laid + 1,
+            ..Self::default()
+        };
     }
 
     /// Brings boards and findings up to date. A board that comes out equal stays the same `Arc`.
@@ -83,22 +110,60 @@ impl Derived {
     }
 
     /// Brings the sheets up to date while they are shown, and drops them when they are not.
-    pub fn follow_sheets(&mut self, club: &Club, place: Place, choice: &PrintChoice) {
-        let Some(source) = self.source.filter(|_| place == Place::Print) else {
-            self.sheets_of = None;
-            self.sheets.clear();
-            self.counts = None;
-            return;
+    pub fn follow_sheets(&mut self, club: &Arc<Club>, place: Place, choice: &PrintChoice) {
+        self.wanted = self
+            .source
+            .filter(|_| place == Place::Print)
+            .and_then(|source| {
+                let session = club.session(source.session?)?;
+                Some((source, request(club, session, choice)))
+            });
+        let Some((source, request)) = self.wanted.clone() else {
+            return self.put(None, Laid::default());
         };
-        let wanted = (source, choice.clone());
-        if self.sheets_of.as_ref() == Some(&wanted) {
+        if !self.is_laying() {
             return;
         }
-        let session = source.session.and_then(|id| club.session(id));
-        let request = session.map(|session| request(club, session, choice));
-        let laid = request.map_or_else(Laid::default, |r| layout::lay_out(club, &r));
+        if request.participants.len() <= AT_ONCE {
+            let laid = layout::lay_out(club, &request);
+            return self.put(Some((source, request)), laid);
+        }
+        // Sheets of another session are not kept: they would be taken for those of this one.
+        let same = |(shown, _): &Wanted| shown.session == source.session;
+        if !self.shown.as_ref().is_some_and(same) {
+            self.put(None, Laid::default());
+        }
+        // One at a time: what is wanted by then follows when it has come.
+        if self.laying.is_running() {
+            return;
+        }
+        let key = (source, request.clone());
+        if !self.laying.start(key, club.clone(), request.clone()) {
+            let laid = layout::lay_out(club, &request);
+            self.put(Some((source, request)), laid);
+        }
+    }
+
+    /// Takes in what was laid out in the background: nothing, or whether it came out well. Sheets
+    /// that are no longer wanted are dropped.
+    pub fn poll_sheets(&mut self) -> Option<bool> {
+        let (of, laid, well) = match self.laying.poll()? {
+            Came::Laid(of, laid) => (of, laid, true),
+            Came::Lost(of) => (of, Laid::default(), false),
+        };
+        if self.wanted.as_ref() == Some(&of) {
+            self.put(Some(of), laid);
+        }
+        Some(well)
+    }
+
+    /// Puts sheets in place of those shown.
+    fn put(&mut self, of: Option<Wanted>, laid: Laid) {
+        if self.shown.is_some() || of.is_some() {
+            self.times_laid += 1;
+        }
         (self.sheets, self.counts) = (laid.sheets, laid.counts);
-        self.sheets_of = Some(wanted);
+        self.shown = of;
     }
 }
 

@@ -1,13 +1,16 @@
 //! Work in the background: the only threads besides the window's own. A job sends reports over one
-//! channel; reports of a job that is no longer ours are dropped by its number.
+//! channel; reports of a job that is no longer ours are dropped by its number. Laying out many
+//! sheets has a channel for each time; whoever asked says whether the answer still counts.
 
 use std::sync::Arc;
 use std::sync::atomic::{AtomicBool, Ordering};
-use std::sync::mpsc::{Receiver, Sender, channel};
+use std::sync::mpsc::{Receiver, Sender, TryRecvError, channel};
 use std::thread::{self, JoinHandle};
 
 use super::printing::{self, Go, Order, Outcome, Step};
 use super::view::Progress;
+use crate::layout::{self, Laid, Request};
+use crate::model::club::Club;
 
 /// What a job tells.
 #[derive(Debug)]
@@ -152,5 +155,59 @@ impl Drop for Jobs {
     /// A half-written folder is better than a half-written file.
     fn drop(&mut self) {
         self.stop_and_wait();
+    }
+}
+
+/// Laying out in the background, one at a time, each for a key that says what it is of.
+#[derive(Debug)]
+pub(super) struct LayingOut<K> {
+    running: Option<(K, Receiver<Laid>)>,
+}
+
+/// What came of laying out.
+pub(super) enum Came<K> {
+    /// Sheets of a key.
+    Laid(K, Laid),
+    /// Nothing, by a fault of the program.
+    Lost(K),
+}
+
+impl<K> Default for LayingOut<K> {
+    fn default() -> Self {
+        Self { running: None }
+    }
+}
+
+impl<K> LayingOut<K> {
+    /// Whether something is being laid out.
+    pub const fn is_running(&self) -> bool {
+        self.running.is_some()
+    }
+
+    /// Starts laying out. False if the system gives no thread for it.
+    pub fn start(&mut self, key: K, club: Arc<Club>, request: Request) -> bool {
+        let (sender, receiver) = channel();
+        // Nothing is written, so nobody waits for the thread when its sheets are no longer wanted.
+        let thread = thread::Builder::new()
+            .name("laying out".to_owned())
+            .spawn(move || drop(sender.send(layout::lay_out(&club, &request))));
+        if thread.is_err() {
+            return false;
+        }
+        self.running = Some((key, receiver));
+        true
+    }
+
+    /// What came, once, when it has come.
+    pub fn poll(&mut self) -> Option<Came<K>> {
+        let came = self.running.as_ref()?.1.try_recv();
+        if matches!(came, Err(TryRecvError::Empty)) {
+            return None;
+        }
+        let (key, _) = self.running.take()?;
+        Some(match came {
+            Ok(laid) => Came::Laid(key, laid),
+            Err(_) => Came::Lost(key),
+        })
     }
 }

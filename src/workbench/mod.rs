@@ -222,7 +222,7 @@ impl Workbench {
     fn follow(&mut self) {
         let revision = self.revisions_before + self.history.revision();
         self.last_revision = self.last_revision.max(revision);
-        let club: &Club = self.history.club();
+        let club = self.history.club();
         self.choice.settle(club);
         let session = self.choice.session_of(club);
         self.derived.follow(club, revision, session);
@@ -270,6 +270,8 @@ impl Workbench {
             print: &self.print,
             sheets: self.derived.sheets(),
             counts: self.derived.counts(),
+            laying: self.derived.is_laying(),
+            times_laid: self.derived.times_laid(),
             job: self.jobs.progress(),
             taken_in: self.taken_in.as_ref(),
         }

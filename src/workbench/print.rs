@@ -94,6 +94,16 @@ impl Workbench {
             ));
             changed = true;
         }
+        if let Some(well) = self.derived.poll_sheets() {
+            if !well {
+                self.tell(Notice::trouble(
+                    "The sheets could not be laid out by a fault of this program.",
+                    "Choose fewer people or fewer sheets at once.",
+                ));
+            }
+            self.follow();
+            changed = true;
+        }
         changed
     }
 }

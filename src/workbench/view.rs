@@ -59,9 +59,14 @@ pub struct View<'a> {
     /// What was chosen to print.
     pub print: &'a PrintChoice,
     /// The sheets of that choice, as they would be printed now; empty at other places than Print.
+    /// While they are laid out in the background, those before them.
     pub sheets: &'a [Sheet],
     /// How much making its tiles is.
     pub counts: Option<&'a Counts>,
+    /// Whether the sheets are being laid out in the background, because they are for many.
+    pub laying: bool,
+    /// Grows whenever the sheets are others.
+    pub times_laid: u64,
     /// What came of the last table taken in.
     pub taken_in: Option<&'a TakenIn>,
     /// Writing in progress.

@@ -4,6 +4,7 @@ mod choice;
 mod edits;
 mod evening;
 mod files;
+mod laying;
 mod measured;
 mod printing;
 mod table;

@@ -15,6 +15,8 @@ use crate::ui::widgets::steps::{Millimetres, Steps, in_mm, millimetres, stepper}
 use crate::ui::widgets::words;
 use crate::units::Length;
 
+/// A hole for a ring, as office punches make it: between 5 and 6 mm. Common practice.
+const HOLE: Length = Length::um(5_500);
 /// Width of a block with a number.
 const NUMBER: f32 = 200.0;
 
@@ -43,6 +45,10 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>) {
     };
     switch("Tiles get into sea water", &mut craft.sea_water);
     switch("Spares of what everyone uses", &mut craft.spares);
+    switch("Each size on sheets of its own", &mut craft.sizes_apart);
+    let mut ring = craft.ring.is_some();
+    switch("Cards hang on a ring, by a tab of clear film", &mut ring);
+    craft.ring = ring.then(|| craft.ring.unwrap_or(HOLE));
     if next != *now {
         desk.edit(Edit::Rules(next));
     }
@@ -172,6 +178,9 @@ fn fasteners(ui: &mut Ui, drafts: &mut Drafts, craft: &mut Craft) {
         (0, 200, 5),
         &mut craft.corner,
     );
+    if let Some(hole) = &mut craft.ring {
+        length(ui, drafts, "Hole for the ring", (30, 120, 5), hole);
+    }
 }
 
 fn numbers(ui: &mut Ui, drafts: &mut Drafts, craft: &mut Craft) {

@@ -10,6 +10,7 @@ mod stock;
 mod stock_row;
 mod tiles;
 mod whom;
+mod write;
 
 use egui::{Id, Rect, Ui, pos2, vec2};
 

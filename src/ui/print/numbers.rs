@@ -1,7 +1,8 @@
-//! How much it is, in large numbers on cards, and the button that writes it.
+//! How much it is, in large numbers on cards, and the button that puts it into stock.
 
-use egui::{Align2, CornerRadius, Id, Rect, Role, Sense, StrokeKind, Ui, WidgetInfo, pos2, vec2};
+use egui::{Align2, CornerRadius, Id, Rect, Role, Sense, Ui, WidgetInfo, pos2, vec2};
 
+use super::write;
 use crate::layout::{Counts, SheetKind};
 use crate::model::craft::Work;
 use crate::model::edit::Edit;
@@ -12,7 +13,7 @@ use crate::ui::desk::Desk;
 use crate::ui::icons::Icon;
 use crate::ui::strand::{Rope, paint};
 use crate::ui::theme;
-use crate::ui::widgets::button::{Button, Weight};
+use crate::ui::widgets::button::Button;
 use crate::ui::widgets::card::{Lie, tile};
 use crate::ui::widgets::form::scroll;
 use crate::ui::widgets::steps::in_mm;
@@ -70,6 +71,9 @@ fn in_words(view: &View<'_>) -> String {
         .iter()
         .map(|f| f.word().to_uppercase())
         .collect();
+    if view.laying {
+        return "Laying out for many: the numbers follow…".to_owned();
+    }
     let mut words = match n {
         1 => format!("1 file ({})", formats.join(", ")),
         n if formats.is_empty() => format!("{n} files"),
@@ -134,13 +138,13 @@ fn made(ui: &mut Ui, desk: &mut Desk<'_>) {
         .icon(Icon::Tick)
         .left()
         .width(ui.available_width())
-        .enabled(!c.made.is_empty() && !all_there);
+        .enabled(!c.made.is_empty() && !all_there && !desk.view.laying);
     let b =
         b.tip("Puts the printed tiles and cards into stock, so that they are not printed again");
     if b.show(ui).clicked() {
         desk.edit(Edit::Stock(StockEdit::Made(c.made.clone())));
     }
-    if all_there {
+    if all_there && !desk.view.laying {
         words::soft(ui, "All tiles are in stock. Undo takes that back.");
     }
 }
@@ -159,8 +163,8 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, rect: Rect) {
         made(ui, desk);
         to_know(ui, desk);
     });
-    if let Some(rest) = write_button(ui, desk, button) {
-        progress(ui, desk, rest);
+    if let Some(rest) = write::button(ui, desk, button) {
+        write::progress(ui, desk, rest);
     }
     desk.regions.add(button, Id::unique(("button", "write")));
 }
@@ -174,8 +178,8 @@ pub fn column(ui: &mut Ui, desk: &mut Desk<'_>) {
     made(ui, desk);
     to_know(ui, desk);
     let (_, rect) = ui.allocate_space(vec2(ui.available_width(), theme::MAIN));
-    if let Some(rest) = write_button(ui, desk, rect) {
-        progress(ui, desk, rest);
+    if let Some(rest) = write::button(ui, desk, rect) {
+        write::progress(ui, desk, rest);
     }
 }
 
@@ -287,67 +291,5 @@ fn to_know(ui: &mut Ui, desk: &mut Desk<'_>) {
         .width(ui.available_width());
     if b.show(ui).clicked() {
         desk.ask(Command::Show(Place::Checks));
-    }
-}
-
-/// The main button; gives the rectangle back while something is being written.
-fn write_button(ui: &mut Ui, desk: &mut Desk<'_>, rect: Rect) -> Option<Rect> {
-    if desk.view.job.is_some() {
-        return Some(rect);
-    }
-    let pages: usize = desk.view.sheets.iter().map(|s| s.pages.len()).sum();
-    let can = pages > 0 && !desk.view.print.formats.is_empty();
-    let words = match (pages, desk.view.print.formats.is_empty()) {
-        (0, _) if desk.view.print.kinds.is_empty() => "Nothing chosen".to_owned(),
-        (0, _) => "Nothing to print".to_owned(),
-        (_, true) => "Choose a kind of file".to_owned(),
-        (1, _) => "Write 1 page…".to_owned(),
-        (n, _) => format!("Write {n} pages…"),
-    };
-    let b = Button::new("write", &words)
-        .weight(Weight::Main)
-        .enabled(can)
-        .height(theme::MAIN);
-    if b.tip("Into a folder, as files to print")
-        .show_at(ui, rect)
-        .clicked()
-    {
-        desk.ask(Command::AskPrintFolder);
-    }
-    None
-}
-
-/// How far writing has come, with a way to stop it.
-fn progress(ui: &mut Ui, desk: &mut Desk<'_>, rect: Rect) {
-    let Some(job) = desk.view.job else { return };
-    let t = theme::of(ui.ctx());
-    let stop = Rect::from_min_max(pos2(rect.right() - 96.0, rect.top()), rect.max);
-    let bar = Rect::from_min_max(rect.min, pos2(stop.left() - 8.0, rect.bottom()));
-    let r = ui.interact(bar, Id::unique("progress"), Sense::hover());
-    let words = format!("{} of {}: {}", job.done, job.total, job.doing);
-    r.widget_info(|| WidgetInfo::labeled(Role::ProgressIndicator, true, &words));
-    let p = ui.painter();
-    let corner = CornerRadius::same(theme::R_CONTROL);
-    p.rect(bar, corner, t.col.panel, t.edge(), StrokeKind::Inside);
-    let part = job.done as f32 / job.total.max(1) as f32;
-    let done = Rect::from_min_size(
-        bar.min,
-        vec2(bar.width() * part.clamp(0.0, 1.0), bar.height()),
-    );
-    p.rect_filled(done.shrink(3.0), CornerRadius::same(9), t.col.tint);
-    words::line(
-        p,
-        bar.shrink2(vec2(12.0, 0.0)),
-        Align2::LEFT_CENTER,
-        &words,
-        theme::regular(15.0),
-        t.col.ink,
-    );
-    if Button::new("stop-writing", "Stop")
-        .height(theme::MAIN)
-        .show_at(ui, stop)
-        .clicked()
-    {
-        desk.ask(Command::CancelJob);
     }
 }

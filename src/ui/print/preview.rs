@@ -61,7 +61,7 @@ pub struct Pages {
     kept: Vec<(PageKey, TextureHandle)>,
 }
 
-/// Revision and choice, page, width in pixels.
+/// Which sheets, page, width in pixels.
 type PageKey = (u64, usize, u32);
 
 impl Pages {
@@ -105,6 +105,7 @@ fn find(sheets: &[Sheet], mut n: usize) -> Option<(&Sheet, usize)> {
 fn empty(ui: &Ui, view: &View<'_>, rect: Rect) {
     let there = view.counts.is_some_and(|c| c.needed > 0 && c.printed == 0);
     let says = match there {
+        _ if view.laying => "Laying out…",
         true => "All of these tiles and cards are in stock: there is nothing to print.",
         false => "Choose what to print. It shows here as it will be on paper.",
     };
@@ -137,7 +138,13 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut PrintState, rect: Rect
         Some(p) => format!("{}, {}", p.name, sheet.kind.label().to_lowercase()),
         None => sheet.kind.label().to_owned(),
     };
-    header(ui, state, head, &title, total);
+    let anew = if desk.view.laying {
+        ", laying out…"
+    } else {
+        ""
+    };
+    let at = format!("page {} of {total}{anew}", state.page + 1);
+    header(ui, state, head, (&title, &at), total);
     let below = Rect::from_min_max(
         pos2(
             rect.left() + 8.0,
@@ -149,7 +156,13 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut PrintState, rect: Rect
     page(ui, desk, state, below, &sheet.pages[n], total);
 }
 
-fn header(ui: &mut Ui, state: &mut PrintState, rect: Rect, title: &str, total: usize) {
+fn header(
+    ui: &mut Ui,
+    state: &mut PrintState,
+    rect: Rect,
+    (title, at): (&str, &str),
+    total: usize,
+) {
     let zoom = Button::new("page-zoom", state.zoom.label()).tip("How large the page is shown");
     let width = 126.0;
     let right = Rect::from_min_max(pos2(rect.right() - width, rect.top()), rect.max);
@@ -186,12 +199,11 @@ fn header(ui: &mut Ui, state: &mut PrintState, rect: Rect, title: &str, total: u
         theme::bold(17.0),
         t.col.ink,
     );
-    let says = format!("page {} of {total}", state.page + 1);
     words::line(
         ui.painter(),
         lower,
         Align2::LEFT_CENTER,
-        &says,
+        at,
         theme::regular(14.0),
         t.col.soft,
     );
@@ -217,7 +229,7 @@ fn page(
     let size = vec2(width, width * h / w);
     let scale = ui.ctx().pixels_per_point();
     let px = ((width * scale).round() as u32).clamp(16, WIDEST);
-    let key = (desk.view.revision, state.page, px);
+    let key = (desk.view.times_laid, state.page, px);
     let Some(texture) = state.pages.get(ui.ctx(), key, page) else {
         return;
     };

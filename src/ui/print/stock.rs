@@ -38,33 +38,36 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, find: &mut Find, (rect, tabs): (Re
     let field = (Id::unique("find-stock"), "Find words or a name");
     find.above_for(ui, field, beside, stock.len());
     let lines = lines(desk.view.club, &find.typed);
-    let kinds = lines.iter().filter(|(_, l)| matches!(l, Line::Kind(..)));
-    let shown = kinds.count();
-    let totals = below.with_max_y(below.top() + 24.0);
-    let (soft, p) = (theme::of(ui.ctx()).col.soft, ui.painter());
-    let font = theme::regular(15.0);
-    let says = match shown {
-        0 => "No tile in stock has these words.".to_owned(),
-        _ => in_all(stock),
-    };
-    words::line(p, totals, Align2::LEFT_CENTER, &says, font, soft);
-    let list = below.with_min_y(totals.bottom() + 6.0);
-    if let Some(first) = lines.iter().find_map(|(_, l)| match l {
-        Line::Kind(owned, ..) => Some(owned),
+    let first = lines.iter().find_map(|(_, line)| match line {
+        Line::Kind(owned, ..) => Some(stock_row::first(&owned.key)),
         Line::Owner(..) => None,
-    }) {
-        desk.regions.add(list, stock_row::first(&first.key));
+    });
+    let totals = below.with_max_y(below.top() + 24.0);
+    let says = match first {
+        None => "No tile in stock has these words.".to_owned(),
+        Some(_) => in_all(stock),
+    };
+    let (soft, font) = (theme::of(ui.ctx()).col.soft, theme::regular(15.0));
+    words::line(ui.painter(), totals, Align2::LEFT_CENTER, &says, font, soft);
+    let place = below.with_min_y(totals.bottom() + 6.0);
+    if let Some(first) = first {
+        desk.regions.add(place, first);
         if std::mem::take(&mut find.go_on) {
-            let id = stock_row::first(&first.key);
-            ui.memory_mut(|m| m.request_focus(id));
+            ui.memory_mut(|m| m.request_focus(first));
         }
     }
-    scroll(ui, "stock", list, |ui| {
+    list(ui, desk, place, &lines);
+}
+
+/// The lines in sight, with a row more on either side for the Tab key.
+fn list(ui: &mut Ui, desk: &mut Desk<'_>, place: Rect, lines: &[(f32, Line<'_>)]) {
+    let kinds = lines.iter().filter(|(_, l)| matches!(l, Line::Kind(..)));
+    let shown = kinds.count();
+    scroll(ui, "stock", place, |ui| {
         let height = lines.last().map_or(0.0, |(top, l)| top + l.height());
         let (_, all) = ui.allocate_space(vec2(ui.available_width(), height + 8.0));
-        // A row more on either side, for the Tab key.
         let sight = ui.clip_rect().expand2(vec2(0.0, KIND));
-        for (top, line) in &lines {
+        for (top, line) in lines {
             let at = pos2(all.left(), all.top() + top);
             let place = Rect::from_min_size(at, vec2(all.width(), line.height()));
             if !sight.intersects(place) {
@@ -142,12 +145,16 @@ pub const SHARED: &str = "Shared box";
 fn in_all(stock: &[Owned]) -> String {
     let sum = |f: fn(&Owned) -> u32| stock.iter().map(|o| u64::from(f(o))).sum::<u64>();
     let (tiles, lost, worn) = (sum(|o| o.count), sum(|o| o.lost), sum(|o| o.worn));
-    let many = |n: u64, one: &str, more: &str| format!("{n} {}", if n == 1 { one } else { more });
     format!(
         "{} of {}; so far {lost} lost, {worn} worn out",
         many(tiles, "tile", "tiles"),
         many(stock.len() as u64, "kind", "kinds"),
     )
+}
+
+/// A number with the word for one or for more.
+fn many(n: u64, one: &str, more: &str) -> String {
+    format!("{n} {}", if n == 1 { one } else { more })
 }
 
 fn nothing(ui: &mut Ui, rect: Rect) {
@@ -190,7 +197,6 @@ fn owner(
         theme::bold(18.0),
         t.col.ink,
     );
-    let many = |n: u64, one: &str, more: &str| format!("{n} {}", if n == 1 { one } else { more });
     let says = format!(
         "{} of {}",
         many(u64::from(tiles), "tile", "tiles"),

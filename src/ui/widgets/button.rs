@@ -176,9 +176,9 @@ impl<'a> Button<'a> {
         });
         if ui.is_rect_visible(rect) {
             self.paint(ui, rect, &r, enabled);
-            let radius = self.radius();
-            focus_ring(ui, &r, rect, radius);
         }
+        // Also out of sight: the keyboard brings it into sight.
+        focus_ring(ui, &r, rect, self.radius());
         let tip = if self.tip.is_empty() && self.icon_only {
             self.label
         } else {

@@ -5,6 +5,7 @@ mod boards;
 mod find;
 mod group;
 mod looks;
+mod making;
 mod painter;
 mod people;
 mod places;
