@@ -159,8 +159,7 @@ impl TileSet {
         desk: &mut Desk<'_>,
         person: &Person<'_>,
         index: usize,
-        at: Rect,
-        marked: bool,
+        (at, marked): (Rect, bool),
         page: &mut PageWriter<Everyone>,
     ) {
         let corner = Look::line(ink::RULE, ink::HAIRLINE);

@@ -34,7 +34,7 @@ pub struct Participant {
     /// How their board is given.
     pub manner: Manner,
     /// What differs on every board of theirs.
-    pub standing: Standing,
+    pub standing: Box<Standing>,
     /// What is known about them.
     pub profile: Profile,
     /// What their helper needs to know; for the helper's card, never for a board.
@@ -55,7 +55,7 @@ impl Participant {
             voice: Voice::default(),
             figure: Figure::default(),
             manner: Manner::default(),
-            standing: Standing::default(),
+            standing: Box::default(),
             profile: Profile::default(),
             helper_note: Guarded::new(Class::Helper, String::new()),
         }

@@ -43,28 +43,14 @@ pub(in crate::layout) fn lay_out(desk: &Desk<'_>, people: &[Person<'_>], making:
             things.len(),
         ));
         let words = total_words(&lines, things.len());
-        push_block(
-            Some(person),
-            &person.mark_words,
-            &words,
-            &lines,
-            &things,
-            room,
-            &mut flow,
-        );
+        let block = (person.mark_words.as_str(), words.as_str());
+        push_block(Some(person), block, (&lines, &things), room, &mut flow);
     }
     let spares = lines(making, |w| w.is_spare);
     if !spares.is_empty() {
         let words = total_words(&spares, 0);
-        push_block(
-            None,
-            "Shared box: spares",
-            &words,
-            &spares,
-            &[],
-            room,
-            &mut flow,
-        );
+        let block = ("Shared box: spares", words.as_str());
+        push_block(None, block, (&spares, &[]), room, &mut flow);
         totals.push(("Shared box".to_owned(), spares.len(), in_stock(&spares), 0));
     }
     push_totals(desk, making, &totals, room, &mut flow);
@@ -139,10 +125,8 @@ fn total_words(lines: &[Line], things: usize) -> String {
 /// Mark and total of one pouch, then its lines in three columns.
 fn push_block(
     person: Option<&Person<'_>>,
-    name: &str,
-    total: &str,
-    lines: &[Line],
-    things: &[String],
+    (name, total): (&str, &str),
+    (lines, things): (&[Line], &[String]),
     room: Rect,
     flow: &mut Flow<Everyone>,
 ) {

@@ -122,7 +122,7 @@ fn draw_piece(
         (&people[wanted.person], &making.sets[wanted.person]);
     let marked = wanted.key.whose.is_some();
     match wanted.what {
-        What::Face(face) => set.draw(desk, person, face, at, marked, page),
+        What::Face(face) => set.draw(desk, person, face, (at, marked), page),
         What::Several(choice, columns) => {
             choice_card::draw(desk, person, set, (choice, columns), at, page);
             if marked {

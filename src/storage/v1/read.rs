@@ -188,7 +188,7 @@ fn participant(p: Participant) -> Result<Arc<people::Participant>, String> {
             },
         },
         manner: p.board.map_or_else(Default::default, Into::into),
-        standing: p.always.map_or_else(Default::default, Into::into),
+        standing: Box::new(p.always.map_or_else(Default::default, Into::into)),
         profile: profile.unwrap_or_default(),
         helper_note: p.helper_note.map_or_else(Guarded::default, note),
     })))

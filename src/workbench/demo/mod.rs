@@ -25,7 +25,6 @@ use crate::model::profile::Profile;
 use crate::model::record::{Record, Used};
 use crate::model::session::{Off, Session, Slot};
 use crate::model::song::Song;
-use crate::model::standing::Standing;
 use crate::symbols::lexicon;
 use crate::units::Length;
 
@@ -642,7 +641,7 @@ fn participant(next: &mut Numbers, row: &ParticipantRow) -> Arc<Participant> {
         voice,
         figure,
         manner: Manner::default(),
-        standing: Standing::default(),
+        standing: Box::default(),
         profile: Profile::default(),
         helper_note: Guarded::new(Class::Helper, note.into()),
     })

@@ -649,7 +649,7 @@ fn shared_tiles_serve_one_session_after_the_other_but_not_two_at_once() {
         p.tile = Length::mm(60.0);
         p.manner = Default::default();
         p.figure = Default::default();
-        p.standing = Default::default();
+        *p.standing = Default::default();
     }
     fixture::session_mut(&mut club).hand.clear();
     let mut second = (*club.sessions[0]).clone();

@@ -347,7 +347,7 @@ fn standing(club: &Club, seed: &Seed) -> Standing {
     if seed.flag {
         standing.cards.push(content(club, seed));
         standing.waiting = Some(content(club, seed));
-        standing.countdown = seed.at % 2 == 0;
+        standing.countdown = seed.flag;
     }
     standing
 }
@@ -441,7 +441,7 @@ fn people_edit(club: &Club, seed: &Seed) -> Edit {
             format!(" {}\r\nand a line ", seed.words),
         ),
         manner: manner(club, seed),
-        standing: standing(club, seed),
+        standing: Box::new(standing(club, seed)),
         profile: profile(club, seed),
         ..participant(&seed.words)
     };

@@ -53,7 +53,7 @@ fn windy() -> (Club, SlotId) {
     for p in &mut club.participants {
         let p = Arc::make_mut(p);
         p.manner = Default::default();
-        p.standing = Default::default();
+        *p.standing = Default::default();
         p.profile = Default::default();
     }
     who(&mut club, "moon").standing.left_out.insert(wave);

@@ -21,7 +21,7 @@ use crate::fixture;
 fn seven(change: impl Fn(&mut Participant)) -> Club {
     let mut club = fixture::club();
     let p = Arc::make_mut(&mut club.participants[0]);
-    p.standing = Default::default();
+    *p.standing = Default::default();
     change(p);
     let others: Vec<_> = club.participants[1..].iter().map(|p| p.id).collect();
     let part = club.parts[0].id;
