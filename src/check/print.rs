@@ -21,15 +21,37 @@ const BAR: Length = Length::um(100_000);
 /// How far off the bar may be before we ask people to look: half a millimetre is what a ruler shows.
 const SCALE_OFF: Length = Length::um(500);
 
-/// Checks the finished size of every participant's tiles.
+/// Checks the finished size of every participant's tiles, and tells of small parts where that is
+/// wanted.
 pub fn sizes(club: &Club, findings: &mut Vec<Finding>) {
     for p in &club.participants {
+        if p.profile.decision().for_owner().small_parts {
+            findings.push(small_parts_on(club, p));
+        }
         let (printed, film) = (p.tile_size(), club.rules.film());
         let finished = seal::finished(printed, film);
         if small_parts::should_be_looked_at(finished) {
             findings.push(small_tile(p, finished, film));
         }
     }
+}
+
+/// Dots and torn film go into the gauge at any size of a tile.
+fn small_parts_on(club: &Club, p: &Participant) -> Finding {
+    let dot = club.rules.craft.dot.to_mm();
+    finding(
+        Severity::StopAndLook,
+        "print.small_parts",
+        Spot::Participant(p.id),
+        format!(
+            "On the tiles of {} fastener dots of {dot} mm and torn film go into the gauge for small \
+             parts (31.75 mm), whatever the size of a tile.",
+            called(p)
+        ),
+        "Decide with who knows them: a board without loose tiles, a ring, pegs, or someone who \
+         watches. Look for loose dots before every session."
+            .to_owned(),
+    )
 }
 
 fn small_tile(p: &Participant, finished: Size, film: Length) -> Finding {

@@ -51,6 +51,9 @@ pub struct Decision {
     pub warn_of_changes: bool,
     /// Whether the family agreed to surprises on the board.
     pub surprises: bool,
+    /// Whether whoever prints is to be told of small parts on this participant's tiles, whatever the
+    /// size of a tile.
+    pub small_parts: bool,
 }
 
 /// What the family agreed to, and until when.

@@ -526,6 +526,20 @@ const CASES: &[Case] = &[
             participant(c, "boat").tile = Length::mm(25.2);
         },
     ),
+    ("nobody asked", "print.small_parts", 0, |_| {}),
+    (
+        "asked for, whatever the size",
+        "print.small_parts",
+        1,
+        |c| {
+            let asked = Decision {
+                small_parts: true,
+                ..Decision::default()
+            };
+            participant(c, "leaf").profile.set_decision(asked);
+            participant(c, "leaf").tile = Length::mm(90.0);
+        },
+    ),
     (
         "the seal is part of the piece",
         "print.small_tile",

@@ -173,6 +173,27 @@ pub(super) fn to_print(desk: &Desk<'_>, all: &[Wanted]) -> Vec<usize> {
     if !desk.request.only_missing {
         return (0..all.len()).collect();
     }
+    missing(desk, all)
+}
+
+/// Says how many tiles of the session are not in stock; nothing where no stock is kept.
+pub(super) fn report_stock(desk: &mut Desk<'_>, all: &[Wanted]) {
+    if desk.club.stock.is_empty() {
+        return;
+    }
+    let (short, needed) = (missing(desk, all).len(), all.len());
+    if short == 0 {
+        return;
+    }
+    let are = if short == 1 { "is" } else { "are" };
+    let sentence = format!("{short} of {needed} tiles and cards {are} not in stock yet.");
+    let spot = Spot::Session(desk.session.id);
+    let hint = "Print what is missing, and mark it as made.";
+    desk.note(Severity::GoodToKnow, "print.stock", spot, sentence, hint);
+}
+
+/// What is not in stock.
+fn missing(desk: &Desk<'_>, all: &[Wanted]) -> Vec<usize> {
     let mut there = stock::Shelf::of(&desk.club.stock);
     for (key, n) in in_use_elsewhere(desk, all) {
         for _ in 0..n {

@@ -86,6 +86,7 @@ impl Making {
     pub fn look(desk: &mut Desk<'_>, people: &[Person<'_>]) {
         let sets: Vec<TileSet> = people.iter().map(|p| TileSet::of(desk, p)).collect();
         let mut all = gather::gather(desk, people, &sets);
+        gather::report_stock(desk, &all);
         all.retain(|w| !w.is_card);
         gather::report(desk, people, &sets, &all);
         arrange::report_larger_than_paper(desk, people, &all);

@@ -170,6 +170,8 @@ pub(super) struct Profile {
     warn_of_changes: bool,
     #[serde(default, skip_serializing_if = "is_false")]
     surprises: bool,
+    #[serde(default, skip_serializing_if = "is_false")]
+    small_parts: bool,
     #[serde(default, skip_serializing_if = "Option::is_none")]
     agreed_on: Option<Day>,
     #[serde(default, skip_serializing_if = "Option::is_none")]
@@ -316,6 +318,7 @@ pub(super) fn read_profile(p: Profile) -> Result<profile::Profile, String> {
         review: p.review_on.map(|d| d.0),
         warn_of_changes: p.warn_of_changes,
         surprises: p.surprises,
+        small_parts: p.small_parts,
     });
     profile.set_papers(profile::Papers {
         agreed: p.agreed_on.map(|d| d.0),
@@ -347,6 +350,7 @@ pub(super) fn write_profile(p: &profile::Profile) -> Option<Profile> {
         review_on: decision.review.map(Day),
         warn_of_changes: decision.warn_of_changes,
         surprises: decision.surprises,
+        small_parts: decision.small_parts,
         agreed_on: papers.agreed.map(Day),
         delete_by: papers.delete_by.map(Day),
         photos: (papers.photos != profile::PhotoConsent::None).then(|| papers.photos.into()),

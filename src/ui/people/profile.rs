@@ -335,6 +335,16 @@ fn decision(
     if r.clicked() {
         changed.surprises = !now.surprises;
     }
+    let r = tick(
+        ui,
+        id("small-parts"),
+        now.small_parts,
+        "Tell whoever prints of small parts",
+        "",
+    );
+    if r.clicked() {
+        changed.small_parts = !now.small_parts;
+    }
     if changed != now {
         next.profile.set_decision(changed);
     }

@@ -83,6 +83,12 @@ impl<'a> Reader<'a> {
             if d.surprises {
                 say("Surprises", "The family agreed to them".to_owned());
             }
+            if d.small_parts {
+                say(
+                    "Small parts",
+                    "Look for loose dots and torn film".to_owned(),
+                );
+            }
         }
         all
     }

@@ -241,6 +241,7 @@ fn profile(p: &mut Participant, favourites: Vec<ActivityId>, known: &Person) {
         review: Some(Date::constant(2027, 10, 10)),
         warn_of_changes: known.warn_of_changes,
         surprises: known.surprises,
+        small_parts: false,
     });
     p.profile.set_papers(Papers {
         agreed: Some(Date::constant(2027, 4, 10)),

@@ -673,3 +673,24 @@ fn shared_tiles_serve_one_session_after_the_other_but_not_two_at_once() {
         "for either of the two"
     );
 }
+
+#[test]
+fn what_is_not_in_stock_is_told_once_a_stock_is_kept() {
+    let told = |club: &Club| {
+        let all = daystrand::check::run(club, Some(&club.sessions[0]));
+        all.into_iter()
+            .find(|f| f.code == "print.stock")
+            .map(|f| f.sentence)
+    };
+    let club = fixture::club();
+    assert_eq!(told(&club), None, "no stock is kept");
+    let club = made(&club, 0);
+    assert_eq!(told(&club), None, "all of it is there");
+    let gone = StockEdit::Gone(club.stock[0].key.clone(), Loss::Worn);
+    let club = apply(&club, &Edit::Stock(gone)).unwrap().0;
+    let says = told(&club).unwrap();
+    assert!(
+        says.starts_with("1 of ") && says.ends_with("is not in stock yet."),
+        "{says}"
+    );
+}

@@ -366,6 +366,7 @@ fn profile(club: &Club, seed: &Seed) -> Profile {
     profile.set_decision(Decision {
         review: Some(date(2026, 1 + (seed.a % 12) as i8, 1)),
         surprises: seed.flag,
+        small_parts: seed.flag,
         ..Decision::default()
     });
     profile.set_papers(Papers {

@@ -170,6 +170,7 @@ fn full(mut p: Participant) -> Participant {
         review: Some(date(2032, 2, 8)),
         warn_of_changes: true,
         surprises: true,
+        small_parts: true,
     });
     p.profile.set_papers(Papers {
         agreed: Some(date(2033, 3, 9)),

@@ -1,0 +1,143 @@
+//! The kinds of sheets, what they are called, and for whom they are.
+
+/// A kind of sheet.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum SheetKind {
+    /// One participant's whole board in large print.
+    LargePrint,
+    /// Removable tiles, true to size.
+    Tiles,
+    /// Where the tiles are laid, with a finished place.
+    BaseBoard,
+    /// Help, stop, break, toilet, quiet place, finished.
+    Cards,
+    /// The story to go through before the day.
+    Story,
+    /// The group's timetable as large cards for the circle.
+    GroupWall,
+    /// What one participant's helper needs to know.
+    HelperCard,
+    /// The club's songs and chants in large print, for families.
+    Words,
+    /// Timetable with times, for the coordinator.
+    SessionSheet,
+    /// What is called off and all that follows, for the coordinator; only when something is.
+    ChangeSheet,
+    /// Who is here, and how many, for the coordinator.
+    Roll,
+    /// How much there is to print and to make, and what to do step by step.
+    PrintRun,
+    /// Every sheet of tiles and every pouch with its cuts numbered.
+    CutList,
+    /// What lies under an open pouch while it is filled, true to size.
+    PouchGuide,
+    /// Which tiles and things go into whose pouch.
+    PackList,
+    /// Labels for the pouches and the shared box.
+    Labels,
+    /// A page that tests the printer.
+    TestPage,
+}
+
+impl SheetKind {
+    /// All of them, in the order they are offered.
+    pub const ALL: [Self; 17] = [
+        Self::LargePrint,
+        Self::Tiles,
+        Self::BaseBoard,
+        Self::Cards,
+        Self::Story,
+        Self::GroupWall,
+        Self::HelperCard,
+        Self::Words,
+        Self::SessionSheet,
+        Self::ChangeSheet,
+        Self::Roll,
+        Self::PrintRun,
+        Self::CutList,
+        Self::PouchGuide,
+        Self::PackList,
+        Self::Labels,
+        Self::TestPage,
+    ];
+
+    /// Those that an evening usually takes: all but the page that tests the printer.
+    pub fn usual() -> Vec<Self> {
+        let usual = Self::ALL.into_iter().filter(|k| *k != Self::TestPage);
+        usual.collect()
+    }
+
+    /// As shown to people.
+    pub const fn label(self) -> &'static str {
+        match self {
+            Self::LargePrint => "Large-print board",
+            Self::Tiles => "Tiles",
+            Self::BaseBoard => "Base board",
+            Self::Cards => "Always-there cards",
+            Self::Story => "Story",
+            Self::GroupWall => "Group wall",
+            Self::HelperCard => "Helper card",
+            Self::Words => "Words sheet",
+            Self::SessionSheet => "Session sheet",
+            Self::ChangeSheet => "Change sheet",
+            Self::Roll => "Roll sheet",
+            Self::PrintRun => "Print run",
+            Self::CutList => "Cut list",
+            Self::PouchGuide => "Pouch guide",
+            Self::PackList => "Pack list",
+            Self::Labels => "Storage labels",
+            Self::TestPage => "Printer test page",
+        }
+    }
+
+    /// As typed on a command line and used in file names.
+    pub const fn word(self) -> &'static str {
+        match self {
+            Self::LargePrint => "large-print",
+            Self::Tiles => "tiles",
+            Self::BaseBoard => "base-board",
+            Self::Cards => "cards",
+            Self::Story => "story",
+            Self::GroupWall => "group-wall",
+            Self::HelperCard => "helper-card",
+            Self::Words => "words",
+            Self::SessionSheet => "session",
+            Self::ChangeSheet => "changes",
+            Self::Roll => "roll",
+            Self::PrintRun => "print-run",
+            Self::CutList => "cut-list",
+            Self::PouchGuide => "pouch-guide",
+            Self::PackList => "pack-list",
+            Self::Labels => "labels",
+            Self::TestPage => "test-page",
+        }
+    }
+
+    /// Whether it is for participants who are chosen, each or together; the others are for the whole
+    /// session or the club.
+    pub const fn is_personal(self) -> bool {
+        !matches!(
+            self,
+            Self::GroupWall
+                | Self::Words
+                | Self::SessionSheet
+                | Self::ChangeSheet
+                | Self::Roll
+                | Self::TestPage
+        )
+    }
+
+    /// Whether it shows tiles, or how they are made.
+    pub(super) const fn is_of_making(self) -> bool {
+        matches!(
+            self,
+            Self::Tiles
+                | Self::Cards
+                | Self::PrintRun
+                | Self::CutList
+                | Self::PouchGuide
+                | Self::PackList
+                | Self::Labels
+        )
+    }
+}
