@@ -2,7 +2,7 @@
 //! the wanted ink, and the findings on the way.
 
 use super::frame::Footer;
-use super::{InkChoice, Request, SheetKind, Turn, plan_code};
+use super::{InkChoice, Request, Sheet, SheetKind, Turn, plan_code};
 use crate::model::board::{self, Board, Step};
 use crate::model::club::Club;
 use crate::model::finding::{Finding, Severity, Spot};
@@ -10,6 +10,7 @@ use crate::model::ids::{StepRef, SymbolId};
 use crate::model::manner::{Form, Run};
 use crate::model::people::{Figure, Participant};
 use crate::model::session::Session;
+use crate::page::Page;
 use crate::story::voice::Speaker;
 use crate::story::when;
 use crate::symbols::lexicon::lexicon;
@@ -106,6 +107,24 @@ impl<'a> Desk<'a> {
         match person {
             Some(p) => format!("{date}-{}-{}", p.slug, kind.word()),
             None => format!("{date}-{}", kind.word()),
+        }
+    }
+
+    /// A sheet that some have in common; one alone has it under their mark.
+    pub fn common_sheet(&self, people: &[Person<'_>], kind: SheetKind, pages: Vec<Page>) -> Sheet {
+        let one = match people {
+            [one] => Some(one),
+            _ => None,
+        };
+        Sheet {
+            kind,
+            participant: one.map(|p| p.who.id),
+            file_stem: self.file_stem(kind, one),
+            title: one.map_or_else(
+                || kind.label().to_owned(),
+                |p| format!("{}, {}", kind.label(), p.mark_words),
+            ),
+            pages,
         }
     }
 

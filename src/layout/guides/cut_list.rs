@@ -1,12 +1,12 @@
 //! The cut list: every sheet and every pouch as a small picture with its cuts numbered in the order to
 //! make them. Sheets that are divided alike share a picture.
 
-use super::{begin, counted, diagram, heading, paragraph, sheet};
+use super::{counted, diagram, flowing, heading, paragraph};
 use crate::layout::desk::{Desk, Person};
 use crate::layout::flow::{Flow, Piece};
 use crate::layout::making::{Arranged, Laying, Making};
 use crate::layout::words::Words;
-use crate::layout::writer::{Everyone, PageWriter};
+use crate::layout::writer::Everyone;
 use crate::layout::{Sheet, SheetKind, Turn, frame, ink};
 use crate::model::club::Rules;
 use crate::model::craft::Sorting;
@@ -23,8 +23,7 @@ const GAP: Length = Length::um(6_000);
 
 /// The sheet.
 pub(in crate::layout) fn lay_out(desk: &Desk<'_>, people: &[Person<'_>], making: &Making) -> Sheet {
-    let size = desk.page_size(Turn::Portrait);
-    let room = frame::content(size);
+    let room = frame::content(desk.page_size(Turn::Portrait));
     let rules = &desk.club.rules;
     let mut flow: Flow<Everyone> = Flow::new();
     flow.push(paragraph(
@@ -54,16 +53,7 @@ pub(in crate::layout) fn lay_out(desk: &Desk<'_>, people: &[Person<'_>], making:
         counted(making.sheets.cuts(), "cut", "cuts"),
         making.pouches.cuts()
     );
-    let kind = SheetKind::CutList;
-    let pages = flow.into_pages(room, |page, pages| {
-        begin(desk, people, kind, &below, (size, page, pages))
-    });
-    sheet(
-        desk,
-        people,
-        kind,
-        pages.into_iter().map(PageWriter::finish).collect(),
-    )
+    flowing(desk, people, (SheetKind::CutList, &below), flow)
 }
 
 /// Sheets in groups that follow one another and are divided alike: from, to.

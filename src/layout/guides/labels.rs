@@ -1,7 +1,7 @@
 //! Storage labels: one for the outside of each pouch, with the mark, the numbers of its tiles and the code
 //! of the plan; never a name. One for the shared box where there is one.
 
-use super::{begin, capital, counted, sheet};
+use super::{begin, capital, counted};
 use crate::layout::desk::{Desk, Person};
 use crate::layout::frame::{self, draw_mark};
 use crate::layout::grid::capacity;
@@ -53,7 +53,7 @@ pub(in crate::layout) fn lay_out(desk: &Desk<'_>, people: &[Person<'_>], making:
         page.finish()
     });
     let pages = pages.collect();
-    sheet(desk, people, SheetKind::Labels, pages)
+    desk.common_sheet(people, SheetKind::Labels, pages)
 }
 
 fn labels<'a, 'b>(

@@ -10,14 +10,14 @@ pub(super) mod print_run;
 pub(super) mod test_page;
 
 use super::desk::{Desk, Person};
-use super::flow::Piece;
+use super::flow::{Flow, Piece};
 use super::frame::{self, Header};
 use super::making::footer;
 use super::shapes::{Look, rounded};
 use super::words::{CLEAR, TIGHT, Words};
 use super::writer::{Everyone, PageWriter};
-use super::{Sheet, SheetKind, ink};
-use crate::page::{Item, Page, Role};
+use super::{Sheet, SheetKind, Turn, ink};
+use crate::page::{Item, Role};
 use crate::text::Style;
 use crate::units::{Length, Point, Rect, Size};
 
@@ -53,21 +53,19 @@ fn begin(
     writer
 }
 
-fn sheet(desk: &Desk<'_>, people: &[Person<'_>], kind: SheetKind, pages: Vec<Page>) -> Sheet {
-    let one = match people {
-        [one] => Some(one),
-        _ => None,
-    };
-    Sheet {
-        kind,
-        participant: one.map(|p| p.who.id),
-        file_stem: desk.file_stem(kind, one),
-        title: one.map_or_else(
-            || kind.label().to_owned(),
-            |p| format!("{}, {}", kind.label(), p.mark_words),
-        ),
-        pages,
-    }
+/// Pieces one below the other on as many pages as they take.
+fn flowing(
+    desk: &Desk<'_>,
+    people: &[Person<'_>],
+    (kind, below): (SheetKind, &str),
+    flow: Flow<Everyone>,
+) -> Sheet {
+    let size = desk.page_size(Turn::Portrait);
+    let pages = flow.into_pages(frame::content(size), |page, pages| {
+        begin(desk, people, kind, below, (size, page, pages))
+    });
+    let pages = pages.into_iter().map(PageWriter::finish);
+    desk.common_sheet(people, kind, pages.collect())
 }
 
 /// A heading within a page.

@@ -1,14 +1,14 @@
 //! The pack list: which tiles and things go into whose pouch, with a box to tick for each and totals
 //! that agree with what is printed and what is in stock.
 
-use super::{begin, capital, counted, heading, sheet, table_row, tick_box};
+use super::{capital, counted, flowing, heading, table_row, tick_box};
 use crate::layout::desk::{Desk, Person, quoted};
 use crate::layout::flow::{Flow, Piece};
 use crate::layout::forms::object_words;
 use crate::layout::frame::picture;
 use crate::layout::making::{Making, Wanted, What};
 use crate::layout::words::Words;
-use crate::layout::writer::{Everyone, PageWriter};
+use crate::layout::writer::Everyone;
 use crate::layout::{Sheet, SheetKind, Turn, frame, ink, ready};
 use crate::model::manner::Form;
 use crate::page::Role;
@@ -29,8 +29,7 @@ struct Line {
 
 /// The sheet.
 pub(in crate::layout) fn lay_out(desk: &Desk<'_>, people: &[Person<'_>], making: &Making) -> Sheet {
-    let size = desk.page_size(Turn::Portrait);
-    let room = frame::content(size);
+    let room = frame::content(desk.page_size(Turn::Portrait));
     let mut flow: Flow<Everyone> = Flow::new();
     let mut totals = Vec::new();
     for (i, person) in people.iter().enumerate() {
@@ -56,16 +55,7 @@ pub(in crate::layout) fn lay_out(desk: &Desk<'_>, people: &[Person<'_>], making:
     push_totals(desk, making, &totals, room, &mut flow);
     let below =
         "Tick each one as it goes into the pouch. Count once more on the day, and after it.";
-    let kind = SheetKind::PackList;
-    let pages = flow.into_pages(room, |page, pages| {
-        begin(desk, people, kind, below, (size, page, pages))
-    });
-    sheet(
-        desk,
-        people,
-        kind,
-        pages.into_iter().map(PageWriter::finish).collect(),
-    )
+    flowing(desk, people, (SheetKind::PackList, below), flow)
 }
 
 fn in_stock(lines: &[Line]) -> usize {
@@ -73,11 +63,12 @@ fn in_stock(lines: &[Line]) -> usize {
 }
 
 fn lines(making: &Making, mine: impl Fn(&Wanted) -> bool) -> Vec<Line> {
-    let all = making.all.iter().enumerate().filter(|(_, w)| mine(w));
-    all.map(|(at, w)| line(making, at, w)).collect()
+    let all = making.all.iter().zip(&making.is_in_stock);
+    let mine = all.filter(|(w, _)| mine(w));
+    mine.map(|(w, in_stock)| line(w, *in_stock)).collect()
 }
 
-fn line(making: &Making, at: usize, wanted: &Wanted) -> Line {
+fn line(wanted: &Wanted, in_stock: bool) -> Line {
     let label = wanted.key.face.label.trim();
     let words = match wanted.what {
         What::Blank => "blank, for a pen".to_owned(),
@@ -89,7 +80,7 @@ fn line(making: &Making, at: usize, wanted: &Wanted) -> Line {
     Line {
         number: wanted.number.to_string(),
         words,
-        in_stock: !making.printed.contains(&at),
+        in_stock,
     }
 }
 

@@ -2,7 +2,6 @@
 //! the edge and two between, and the lines of the second cut.
 
 use super::cut_list::groups;
-use super::sheet;
 use crate::layout::desk::{Desk, Person};
 use crate::layout::frame::{self, PRINTER_EDGE};
 use crate::layout::making::{Laying, Making, footer, gather};
@@ -28,7 +27,7 @@ pub(in crate::layout) fn lay_out(desk: &Desk<'_>, people: &[Person<'_>], making:
         .enumerate()
         .map(|(i, which)| page(desk, people, making, which, (i + 1, count)));
     let pages = pages.collect();
-    sheet(desk, people, SheetKind::PouchGuide, pages)
+    desk.common_sheet(people, SheetKind::PouchGuide, pages)
 }
 
 /// Pouches that are filled alike, wherever they come.

@@ -1,12 +1,12 @@
 //! The print run: sheets by kind, and for the tiles paper, pouches, cuts, minutes, fasteners, and what
 //! to do with them step by step.
 
-use super::{begin, counted, heading, paragraph, sheet, step, table_row};
+use super::{counted, flowing, heading, paragraph, step, table_row};
 use crate::layout::desk::{Desk, Person};
 use crate::layout::flow::Flow;
 use crate::layout::making::{Counts, Making};
 use crate::layout::sizes::in_mm;
-use crate::layout::writer::{Everyone, PageWriter};
+use crate::layout::writer::Everyone;
 use crate::layout::{InkChoice, Sheet, SheetKind, Turn, frame};
 use crate::model::craft::{Cutting, Sorting, Work};
 use crate::plan::seal;
@@ -21,8 +21,7 @@ pub(in crate::layout) fn lay_out(
     others: &[Sheet],
 ) -> Sheet {
     let counts = Counts::of(making, &desk.club.rules);
-    let size = desk.page_size(Turn::Portrait);
-    let room = frame::content(size);
+    let room = frame::content(desk.page_size(Turn::Portrait));
     let mut flow: Flow<Everyone> = Flow::new();
     print(desk, others, room, &mut flow);
     make(desk, &counts, room, &mut flow);
@@ -34,16 +33,7 @@ pub(in crate::layout) fn lay_out(
         when::full_date(desk.session.date),
         counted(people.len(), "participant", "participants")
     );
-    let kind = SheetKind::PrintRun;
-    let pages = flow.into_pages(room, |page, pages| {
-        begin(desk, people, kind, &below, (size, page, pages))
-    });
-    sheet(
-        desk,
-        people,
-        kind,
-        pages.into_iter().map(PageWriter::finish).collect(),
-    )
+    flowing(desk, people, (SheetKind::PrintRun, &below), flow)
 }
 
 fn print(desk: &Desk<'_>, others: &[Sheet], room: Rect, flow: &mut Flow<Everyone>) {

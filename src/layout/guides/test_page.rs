@@ -2,7 +2,6 @@
 //! thin lines, letters. What is found is written down and set in the printer's own dialog: nothing is
 //! ever scaled in silence.
 
-use super::sheet;
 use crate::layout::desk::Desk;
 use crate::layout::shapes::{Look, line, rounded};
 use crate::layout::sizes::in_mm;
@@ -48,7 +47,7 @@ pub(in crate::layout) fn lay_out(desk: &Desk<'_>) -> Sheet {
         reach(size, &mut page);
     }
     pages.push(page.finish());
-    sheet(desk, &[], SheetKind::TestPage, pages)
+    desk.common_sheet(&[], SheetKind::TestPage, pages)
 }
 
 fn begin(size: Size, room: Rect, number: usize) -> PageWriter<Everyone> {

@@ -234,3 +234,27 @@ fn too_large(desk: &mut Desk<'_>, person: &Person<'_>, size: Size) {
     let hint = "Choose another tile size or larger paper. Tiles are always printed true to size.";
     desk.note(Severity::StopAndLook, "print.tile", spot, sentence, hint);
 }
+
+/// Says which tiles are larger with their film than the pouches the club has.
+pub(super) fn report_pouches(
+    desk: &mut Desk<'_>,
+    people: &[Person<'_>],
+    all: &[Wanted],
+    printed: &[usize],
+    pouches: &Arranged,
+) {
+    let pouch = desk.club.rules.craft.pouch.label();
+    for &i in &pouches.too_large {
+        let wanted = &all[printed[i]];
+        let person = &people[wanted.person];
+        let sentence = format!(
+            "A tile of {} for {} is larger with its film than an {pouch} pouch; it is printed but has \
+             no place in a pouch.",
+            gather::in_words(wanted.size),
+            person.mark_words
+        );
+        let spot = Spot::Participant(person.who.id);
+        let hint = "Choose larger pouches at People, The club, or another tile size.";
+        desk.note(Severity::Look, "print.pouch", spot, sentence, hint);
+    }
+}

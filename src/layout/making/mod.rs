@@ -31,6 +31,8 @@ pub(super) struct Making {
     pub all: Vec<Wanted>,
     /// What of it is printed, by its place in `all`, in the order in which it lies on the sheets.
     pub printed: Vec<usize>,
+    /// Whether each of `all` is in stock and so not printed.
+    pub is_in_stock: Vec<bool>,
     /// Printed pieces on sheets of paper.
     pub sheets: Arranged,
     /// How many pieces no sheet can hold.
@@ -47,6 +49,10 @@ impl Making {
         all.retain(|w| if w.is_card { cards } else { tiles });
         gather::report(desk, people, &sets, &all);
         let mut printed = gather::to_print(desk, &all);
+        let mut is_in_stock = vec![true; all.len()];
+        for &i in &printed {
+            is_in_stock[i] = false;
+        }
         if desk.club.rules.craft.sorting == Sorting::ThroughTheStack {
             let order = |&i: &usize| {
                 let key = &all[i].key;
@@ -72,8 +78,10 @@ impl Making {
             }
             false => Arranged::default(),
         };
+        arrange::report_pouches(desk, people, &all, &printed, &pouches);
         Self {
             sets,
+            is_in_stock,
             all,
             printed,
             sheets,
@@ -94,20 +102,8 @@ impl Making {
 
     /// The sheets of tiles, fronts and where wanted backs.
     pub fn tile_sheet(&self, desk: &mut Desk<'_>, people: &[Person<'_>], kind: SheetKind) -> Sheet {
-        let one = match people {
-            [one] => Some(one),
-            _ => None,
-        };
-        Sheet {
-            kind,
-            participant: one.map(|p| p.who.id),
-            file_stem: desk.file_stem(kind, one),
-            title: one.map_or_else(
-                || kind.label().to_owned(),
-                |p| format!("{}, {}", kind.label(), p.mark_words),
-            ),
-            pages: sheet::pages(desk, people, self, kind),
-        }
+        let pages = sheet::pages(desk, people, self, kind);
+        desk.common_sheet(people, kind, pages)
     }
 
     /// Where the paper lies in a finished place.

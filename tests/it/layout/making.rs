@@ -694,3 +694,42 @@ fn what_is_not_in_stock_is_told_once_a_stock_is_kept() {
         "{says}"
     );
 }
+
+/// A tile that no sheet can hold is left out, and never taken for one in stock.
+#[test]
+fn what_is_too_large_is_not_in_stock() {
+    let mut club = fixture::club();
+    Arc::make_mut(&mut club.participants[0]).tile = Length::mm(300.0);
+    Arc::make_mut(&mut club.participants[0]).shape = TileShape::Square;
+    let laid = lay_out(&club, &making(&club, 0));
+    let list = words_on(of(&laid, SheetKind::PackList));
+    assert!(
+        !list.contains("(s)") && list.contains("too large for A4 paper"),
+        "{list}"
+    );
+    assert_eq!(laid.counts.unwrap().in_stock, 0);
+}
+
+#[test]
+fn a_tile_larger_than_the_pouches_is_told() {
+    let mut club = fixture::club();
+    let told = |club: &Club| {
+        let laid = lay_out(club, &making(club, 0));
+        let all = laid
+            .findings
+            .into_iter()
+            .filter(|f| f.code == "print.pouch");
+        all.map(|f| f.sentence).collect::<Vec<_>>()
+    };
+    assert_eq!(told(&club), Vec::<String>::new());
+    club.rules.craft.pouch = Paper::A5;
+    for p in &mut club.participants {
+        Arc::make_mut(p).tile = Length::mm(40.0);
+    }
+    Arc::make_mut(&mut club.participants[0]).tile = Length::mm(150.0);
+    let says = told(&club);
+    assert!(
+        !says.is_empty() && says[0].contains("than an A5 pouch"),
+        "{says:?}"
+    );
+}
