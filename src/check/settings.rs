@@ -93,7 +93,7 @@ fn length(session: &Session, board: &Board, who: &Participant, findings: &mut Ve
     }
 }
 
-/// On a first-then strip "then" must be something that will really happen.
+/// On a strip of two the second, "then" or "next", must be something that will really happen.
 fn first_then(
     club: &Club,
     session: &Session,
@@ -101,9 +101,11 @@ fn first_then(
     who: &Participant,
     findings: &mut Vec<Finding>,
 ) {
-    if who.manner.reach != Reach::FirstThen {
-        return;
-    }
+    let strip_of = match who.manner.reach {
+        Reach::FirstThen => "first-then",
+        Reach::NowNext => "now-and-next",
+        _ => return,
+    };
     for strip in chunks(club, board, who.manner.reach) {
         let steps = &board.steps[strip];
         let off = |s: &crate::model::board::Step| s.state == StepState::NotToday;
@@ -113,7 +115,7 @@ fn first_then(
                 "board.then_not_today",
                 Spot::Step(session.id, who.id, last.at),
                 format!(
-                    "On a first-then strip of {} \"{}\" comes last and is not today.",
+                    "On a {strip_of} strip of {} \"{}\" comes last and is not today.",
                     called(who),
                     last.label
                 ),

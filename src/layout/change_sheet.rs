@@ -7,7 +7,7 @@ use std::sync::Arc;
 use super::desk::{Desk, Person};
 use super::flow::{Flow, Piece};
 use super::forms;
-use super::frame::{self, Footer, Header, picture};
+use super::frame::{self, picture};
 use super::session_sheet::{MOST_LINES, heading_below, tick_line_in, tick_lines_in};
 use super::shapes::{Look, rounded};
 use super::story::numbers;
@@ -131,22 +131,11 @@ fn pages(desk: &Desk<'_>, people: &[Person<'_>], changes: &Changes) -> Vec<crate
     );
     let begin = |page: usize, pages: usize| {
         let what = format!("Change sheet, page {page} of {pages}");
-        let mut writer = PageWriter::new(size, what.clone());
-        let header = Header {
-            mark: None,
-            mark_words: "",
-            title: match page {
-                1 => "What changes today",
-                _ => "What changes today goes on",
-            },
-            below: &below,
+        let title = match page {
+            1 => "What changes today",
+            _ => "What changes today goes on",
         };
-        let footer = Footer {
-            what,
-            plan: format!("Plan {code} · {date}"),
-        };
-        frame::draw(&mut writer, size, &header, &footer);
-        writer
+        frame::begin_session(size, (title, &below), what, format!("Plan {code} · {date}"))
     };
     let pages = flow.into_columns(&setting.places(), begin);
     pages.into_iter().map(PageWriter::finish).collect()

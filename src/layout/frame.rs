@@ -230,3 +230,22 @@ fn check_bar(at: Point, height: f64) -> Vec<Item> {
     }
     items
 }
+
+/// A page of a sheet about the session: no mark; a title, what stands below it, and the plan. `what`
+/// says which sheet and page it is.
+pub(super) fn begin_session<P: Audience>(
+    size: Size,
+    (title, below): (&str, &str),
+    what: String,
+    plan: String,
+) -> PageWriter<P> {
+    let mut writer = PageWriter::new(size, what.clone());
+    let header = Header {
+        mark: None,
+        mark_words: "",
+        title,
+        below,
+    };
+    draw(&mut writer, size, &header, &Footer { what, plan });
+    writer
+}

@@ -174,10 +174,10 @@ pub fn look(club: &Club, request: &Request) -> Vec<Finding> {
         return Vec::new();
     };
     let mut desk = Desk::new(club, session, request);
-    for person in desk.people() {
-        large_print::lay_out(&mut desk, &person);
-    }
     let people = desk.people();
+    for person in &people {
+        large_print::lay_out(&mut desk, person);
+    }
     Making::look(&mut desk, &people);
     desk.into_findings()
 }

@@ -3,7 +3,7 @@
 
 use super::desk::{Desk, Person};
 use super::flow::{Flow, Piece};
-use super::frame::{self, Footer, Header};
+use super::frame;
 use super::roll_table::{self, Rows};
 use super::session_sheet::heading_below;
 use super::words::{CLEAR, Words};
@@ -59,22 +59,11 @@ fn pages(desk: &Desk<'_>, people: &[Person<'_>], date: &str) -> Vec<crate::page:
     let facts = facts.join(" · ");
     let begin = |page: usize, pages: usize| {
         let what = format!("Roll sheet, page {page} of {pages}");
-        let mut writer = PageWriter::new(size, what.clone());
-        let header = Header {
-            mark: None,
-            mark_words: "",
-            title: match page {
-                1 => "Roll and counts",
-                _ => "Roll and counts go on",
-            },
-            below: &facts,
+        let title = match page {
+            1 => "Roll and counts",
+            _ => "Roll and counts go on",
         };
-        let footer = Footer {
-            what,
-            plan: format!("Plan {code} · {date}"),
-        };
-        frame::draw(&mut writer, size, &header, &footer);
-        writer
+        frame::begin_session(size, (title, &facts), what, format!("Plan {code} · {date}"))
     };
     let settings = Rows::all().map(|rows| flow(desk, people, rows, room));
     // The roomiest of those that take the fewest pages.

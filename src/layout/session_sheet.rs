@@ -3,7 +3,7 @@
 
 use super::desk::{Desk, Person};
 use super::flow::{Flow, Piece};
-use super::frame::{self, Footer, Header};
+use super::frame;
 use super::shapes::{Look, rounded};
 use super::words::{CLEAR, TIGHT, Words};
 use super::writer::{Coordinator, PageWriter};
@@ -58,21 +58,15 @@ pub(super) fn lay_out(desk: &mut Desk<'_>) -> Sheet {
     let boards = people.iter().map(|p| (&p.board, p.who));
     let code = plan_code::of_boards(desk.club, boards);
     let date = when::full_date(desk.session.date);
+    let facts = facts(desk, &clock);
     let begin = |page: usize, pages: usize| {
         let what = format!("Session sheet, page {page} of {pages}");
-        let mut writer = PageWriter::new(size, format!("{title}, {what}"));
-        let header = Header {
-            mark: None,
-            mark_words: "",
-            title: &title,
-            below: &facts(desk, &clock),
-        };
-        let footer = Footer {
+        frame::begin_session(
+            size,
+            (&title, &facts),
             what,
-            plan: format!("Plan {code} · {date}"),
-        };
-        frame::draw(&mut writer, size, &header, &footer);
-        writer
+            format!("Plan {code} · {date}"),
+        )
     };
     let pages = flow.into_pages(room, begin);
     Sheet {

@@ -79,16 +79,21 @@ pub(super) fn parts(desk: &Desk<'_>, person: &Person<'_>) -> Vec<Part> {
     strips.into_iter().map(part).collect()
 }
 
-/// "First" and "Then" on a board of two; nothing else has words of its own. What is not today has
-/// none, and what follows it takes its place.
+/// "First" and "Then" on a board of two, or "Now" and "Next"; nothing else has words of its own. What
+/// is not today has none, and what follows it takes its place.
 pub(super) fn order_word(person: &Person<'_>, strip: &Strip, step: usize) -> Option<&'static str> {
     use crate::model::board::StepState;
     let off = |i: usize| person.board.steps[i].state == StepState::NotToday;
-    if person.who.manner.reach != Reach::FirstThen || off(step) {
+    let words = match person.who.manner.reach {
+        Reach::FirstThen => ["First", "Then"],
+        Reach::NowNext => ["Now", "Next"],
+        _ => return None,
+    };
+    if off(step) {
         return None;
     }
     let before = (strip.steps.start..step).filter(|&i| !off(i)).count();
-    ["First", "Then"].get(before).copied()
+    words.get(before).copied()
 }
 
 /// The words of the pointer.

@@ -90,6 +90,8 @@ pub enum Reach {
     One,
     /// Two: first, then.
     FirstThen,
+    /// Two: now, next.
+    NowNext,
     /// Three.
     Three,
     /// A part of the day.
@@ -101,9 +103,10 @@ pub enum Reach {
 
 impl Reach {
     /// All of them, from short to long.
-    pub const ALL: [Self; 5] = [
+    pub const ALL: [Self; 6] = [
         Self::One,
         Self::FirstThen,
+        Self::NowNext,
         Self::Three,
         Self::Part,
         Self::Whole,
@@ -114,6 +117,7 @@ impl Reach {
         match self {
             Self::One => "One step",
             Self::FirstThen => "First, then",
+            Self::NowNext => "Now and next",
             Self::Three => "Three steps",
             Self::Part => "A part of the day",
             Self::Whole => "The whole session",
@@ -124,7 +128,7 @@ impl Reach {
     pub const fn steps(self) -> Option<usize> {
         match self {
             Self::One => Some(1),
-            Self::FirstThen => Some(2),
+            Self::FirstThen | Self::NowNext => Some(2),
             Self::Three => Some(3),
             Self::Part | Self::Whole => None,
         }

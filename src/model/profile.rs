@@ -24,6 +24,8 @@ pub struct Profile {
     hard: Guarded<BTreeMap<Condition, String>>,
     /// When the way the board is given was decided. For the helper.
     decision: Guarded<Decision>,
+    /// Follows from the decision; kept apart because whoever sees the cards sees this tile.
+    surprise_tile: bool,
     /// What the family agreed to. For the coordinator.
     papers: Guarded<Papers>,
 }
@@ -35,6 +37,7 @@ impl Default for Profile {
             favourites: BTreeSet::new(),
             hard: Guarded::new(Class::Helper, BTreeMap::new()),
             decision: Guarded::new(Class::Helper, Decision::default()),
+            surprise_tile: false,
             papers: Guarded::new(Class::Coordinator, Papers::default()),
         }
     }
@@ -119,7 +122,13 @@ impl Profile {
 
     /// Sets that.
     pub fn set_decision(&mut self, decision: Decision) {
+        self.surprise_tile = decision.surprises;
         self.decision = Guarded::new(Class::Helper, decision);
+    }
+
+    /// Whether a surprise tile lies with the cards: where the family agreed to surprises.
+    pub const fn surprise_tile(&self) -> bool {
+        self.surprise_tile
     }
 
     /// What the family agreed to.

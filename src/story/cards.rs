@@ -31,6 +31,7 @@ const CHANGE: (&str, &str) = ("change", "Change");
 const FINISHED: (&str, &str) = ("finished", "Finished");
 const WAIT: (&str, &str) = ("wait", "Wait");
 const COUNTDOWN: (&str, &str) = ("countdown", "Count down");
+const SURPRISE: (&str, &str) = ("surprise", "Surprise");
 const CHOOSE: (&str, &str) = ("choose", "Choose");
 const ASKING: [(&str, &str); 3] = [("help", "Help"), ("stop", "Stop"), ("break", "Break")];
 const PLACES: [(&str, &str); 2] = [("toilet", "Toilet"), ("quiet_place", "Quiet place")];
@@ -75,10 +76,13 @@ pub fn always_there(club: &Club) -> Vec<Card> {
     all.map(|c| card(club, *c)).collect()
 }
 
-/// The cards that are always there for one participant: those of everyone, then their own, each
-/// once.
+/// The cards that are always there for one participant: those of everyone, the surprise where the
+/// family agreed to it, then their own, each once.
 pub fn always_there_for(club: &Club, who: &Participant) -> Vec<Card> {
     let mut all = always_there(club);
+    if who.profile.surprise_tile() {
+        all.push(card(club, SURPRISE));
+    }
     for content in &who.standing.cards {
         let shown = shown(club, content);
         let card = Card {

@@ -285,6 +285,12 @@ const CASES: &[Case] = &[
         let last = session(c).timetable.last().unwrap().id;
         hand(c, "leaf").not_today.insert(StepRef::Slot(last), None);
     }),
+    ("next is not today", "board.then_not_today", 1, |c| {
+        session(c).hand.clear();
+        participant(c, "leaf").manner.reach = Reach::NowNext;
+        let last = session(c).timetable.last().unwrap().id;
+        hand(c, "leaf").not_today.insert(StepRef::Slot(last), None);
+    }),
     ("as it is", "board.surprise", 0, |_| {}),
     ("not agreed to", "board.surprise", 1, |c| {
         own_step(c, "leaf", "surprise", "Surprise");

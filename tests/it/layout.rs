@@ -480,17 +480,35 @@ fn words_on(sheet: &Sheet) -> String {
 }
 
 #[test]
+fn a_surprise_tile_lies_with_the_cards_where_the_family_agreed() {
+    let cards = |agreed: bool| {
+        let (_, sheet) = with_manner(SheetKind::Cards, |p| {
+            let mut decision = *p.profile.decision().for_owner();
+            decision.surprises = agreed;
+            p.profile.set_decision(decision);
+        });
+        words_on(&sheet).contains("Surprise")
+    };
+    assert_eq!((cards(false), cards(true)), (false, true));
+}
+
+#[test]
 fn a_board_in_strips_says_which_strip_and_has_a_place_for_the_pointer() {
-    for kind in [SheetKind::LargePrint, SheetKind::BaseBoard] {
-        let (club, sheet) = with_manner(kind, |p| p.manner.reach = Reach::FirstThen);
+    let words = [
+        (Reach::FirstThen, ["First", "Then"]),
+        (Reach::NowNext, ["Now", "Next"]),
+    ];
+    let kinds = [SheetKind::LargePrint, SheetKind::BaseBoard];
+    for (kind, (reach, words)) in kinds.into_iter().flat_map(|k| words.map(|w| (k, w))) {
+        let (club, sheet) = with_manner(kind, |p| p.manner.reach = reach);
         let board = board_of(&club, &sheet);
-        let strips = daystrand::plan::chunks::chunks(&club, &board, Reach::FirstThen);
+        let strips = daystrand::plan::chunks::chunks(&club, &board, reach);
         let text = words_on(&sheet);
         for i in 1..=strips.len() {
             let title = format!("Strip {i} of {}", strips.len());
             assert!(text.contains(&title), "{title} on {kind:?}");
         }
-        for word in ["First", "Then", "Place for the pointer"] {
+        for word in [words[0], words[1], "Place for the pointer"] {
             assert!(text.contains(word), "{word} on {kind:?}");
         }
     }

@@ -65,6 +65,7 @@ words!(
     Reach = manner::Reach {
         One,
         FirstThen,
+        NowNext,
         Three,
         Part,
         Whole

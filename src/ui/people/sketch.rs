@@ -209,6 +209,7 @@ impl Pen<'_> {
         let (shown, all, side) = match reach {
             Reach::One => (1, 1, 30.0),
             Reach::FirstThen => (2, 2, 26.0),
+            Reach::NowNext => (1, 2, 26.0),
             Reach::Three => (3, 3, 20.0),
             Reach::Part => (3, 6, 14.0),
             Reach::Whole => (6, 6, 14.0),
