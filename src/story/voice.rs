@@ -4,32 +4,43 @@
 //! In braces stand pronouns of the participant (`I`, `me`, `my`, `mine`, `myself`) and verbs whose
 //! subject is the participant. All else stays as it was written. A word in braces at the start of a
 //! sentence gets a capital. Braces that do not close, or hold nothing, stay as they are.
+//!
+//! Words that fit one age only have others beside them: `{grown-up|family}` holds what is said to a
+//! child, to a teenager and to an adult; the last one given holds for the rest. Such a choice is a
+//! verb of the participant where it follows `{I}` at once, else it stays as it was written.
 
 use super::verbs;
 use super::when::hold_together;
-use crate::model::people::{Participant, Voice};
+use crate::model::people::{Age, Participant, Voice};
 
-/// One who is spoken of, in one voice.
+/// One who is spoken of, in one voice and in words for their age.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Speaker {
     voice: Voice,
     name: String,
+    style: Age,
 }
 
 impl Speaker {
     /// A participant in the voice their family chose; without a name it is "I".
     pub fn of(who: &Participant) -> Self {
-        Self::new(who.voice, &who.name)
+        Self::new(who.voice, &who.name).with_style(who.figure.age)
     }
 
-    /// A voice and a name.
+    /// A voice and a name, in words for a child.
     pub fn new(voice: Voice, name: &str) -> Self {
         let name = name.trim().to_owned();
         let voice = match voice {
             Voice::Name if name.is_empty() => Voice::I,
             voice => voice,
         };
-        Self { voice, name }
+        let style = Age::Child;
+        Self { voice, name, style }
+    }
+
+    /// The same in words for another age.
+    pub fn with_style(self, style: Age) -> Self {
+        Self { style, ..self }
     }
 
     /// A sentence in this voice.
@@ -48,6 +59,7 @@ impl Speaker {
             speaker: self,
             out: String::with_capacity(template.len() + 16),
             named: false,
+            after_i: false,
         };
         let mut words = words.iter();
         let mut rest = template;
@@ -90,20 +102,25 @@ struct Telling<'a> {
     out: String,
     /// Whether the name was said in this sentence, so that "their" is clear.
     named: bool,
+    /// Whether the braces before were `{I}`, with nothing but a space since.
+    after_i: bool,
 }
 
 impl Telling<'_> {
     fn plain(&mut self, text: &str) {
         self.out.push_str(text);
+        self.after_i &= text == " ";
         let within = [". ", "! ", "? "].iter().any(|e| text.contains(e));
         if within || ends_sentence(text) {
             self.named = false;
         }
     }
 
-    /// Words in braces: pronouns, and the first other word as a verb.
+    /// Words in braces: pronouns, and the first other word as a verb; of several for different
+    /// ages, those for this one.
     fn braced(&mut self, words: &str) {
-        let mut verb_done = false;
+        let mut verb_done = words.contains('|') && !self.after_i;
+        let words = self.for_age(words);
         for (i, word) in words.split_whitespace().enumerate() {
             if i > 0 {
                 self.out.push(' ');
@@ -121,6 +138,14 @@ impl Telling<'_> {
             self.out
                 .push_str(&if capital { capitalised(&said) } else { said });
         }
+        self.after_i = words.trim().eq_ignore_ascii_case("i");
+    }
+
+    /// The words between bars that are for the speaker's age.
+    fn for_age<'w>(&self, words: &'w str) -> &'w str {
+        let style = Age::ALL.iter().position(|a| *a == self.speaker.style);
+        let choices = words.split('|').take(style.unwrap_or_default() + 1);
+        choices.last().unwrap_or(words).trim()
     }
 
     /// The pronoun in this voice, and whether it is the name itself, which is never touched.

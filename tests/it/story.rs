@@ -3,7 +3,7 @@
 use daystrand::model::club::{Activity, Club, Part, Rules};
 use daystrand::model::hand::{Content, HandChanges};
 use daystrand::model::ids::{ActivityId, OwnId, PartId, SlotId, StepRef, SymbolId};
-use daystrand::model::people::{Participant, Voice};
+use daystrand::model::people::{Age, Participant, Voice};
 use daystrand::story::voice::Speaker;
 use daystrand::story::{PageKind, Story, tell_for, when};
 
@@ -184,6 +184,35 @@ fn names_are_never_changed() {
         said("  "),
         "My hat. I like my hat.",
         "no name: the voice is I"
+    );
+}
+
+#[test]
+fn words_between_bars_are_for_a_child_a_teenager_and_an_adult() {
+    let said = |voice, age, t| Speaker::new(voice, "Noor").with_style(age).say(t);
+    let two = "{I} {play|spend time} with {my} {grown-up|family}.";
+    let name = [
+        "Noor plays with their grown-up.",
+        "Noor spends time with their family.",
+        "Noor spends time with their family.",
+    ];
+    for (age, expected) in Age::ALL.into_iter().zip(name) {
+        assert_eq!(said(Voice::Name, age, two), expected);
+    }
+    assert_eq!(said(Voice::I, Age::Child, two), "I play with my grown-up.");
+    let three = "{I} {can} {run|jog|walk}. {toys | things | gear} are there.";
+    let you = [
+        "You can run. Toys are there.",
+        "You can jog. Things are there.",
+        "You can walk. Gear are there.",
+    ];
+    for (age, expected) in Age::ALL.into_iter().zip(you) {
+        assert_eq!(said(Voice::You, age, three), expected);
+    }
+    let plain = Speaker::new(Voice::I, "").say("{I} {sit} with {my} {grown-up|family}.");
+    assert_eq!(
+        plain, "I sit with my grown-up.",
+        "a child's words come first"
     );
 }
 
