@@ -196,6 +196,8 @@ pub struct Activity {
     /// Sentences for the story, in the voice of the participant: `{I} {walk} to the water with {my}
     /// helper.` Words in braces follow the participant's voice.
     pub sentences: Vec<String>,
+    /// What else the story says about it.
+    pub around: Box<Around>,
     /// What has to be brought, such as "8 paddles".
     pub equipment: Vec<String>,
     /// Where it is done, such as "at the jetty"; empty where the club does not say.
@@ -204,4 +206,18 @@ pub struct Activity {
     pub thing: String,
     /// Conditions under which it is not done.
     pub not_when: BTreeSet<Known>,
+}
+
+/// What a story says about an activity besides what happens: templates like its sentences, each
+/// empty where nothing is said.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Around {
+    /// Who is there and what they do.
+    pub who: String,
+    /// What may feel, sound or smell strong; a sentence or two.
+    pub strong: String,
+    /// What helps with that.
+    pub helps: String,
+    /// Why it is done.
+    pub why: String,
 }

@@ -9,6 +9,7 @@ use super::hand::{Asked, Content, HandChanges};
 use super::ids::{ActivityId, ParticipantId, StepRef};
 use super::limits;
 use super::people::Participant;
+use super::rewriting::PageWords;
 use super::session::Session;
 use super::song::Song;
 use super::standing::Beside;
@@ -283,6 +284,22 @@ impl Sweep<'_> {
             }
             if let Some(id) = record.favourite {
                 self.activity_exists(&place, id);
+            }
+        }
+        for (who, story) in &s.stories {
+            let place = format!("{place}, story of participant {who}");
+            self.participant_exists(&place, *who);
+            self.within(&place, limits::story::rewriting(story));
+            let tidy = |w: &PageWords| limits::story::tidy_page(w) == *w && !w.is_empty();
+            if story.pages.is_empty() || !story.pages.values().all(tidy) {
+                self.say(&place, "a page is empty or has blanks around a text.");
+            }
+        }
+        for (who, helper) in &s.beside {
+            let place = format!("{place}, beside participant {who}");
+            self.participant_exists(&place, *who);
+            if self.club.helper(*helper).is_none() {
+                self.say(&place, format!("there is no helper with the id {helper}."));
             }
         }
         self.within(place, limits::conditions(&s.conditions));

@@ -3,6 +3,8 @@
 //! Bounds are our own: wide enough for any real club, narrow enough that a slip of the finger or a
 //! damaged file cannot ask for a tile as large as a wall.
 
+pub mod story;
+
 use jiff::civil::{Date, Time};
 
 use super::club::{Activity, Rules};
@@ -94,6 +96,7 @@ pub(crate) fn tidy_activity(a: &Activity) -> Activity {
     Activity {
         label: tidy_line(&a.label),
         sentences: lines(&a.sentences),
+        around: Box::new(story::tidy_around(&a.around)),
         equipment: lines(&a.equipment),
         place: tidy_line(&a.place),
         thing: tidy_line(&a.thing),
@@ -115,6 +118,7 @@ pub(crate) fn tidy_participant(p: &Participant) -> Participant {
     let note = &p.helper_note;
     let mut tidy = Participant {
         name: tidy_line(&p.name),
+        telling: Box::new(story::tidy_telling(&p.telling)),
         helper_note: Guarded::new(note.class(), tidy_text(note.for_owner())),
         ..p.clone()
     };
@@ -337,6 +341,7 @@ pub fn activity(a: &Activity) -> Result<(), Refused> {
     for s in &a.sentences {
         text("A sentence", s)?;
     }
+    story::around(&a.around)?;
     for e in &a.equipment {
         text("A piece of equipment", e)?;
     }
@@ -358,6 +363,7 @@ pub fn participant(p: &Participant) -> Result<(), Refused> {
     tile(p.tile)?;
     manner(&p.manner)?;
     standing(&p.standing)?;
+    story::telling(&p.telling)?;
     profile(&p.profile)?;
     let letters = "The size of the letters";
     whole(letters, " points", p.text_pt, TEXT_MIN_PT, TEXT_MAX_PT)

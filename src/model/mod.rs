@@ -3,9 +3,9 @@
 //! Reading order: `ids`, `language`, `privacy` (who may read what), `conditions` (what a day may
 //! bring), `club` (what is known for a season) with `craft` (how tiles are made), `stock` (tiles
 //! that are made) and `song`, `people` with `manner` (how a board is given),
-//! `standing` (what differs on every board) and `profile` (what is known about someone), `session`
-//! (one date and its timetable) with `record` (what was seen), `hand` (one evening's changes to one
-//! board), `board` (what follows from all of that), `finding` (what a check says), `limits` (what
+//! `standing` (what differs on every board), `telling` (how a story is told) and `profile` (what is
+//! known about someone), `session` (one date and its timetable) with `record` (what was seen),
+//! `hand` (one evening's changes to one board) and `rewriting` (to one story), `board` (what follows from all of that), `finding` (what a check says), `limits` (what
 //! values may be), `edit` (the only way a club changes), `history` (undo), `invariants` (what
 //! always holds).
 //! Knows nothing of paper, pictures, files or windows.
@@ -27,7 +27,9 @@ pub mod people;
 pub mod privacy;
 pub mod profile;
 pub mod record;
+pub mod rewriting;
 pub mod session;
 pub mod song;
 pub mod standing;
 pub mod stock;
+pub mod telling;

@@ -8,6 +8,7 @@ use super::manner::Manner;
 use super::privacy::{Class, Guarded};
 use super::profile::Profile;
 use super::standing::Standing;
+use super::telling::Telling;
 use crate::units::{Length, Size};
 
 /// One who takes part and gets a board.
@@ -29,6 +30,8 @@ pub struct Participant {
     pub text_pt: u32,
     /// In whose voice their story speaks.
     pub voice: Voice,
+    /// How their story is told.
+    pub telling: Box<Telling>,
     /// How they are drawn in their symbols.
     pub figure: Figure,
     /// How their board is given.
@@ -53,6 +56,7 @@ impl Participant {
             shared_tiles: false,
             text_pt: DEFAULT_TEXT_PT,
             voice: Voice::default(),
+            telling: Box::default(),
             figure: Figure::default(),
             manner: Manner::default(),
             standing: Box::default(),

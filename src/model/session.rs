@@ -10,6 +10,7 @@ use super::hand::{Content, HandChanges};
 use super::ids::{ActivityId, HelperId, PartId, ParticipantId, SessionId, SlotId};
 use super::privacy::Guarded;
 use super::record::Record;
+use super::rewriting::Rewriting;
 
 /// One date.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -32,6 +33,10 @@ pub struct Session {
     pub helpers_away: BTreeSet<HelperId>,
     /// What was changed by hand on each participant's board.
     pub hand: BTreeMap<ParticipantId, HandChanges>,
+    /// What was changed by hand in each participant's story.
+    pub stories: BTreeMap<ParticipantId, Rewriting>,
+    /// Who is beside whom on this day, as the story says it.
+    pub beside: BTreeMap<ParticipantId, HelperId>,
     /// What the day may bring.
     pub conditions: Vec<Condition>,
     /// What was seen, written down afterwards. For the coordinator.

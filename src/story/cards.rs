@@ -5,6 +5,7 @@ use crate::model::board::{Board, shown};
 use crate::model::club::Club;
 use crate::model::ids::{ActivityId, SymbolId};
 use crate::model::people::Participant;
+use crate::model::telling::Ask;
 
 /// A picture with its words.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -63,6 +64,11 @@ pub fn countdown(club: &Club, number: usize) -> Card {
         label: format!("{} {number}", all.label),
         ..all
     }
+}
+
+/// The card to ask with.
+pub fn of_ask(club: &Club, ask: Ask) -> Card {
+    card(club, (ask.symbol(), ask.label()))
 }
 
 /// Help, stop and break: what can be asked for at any time.

@@ -12,6 +12,7 @@
 use super::verbs;
 use super::when::hold_together;
 use crate::model::people::{Age, Participant, Voice};
+use crate::model::telling::Pronouns;
 
 /// One who is spoken of, in one voice and in words for their age.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -19,12 +20,15 @@ pub struct Speaker {
     voice: Voice,
     name: String,
     style: Age,
+    pronouns: Pronouns,
 }
 
 impl Speaker {
     /// A participant in the voice their family chose; without a name it is "I".
     pub fn of(who: &Participant) -> Self {
-        Self::new(who.voice, &who.name).with_style(who.figure.age)
+        Self::new(who.voice, &who.name)
+            .with_style(who.figure.age)
+            .with_pronouns(who.telling.pronouns.clone())
     }
 
     /// A voice and a name, in words for a child.
@@ -35,7 +39,18 @@ impl Speaker {
             voice => voice,
         };
         let style = Age::Child;
-        Self { voice, name, style }
+        let pronouns = Pronouns::default();
+        Self {
+            voice,
+            name,
+            style,
+            pronouns,
+        }
+    }
+
+    /// The same with the pronouns a family gave.
+    pub fn with_pronouns(self, pronouns: Pronouns) -> Self {
+        Self { pronouns, ..self }
     }
 
     /// The same in words for another age.
@@ -96,6 +111,13 @@ impl Speaker {
     }
 }
 
+/// Places of the forms of a pronoun.
+const SUBJECT: usize = 0;
+const OBJECT: usize = 1;
+const POSSESSIVE: usize = 2;
+const ALONE: usize = 3;
+const REFLEXIVE: usize = 4;
+
 /// A sentence while it is put together.
 struct Telling<'a> {
     speaker: &'a Speaker,
@@ -152,13 +174,13 @@ impl Telling<'_> {
     fn pronoun(&mut self, word: &str) -> Option<(String, bool)> {
         let name = &self.speaker.name;
         let lower = word.to_lowercase();
-        let form = match lower.as_str() {
-            "i" => ["I", "you", ""],
-            "me" => ["me", "you", "them"],
-            "my" => ["my", "your", "their"],
-            "mine" => ["mine", "yours", "theirs"],
-            "myself" => ["myself", "yourself", "themselves"],
-            "i'm" | "i’m" => ["I’m", "you’re", ""],
+        let (form, of) = match lower.as_str() {
+            "i" => (["I", "you"], SUBJECT),
+            "me" => (["me", "you"], OBJECT),
+            "my" => (["my", "your"], POSSESSIVE),
+            "mine" => (["mine", "yours"], ALONE),
+            "myself" => (["myself", "yourself"], REFLEXIVE),
+            "i'm" | "i’m" => (["I’m", "you’re"], SUBJECT),
             _ => return None,
         };
         Some(match self.speaker.voice {
@@ -166,12 +188,17 @@ impl Telling<'_> {
             Voice::You => (form[1].to_owned(), false),
             Voice::Name => {
                 let again = std::mem::replace(&mut self.named, true);
-                match lower.as_str() {
-                    "i" => (name.clone(), true),
-                    "i'm" | "i’m" => (format!("{name} is"), true),
-                    "myself" => (form[2].to_owned(), false),
-                    _ if again => (form[2].to_owned(), false),
-                    "me" => (name.clone(), true),
+                let said = |of: usize| (self.speaker.pronouns.forms()[of].clone(), false);
+                // "They" could be taken for the group: then the name is said again.
+                let clear = again && !self.speaker.pronouns.is_plural();
+                match (lower.as_str(), of) {
+                    ("i", _) if clear => said(SUBJECT),
+                    ("i", _) => (name.clone(), true),
+                    (_, SUBJECT) if clear => (format!("{} is", said(SUBJECT).0), false),
+                    (_, SUBJECT) => (format!("{name} is"), true),
+                    (_, REFLEXIVE) => said(REFLEXIVE),
+                    _ if again => said(of),
+                    (_, OBJECT) => (name.clone(), true),
                     _ => (format!("{name}’s"), true),
                 }
             }

@@ -38,6 +38,8 @@ pub fn session_of(minutes: &[u32]) -> Session {
             .collect(),
         away: Default::default(),
         helpers_away: Default::default(),
+        stories: Default::default(),
+        beside: Default::default(),
         hand: Default::default(),
         conditions: vec![],
         records: Default::default(),

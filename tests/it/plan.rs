@@ -33,6 +33,8 @@ fn session(start: (i8, i8), slots: &[(u32, u32)]) -> Session {
             .collect(),
         away: Default::default(),
         helpers_away: Default::default(),
+        stories: Default::default(),
+        beside: Default::default(),
         hand: Default::default(),
         conditions: vec![],
         records: Default::default(),

@@ -477,6 +477,7 @@ fn one_activity(symbol: &str, label: &str) -> Club {
             in_water: false,
             dry_replacement: None,
             sentences: Vec::new(),
+            around: Default::default(),
             equipment: Vec::new(),
             place: String::new(),
             thing: String::new(),

@@ -1,7 +1,7 @@
 //! Which edits are one step for undo: typing in one field, turning one number up and down.
 
 use super::{BoardEdit, Edit, SessionDetails, TimetableEdit};
-use crate::model::club::{Activity, Club, Rules};
+use crate::model::club::{Activity, Around, Club, Rules};
 use crate::model::craft::Craft;
 use crate::model::ids::{
     ActivityId, HelperId, PartId, ParticipantId, SessionId, SlotId, SongId, StepRef,
@@ -9,8 +9,10 @@ use crate::model::ids::{
 use crate::model::people::Participant;
 use crate::model::profile::{Field, Profile};
 use crate::model::record::Record;
+use crate::model::rewriting::{LineRef, PageRef, PageWords};
 use crate::model::session::Session;
 use crate::model::song::Song;
+use crate::model::telling::{Ask, Telling};
 
 /// The one field an edit types in. Edits with the same key, one right after the other, are one
 /// step for undo.
@@ -33,6 +35,7 @@ enum What {
     Step(SessionId, ParticipantId, StepRef),
     Record(SessionId, ParticipantId),
     Tiles(ParticipantId),
+    Sentence(SessionId, ParticipantId, PageRef, LineRef),
 }
 
 impl Edit {
@@ -75,9 +78,35 @@ impl Edit {
             Self::Board(id, who, BoardEdit::Relabel(step, _)) => {
                 key(What::Step(*id, *who, *step), "words")
             }
+            Self::StoryPage(id, who, at, new) => {
+                let story = club.session(*id)?.stories.get(who)?;
+                let line = typed_line(story.page(*at)?, new)?;
+                key(What::Sentence(*id, *who, *at, line), "words")
+            }
             _ => None,
         }
     }
+}
+
+/// The only sentence of a page whose words differ, where it was changed or added before.
+fn typed_line(old: &PageWords, new: &PageWords) -> Option<LineRef> {
+    let texts = new.texts.iter().filter(|(line, r)| {
+        let before = old.texts.get(line);
+        before.is_some_and(|b| b.text != r.text)
+    });
+    let added = new.added.iter().filter(|(n, text)| {
+        let before = old.added.get(n);
+        before.is_some_and(|b| b != *text)
+    });
+    let mut lines = texts.map(|(line, _)| *line);
+    let line = lines.next().or_else(|| added.map(|(n, _)| LineRef::Added(*n)).next())?;
+    // Nothing else differs: the earlier words put back give the earlier page.
+    let mut back = new.clone();
+    match line {
+        LineRef::Added(n) => back.added.insert(n, old.added.get(&n)?.clone()).map(|_| ()),
+        line => back.texts.insert(line, old.texts.get(&line)?.clone()).map(|_| ()),
+    };
+    (back == *old).then_some(line)
 }
 
 /// The name of the only field that differs, if it is one that is typed or turned.
@@ -135,6 +164,7 @@ fn activity(old: &Activity, new: &Activity) -> Option<&'static str> {
         (old.label != new.label, Some("label")),
         (old.minutes != new.minutes, Some("minutes")),
         (old.sentences != new.sentences, Some("sentences")),
+        (old.around != new.around, around(&old.around, &new.around)),
         (old.equipment != new.equipment, Some("equipment")),
         (old.place != new.place, Some("place")),
         (old.thing != new.thing, Some("thing")),
@@ -159,11 +189,46 @@ fn participant(old: &Participant, new: &Participant) -> Option<&'static str> {
             old.profile != new.profile,
             profile(&old.profile, &new.profile),
         ),
+        (old.telling != new.telling, telling(&old.telling, &new.telling)),
         (old.name != new.name, Some("name")),
         (old.tile != new.tile, Some("tile")),
         (old.text_pt != new.text_pt, Some("letters")),
         (old.helper_note != new.helper_note, Some("note")),
         (choices, None),
+    ])
+}
+
+/// The only sentence around an activity that differs.
+fn around(old: &Around, new: &Around) -> Option<&'static str> {
+    only(&[
+        (old.who != new.who, Some("who is there")),
+        (old.strong != new.strong, Some("strong")),
+        (old.helps != new.helps, Some("helps")),
+        (old.why != new.why, Some("why")),
+    ])
+}
+
+/// The only text of a telling that differs.
+fn telling(old: &Telling, new: &Telling) -> Option<&'static str> {
+    let rest = Telling {
+        letters: old.letters,
+        collects: old.collects.clone(),
+        asks: old.asks.clone(),
+        ..new.clone()
+    };
+    let ask = Ask::ALL
+        .into_iter()
+        .filter(|a| old.asks.get(a) != new.asks.get(a));
+    let asks: Vec<Ask> = ask.collect();
+    let one = match asks.as_slice() {
+        [one] => Some(one.label()),
+        _ => None,
+    };
+    only(&[
+        (old.letters != new.letters, Some("story letters")),
+        (old.collects != new.collects, Some("collects")),
+        (!asks.is_empty(), one),
+        (rest != *old, None),
     ])
 }
 

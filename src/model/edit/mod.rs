@@ -12,6 +12,7 @@ mod people;
 mod session;
 mod songs;
 mod stock;
+mod story;
 mod timetable;
 
 use std::sync::Arc;
@@ -28,6 +29,7 @@ use super::ids::{
 use super::limits;
 use super::people::{Helper, Participant};
 use super::record::Record;
+use super::rewriting::{PageRef, PageWords};
 use super::session::Off;
 use super::song::Song;
 use super::stock::StockEdit;
@@ -104,6 +106,12 @@ pub enum Edit {
     Timetable(SessionId, TimetableEdit),
     /// One change by hand to a board.
     Board(SessionId, ParticipantId, BoardEdit),
+    /// Sets all that differs by hand on a page of a story; nothing makes it as told again.
+    StoryPage(SessionId, ParticipantId, PageRef, PageWords),
+    /// Takes back all changes by hand of a story.
+    StoryAsTold(SessionId, ParticipantId),
+    /// Says who is beside a participant on the day.
+    Beside(SessionId, ParticipantId, Option<HelperId>),
 }
 
 /// What is said about a session besides its timetable.
@@ -282,6 +290,9 @@ fn change(club: &mut Club, edit: &Edit) -> Result<Made, Refused> {
         Edit::Stock(e) => stock::apply(club, e),
         Edit::Timetable(id, e) => timetable::apply(club, *id, e),
         Edit::Board(id, who, e) => board::apply(club, *id, *who, e),
+        Edit::StoryPage(id, who, at, words) => story::page(club, *id, *who, *at, words),
+        Edit::StoryAsTold(id, who) => story::as_told(club, *id, *who),
+        Edit::Beside(id, who, helper) => story::beside(club, *id, *who, *helper),
     }
 }
 

@@ -111,12 +111,16 @@ pub(super) fn remove_participant(club: &mut Club, id: ParticipantId) -> Result<M
     for session in &mut club.sessions {
         let named = session.away.contains(&id)
             || session.hand.contains_key(&id)
-            || session.records.contains_key(&id);
+            || session.records.contains_key(&id)
+            || session.stories.contains_key(&id)
+            || session.beside.contains_key(&id);
         if named {
             let session = Arc::make_mut(session);
             session.away.remove(&id);
             session.hand.remove(&id);
             session.records.remove(&id);
+            session.stories.remove(&id);
+            session.beside.remove(&id);
         }
     }
     Ok(Made::Nothing)
@@ -146,8 +150,11 @@ pub(super) fn remove_helper(club: &mut Club, id: HelperId) -> Result<Made, Refus
     let at = helper_at(club, id)?;
     club.helpers.remove(at);
     for session in &mut club.sessions {
-        if session.helpers_away.contains(&id) {
-            Arc::make_mut(session).helpers_away.remove(&id);
+        let beside = session.beside.values().any(|h| *h == id);
+        if session.helpers_away.contains(&id) || beside {
+            let session = Arc::make_mut(session);
+            session.helpers_away.remove(&id);
+            session.beside.retain(|_, h| *h != id);
         }
     }
     Ok(Made::Nothing)

@@ -54,6 +54,8 @@ fn insert(club: &mut Club, d: &SessionDetails, timetable: Vec<Slot>) -> Result<M
         away: BTreeSet::new(),
         helpers_away: BTreeSet::new(),
         hand: BTreeMap::new(),
+        stories: BTreeMap::new(),
+        beside: BTreeMap::new(),
         conditions: Vec::new(),
         records: BTreeMap::new(),
         from: None,

@@ -8,6 +8,7 @@
 mod craft;
 mod read;
 mod settings;
+mod story;
 mod write;
 
 use jiff::civil::{Date, Time};
@@ -99,6 +100,9 @@ struct Activity {
     dry_replacement: Option<u32>,
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     sentences: Vec<String>,
+    /// What else the story says about it.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    story: Option<story::Around>,
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     equipment: Vec<String>,
     #[serde(default, skip_serializing_if = "String::is_empty")]
@@ -140,6 +144,9 @@ struct Participant {
     /// What differs on every board.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     always: Option<settings::Standing>,
+    /// How the story is told.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    story: Option<story::Telling>,
     #[serde(default, skip_serializing_if = "Option::is_none")]
     profile: Option<settings::Profile>,
     #[serde(default, skip_serializing_if = "Option::is_none")]
@@ -256,6 +263,12 @@ struct Session {
     /// What was changed by hand.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     boards: Vec<Hand>,
+    /// What was changed by hand in stories.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    stories: Vec<story::Story>,
+    /// Who is beside whom.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    beside: Vec<story::Beside>,
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     conditions: Vec<settings::Condition>,
     /// What was seen.

@@ -5,6 +5,7 @@ use std::collections::btree_map::Entry;
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
+use super::story;
 use super::{
     Activity, Age, Asked, File, Hand, Helper, Note, Part, Participant, Readers, Record, Role,
     Rules, Session, Shown, Skin, Slot, Song, Step, Voice, craft, settings,
@@ -143,6 +144,7 @@ fn activity(a: Activity) -> Result<Arc<club::Activity>, String> {
         in_water: a.in_water,
         dry_replacement: a.dry_replacement.map(ActivityId),
         sentences: a.sentences,
+        around: Box::new(a.story.map_or_else(Default::default, Into::into)),
         equipment: a.equipment,
         place: a.place,
         thing: a.thing,
@@ -174,6 +176,7 @@ fn participant(p: Participant) -> Result<Arc<people::Participant>, String> {
             Voice::You => people::Voice::You,
             Voice::Name => people::Voice::Name,
         },
+        telling: Box::new(p.story.map_or_else(Default::default, Into::into)),
         figure: people::Figure {
             skin: match p.skin {
                 Skin::Light => people::Skin::Light,
@@ -243,6 +246,21 @@ fn session(s: Session) -> Result<session::Session, String> {
         once(&mut records, who, seen)
             .map_err(|()| format!("the record of participant {who} is there twice."))?;
     }
+    let mut stories = BTreeMap::new();
+    for changes in s.stories {
+        let who = ParticipantId(changes.participant);
+        let place = format!("the story of participant {who}");
+        let changes = story::read_story(changes).map_err(|e| format!("{place}: {e}"))?;
+        if !changes.pages.is_empty() {
+            once(&mut stories, who, changes).map_err(|()| format!("{place} is there twice."))?;
+        }
+    }
+    let mut beside = BTreeMap::new();
+    for b in s.beside {
+        let who = ParticipantId(b.participant);
+        once(&mut beside, who, HelperId(b.helper))
+            .map_err(|()| format!("two helpers are beside participant {who}."))?;
+    }
     let conditions = s.conditions.into_iter().map(settings::read_condition);
     let conditions: Vec<_> = conditions
         .collect::<Result<_, _>>()
@@ -257,6 +275,8 @@ fn session(s: Session) -> Result<session::Session, String> {
         away: s.away.into_iter().map(ParticipantId).collect(),
         helpers_away: s.helpers_away.into_iter().map(HelperId).collect(),
         hand,
+        stories,
+        beside,
         conditions: limits::tidy_conditions(&conditions),
         records,
         from: s.from.map(SessionId),
@@ -388,6 +408,18 @@ fn mend_session(club: &club::Club, s: &mut session::Session) -> Vec<String> {
     tell(
         s.hand.len() != before.1,
         "there was a board of someone who is not in the club; it was left out.",
+    );
+    let before = (s.stories.len(), s.beside.len());
+    s.stories.retain(|id, _| club.participant(*id).is_some());
+    tell(
+        s.stories.len() != before.0,
+        "there was a story of someone who is not in the club; it was left out.",
+    );
+    s.beside
+        .retain(|id, h| club.participant(*id).is_some() && club.helper(*h).is_some());
+    tell(
+        s.beside.len() != before.1,
+        "someone who is not in the club was beside another; it was left out.",
     );
     let rows: BTreeSet<SlotId> = s.timetable.iter().map(|r| r.id).collect();
     let (mut gone, mut placed) = (false, false);

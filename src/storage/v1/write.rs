@@ -1,5 +1,6 @@
 //! From a club to the words of version 1.
 
+use super::story;
 use super::{
     Activity, Age, Asked, Choice, Clock, Day, FORMAT, File, Hand, Helper, Label, Mm, Note, Off,
     OffStep, Own, Part, Participant, Placed, Readers, Record, Replaced, Role, Rules, Session,
@@ -65,6 +66,7 @@ fn activity(a: &club::Activity) -> Activity {
         in_water: a.in_water,
         dry_replacement: a.dry_replacement.map(|d| d.0),
         sentences: a.sentences.clone(),
+        story: story::write_around(&a.around),
         equipment: a.equipment.clone(),
         place: a.place.clone(),
         thing: a.thing.clone(),
@@ -99,6 +101,7 @@ fn participant(p: &people::Participant) -> Participant {
         },
         board: settings::write_manner(&p.manner),
         always: settings::write_standing(&p.standing),
+        story: story::write_telling(&p.telling),
         profile: settings::write_profile(&p.profile),
         helper_note: note(&p.helper_note),
     }
@@ -151,6 +154,19 @@ fn session(s: &session::Session) -> Session {
         away: s.away.iter().map(|p| p.0).collect(),
         helpers_away: s.helpers_away.iter().map(|h| h.0).collect(),
         boards: s.hand.iter().map(|(who, h)| by_hand(*who, h)).collect(),
+        stories: s
+            .stories
+            .iter()
+            .map(|(who, words)| story::write_story(*who, words))
+            .collect(),
+        beside: s
+            .beside
+            .iter()
+            .map(|(who, helper)| story::Beside {
+                participant: who.0,
+                helper: helper.0,
+            })
+            .collect(),
         conditions: s.conditions.iter().map(settings::write_condition).collect(),
         records: s
             .records

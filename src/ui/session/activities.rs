@@ -175,6 +175,7 @@ fn fresh(club: &Club) -> Option<Activity> {
         in_water: false,
         dry_replacement: None,
         sentences: Vec::new(),
+        around: Default::default(),
         equipment: Vec::new(),
         place: String::new(),
         thing: String::new(),

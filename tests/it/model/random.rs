@@ -106,6 +106,7 @@ pub fn start() -> Club {
             in_water: i == 3,
             dry_replacement: None,
             sentences: vec!["{I} join in.".into()],
+            around: Default::default(),
             equipment: vec![],
             place: String::new(),
             thing: String::new(),
@@ -285,8 +286,70 @@ fn session_edit(club: &Club, seed: &Seed) -> Edit {
         4 if seed.flag => Edit::RemoveSession(id),
         4 | 5 => Edit::Attend(id, who, seed.flag),
         6 => Edit::Conditions(id, vec![condition(seed), Condition::Known(Known::Windy)]),
+        7 if seed.at == 0 => Edit::StoryAsTold(id, who),
+        7 if seed.at % 3 == 1 => Edit::Beside(id, who, seed.flag.then_some(helper)),
+        7 if seed.at % 3 == 2 => story_edit(club, seed, (id, who)),
         7 => Edit::Record(id, who, record(club, seed)),
         _ => Edit::HelperAttends(id, helper, seed.flag),
+    }
+}
+
+/// A sentence in other words, one hidden and one added on some page.
+fn story_edit(club: &Club, seed: &Seed, (id, who): (SessionId, ParticipantId)) -> Edit {
+    let rows = club.session(id).map_or(&[][..], |s| &s.timetable);
+    let step = StepRef::Slot(pick(rows, seed.a).map_or(SlotId(77), |r| r.id));
+    let pages = [
+        PageRef::Title,
+        PageRef::Step(step),
+        PageRef::Part(PartId(seed.a as u32), seed.b as u32 % 2),
+        PageRef::Dry(seed.b as u32),
+        PageRef::Ending,
+    ];
+    let about = About::ALL[seed.a % About::ALL.len()];
+    let lines = [
+        LineRef::Told(about, seed.b as u32),
+        LineRef::Step(step),
+        LineRef::Added(seed.b as u32),
+    ];
+    let line = lines[seed.at % 3];
+    let rewritten = Rewritten {
+        text: seed.words.clone(),
+        was: format!(" {} ", seed.words),
+    };
+    let words = PageWords {
+        texts: [(line, rewritten)].into(),
+        hidden: seed.flag.then_some(line).into_iter().collect(),
+        added: [(seed.b as u32, seed.words.clone())].into(),
+        order: vec![line, LineRef::Added(seed.b as u32)],
+    };
+    Edit::StoryPage(id, who, pages[seed.b % pages.len()], words)
+}
+
+fn telling(seed: &Seed) -> Telling {
+    let own = OwnPronouns {
+        subject: seed.words.clone(),
+        ..OwnPronouns::default()
+    };
+    let second = Second {
+        language: " ar".into(),
+        first: seed.flag,
+        checked_by: seed.words.clone(),
+        texts: [(seed.words.clone(), format!(" {}\n", seed.words))].into(),
+    };
+    Telling {
+        depth: Depth::ALL[seed.at % 4],
+        pages: Pages::ALL[seed.a % 4],
+        letters: (seed.b != 0).then_some(seed.b as u32 * 5),
+        pronouns: [
+            Pronouns::They,
+            Pronouns::She,
+            Pronouns::He,
+            Pronouns::Own(Box::new(own)),
+        ][seed.b % 4]
+            .clone(),
+        asks: [(Ask::ALL[seed.at % 4], seed.words.clone())].into(),
+        collects: seed.words.clone(),
+        second: seed.flag.then_some(second),
     }
 }
 
@@ -437,6 +500,7 @@ fn people_edit(club: &Club, seed: &Seed) -> Edit {
             skin: Skin::ALL[seed.at % 4],
             age: Age::ALL[seed.a % 3],
         },
+        telling: Box::new(telling(seed)),
         helper_note: Guarded::new(
             [Class::Public, Class::Helper, Class::Coordinator][seed.at % 3],
             format!(" {}\r\nand a line ", seed.words),
@@ -479,6 +543,11 @@ fn club_edit(club: &Club, seed: &Seed) -> Edit {
         in_water: seed.flag,
         dry_replacement: pick(&club.activities, seed.b).map(|a| a.id),
         sentences: vec![seed.words.clone(), String::new()],
+        around: Box::new(Around {
+            who: seed.words.clone(),
+            strong: format!(" {} ", seed.words),
+            ..Around::default()
+        }),
         equipment: vec![format!("{} paddles ", seed.a)],
         place: seed.words.clone(),
         thing: format!(" {}", seed.words),

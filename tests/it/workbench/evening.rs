@@ -41,6 +41,7 @@ fn an_evening() {
         in_water: true,
         dry_replacement: None,
         sentences: vec!["{I} {sit} on the raft.".into()],
+        around: Default::default(),
         equipment: vec!["1 raft".into()],
         place: String::new(),
         thing: String::new(),
