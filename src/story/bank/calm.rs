@@ -1,0 +1,151 @@
+//! Rest, and what makes things softer or slower.
+
+use super::Phrases;
+
+/// What is said about them.
+pub(super) const ROWS: &[Phrases] = &[
+    Phrases {
+        symbol: "shade",
+        label: "Shade",
+        happens: &["{I} {sit} in the shade.", "It is usually cooler there."],
+        who: "{My} helper can sit there too.",
+        strong: &["The shade may look dark at first."],
+        helps: "{I} {can} bring {my} towel or a drink.",
+        why: "Shade helps the body cool down.",
+    },
+    Phrases {
+        symbol: "quiet_place",
+        label: "Quiet place",
+        happens: &[
+            "{I} {go} to the quiet place.",
+            "There are usually fewer people and fewer sounds.",
+        ],
+        who: "{My} helper can sit near {me}.",
+        strong: &["Some sounds may still come in."],
+        helps: "{I} {can} come back when {I} {am} ready.",
+        why: "A rest helps people start again.",
+    },
+    Phrases {
+        symbol: "ear_defenders",
+        label: "Ear muffs",
+        happens: &[
+            "{I} {put} on {my} ear muffs.",
+            "With ear muffs on, sounds are softer.",
+        ],
+        who: "Other people may wear ear muffs too.",
+        strong: &["Ear muffs may press on the head."],
+        helps: "{I} {can} take them off and put them on again.",
+        why: "Ear muffs look after ears in loud places.",
+    },
+    Phrases {
+        symbol: "sunglasses",
+        label: "Sunglasses",
+        happens: &[
+            "{I} {put} on {my} sunglasses.",
+            "With sunglasses on, the light is softer.",
+        ],
+        who: "Other people may wear sunglasses too.",
+        strong: &["Things may look darker."],
+        helps: "{I} {can} take them off in the shade.",
+        why: "Sunglasses look after eyes in the sun.",
+    },
+    Phrases {
+        symbol: "fidget",
+        label: "Fidget",
+        happens: &[
+            "{I} {hold} {my} fidget.",
+            "The fingers turn it, twist it or press it.",
+        ],
+        who: "{My} helper can bring the fidget.",
+        strong: &["It may make a small sound."],
+        helps: "{I} {can} use it while {I} {listen}.",
+        why: "Moving the fingers helps some people listen.",
+    },
+    Phrases {
+        symbol: "squeeze",
+        label: "Squeeze",
+        happens: &["{I} {squeeze} a cushion.", "Then {I} {let} go."],
+        who: "{My} helper can bring the cushion.",
+        strong: &["The arms may feel tight, then loose."],
+        helps: "{I} {can} squeeze softly or hard.",
+        why: "After a squeeze, muscles can rest.",
+    },
+    Phrases {
+        symbol: "break",
+        label: "Break",
+        happens: &["{I} {have} a break.", "A break can be short or long."],
+        who: "{My} helper can sit near {me}.",
+        strong: &["The group may still be loud."],
+        helps: "{I} {can} ask for a break at any time.",
+        why: "A break gives the body time to rest.",
+    },
+    Phrases {
+        symbol: "breathe",
+        label: "Breathe",
+        happens: &[
+            "{I} {breathe} in slowly, then out slowly.",
+            "The belly goes up, then down.",
+        ],
+        who: "{My} helper can breathe with {me}.",
+        strong: &[],
+        helps: "{I} {can} put a hand on {my} belly.",
+        why: "Slow breathing can calm the body.",
+    },
+    Phrases {
+        symbol: "wrap_up",
+        label: "Wrap up",
+        happens: &[
+            "{I} {wrap} {myself} in a large towel.",
+            "The head stays out.",
+        ],
+        who: "{My} helper can hold the towel.",
+        strong: &["The towel may feel tight and warm."],
+        helps: "{I} {can} ask for it looser or tighter.",
+        why: "A towel keeps a body warm.",
+    },
+    Phrases {
+        symbol: "walk_with_helper",
+        label: "Walk",
+        happens: &[
+            "{I} {go} for a walk with {my} helper.",
+            "Then {I} {come} back to {my} group.",
+        ],
+        who: "{My} helper goes beside {me}.",
+        strong: &["The ground may be bumpy."],
+        helps: "{I} {can} go fast or slowly.",
+        why: "Away from the group it is usually quieter.",
+    },
+    Phrases {
+        symbol: "my_thing",
+        label: "My thing",
+        happens: &[
+            "{I} {take} {my} own thing from {my} bag.",
+            "It comes from home.",
+        ],
+        who: "{My} helper can help to find it.",
+        strong: &[],
+        helps: "{I} {can} hold it or keep it close.",
+        why: "Something from home can help in a new place.",
+    },
+    Phrases {
+        symbol: "rock",
+        label: "Rock",
+        happens: &["{I} {rock} back and forth.", "Rocking can be slow or fast."],
+        who: "{My} helper can sit near {me}.",
+        strong: &["The ground may feel hard."],
+        helps: "{I} {can} rock for as long as {I} {choose}.",
+        why: "Rocking helps some people rest.",
+    },
+    Phrases {
+        symbol: "story_time",
+        label: "Story",
+        happens: &[
+            "The trainer or a helper reads a story.",
+            "The book has words and pictures.",
+        ],
+        who: "The group sits close to see the book.",
+        strong: &["The reader’s voice may get loud."],
+        helps: "{I} {can} look, listen or hold something.",
+        why: "A story has a start and an end.",
+    },
+];

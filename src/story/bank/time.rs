@@ -1,0 +1,208 @@
+//! What comes when, and what changes.
+
+use super::Phrases;
+
+/// What is said about them.
+pub(super) const ROWS: &[Phrases] = &[
+    Phrases {
+        symbol: "first",
+        label: "First",
+        happens: &[
+            "This tile shows what comes first.",
+            "The next activity comes after it.",
+        ],
+        who: "{My} helper points to the tile.",
+        strong: &[],
+        helps: "{I} {can} touch the tile.",
+        why: "The tiles First and Then show the order.",
+    },
+    Phrases {
+        symbol: "then",
+        label: "Then",
+        happens: &[
+            "This tile shows what comes after the first.",
+            "It starts when the first one is finished.",
+        ],
+        who: "{My} helper shows {me} both tiles.",
+        strong: &[],
+        helps: "{I} {can} look at both tiles.",
+        why: "The tiles First and Then show the order.",
+    },
+    Phrases {
+        symbol: "next",
+        label: "Next",
+        happens: &[
+            "This tile shows what comes next.",
+            "One activity is finished, and another one starts.",
+        ],
+        who: "{My} helper shows {me} the next tile.",
+        strong: &[],
+        helps: "{I} {can} take the next tile in {my} hand.",
+        why: "Seeing what comes next helps people get ready.",
+    },
+    Phrases {
+        symbol: "last",
+        label: "Last",
+        happens: &[
+            "This tile shows the last activity.",
+            "After it, the plan is finished.",
+        ],
+        who: "{My} helper points to the last tile.",
+        strong: &[],
+        helps: "{I} {can} count the tiles that are left.",
+        why: "The last tile shows that the end is near.",
+    },
+    Phrases {
+        symbol: "choose",
+        label: "Choose",
+        happens: &[
+            "{I} {choose} one tile from two or three.",
+            "The tile shows what comes next.",
+        ],
+        who: "{My} helper holds up the tiles and waits.",
+        strong: &[],
+        helps: "{I} {can} point, look or take a tile.",
+        why: "Different people choose different things.",
+    },
+    Phrases {
+        symbol: "wait",
+        label: "Wait",
+        happens: &[
+            "{I} {wait} until the next thing starts.",
+            "It can take a short time or a long time.",
+        ],
+        who: "{My} helper waits with {me}.",
+        strong: &["Other people may move and talk."],
+        helps: "{I} {can} sit, stand or hold something.",
+        why: "Waiting gives time to get things ready.",
+    },
+    Phrases {
+        symbol: "change",
+        label: "Change",
+        happens: &[
+            "This tile shows that something changes.",
+            "One tile comes off, and a new tile goes on.",
+        ],
+        who: "{My} helper shows {me} the new tile.",
+        strong: &["A change may come suddenly."],
+        helps: "{I} {can} look at {my} plan again.",
+        why: "Wind, rain or time can change a plan.",
+    },
+    Phrases {
+        symbol: "surprise",
+        label: "Surprise",
+        happens: &[
+            "This tile stands for something new.",
+            "People see what it is when it starts.",
+        ],
+        who: "{My} helper is with {me} when it starts.",
+        strong: &["It may be loud or come suddenly."],
+        helps: "{I} {can} ask {my} helper what it is.",
+        why: "Some things are chosen on the day.",
+    },
+    Phrases {
+        symbol: "not_today",
+        label: "Not today",
+        happens: &[
+            "This tile shows what stays out of the plan today.",
+            "Usually something else takes its place.",
+        ],
+        who: "{My} helper shows {me} the tile that comes instead.",
+        strong: &[],
+        helps: "{I} {can} ask {my} helper about it.",
+        why: "Wind, rain or time can change a plan.",
+    },
+    Phrases {
+        symbol: "later",
+        label: "Later",
+        happens: &[
+            "This tile shows that something comes later.",
+            "Other tiles come first.",
+        ],
+        who: "{My} helper shows {me} where the tile is now.",
+        strong: &[],
+        helps: "{I} {can} look at its new place.",
+        why: "Later means after something else.",
+    },
+    Phrases {
+        symbol: "countdown",
+        label: "Count down",
+        happens: &[
+            "The group counts down to the end.",
+            "The numbers get smaller, down to one.",
+        ],
+        who: "The trainer or a helper counts.",
+        strong: &["Many voices may be loud."],
+        helps: "{I} {can} count too or watch the fingers.",
+        why: "Counting down shows that the end is near.",
+    },
+    Phrases {
+        symbol: "nearly_finished",
+        label: "Nearly finished",
+        happens: &[
+            "The activity is nearly finished.",
+            "There is a little time left.",
+        ],
+        who: "{My} helper shows {me} this tile.",
+        strong: &[],
+        helps: "{I} {can} look at the next tile.",
+        why: "Knowing about the end helps people get ready.",
+    },
+    Phrases {
+        symbol: "same",
+        label: "Same as last time",
+        happens: &[
+            "This is the same as last time.",
+            "The plan has the same tiles.",
+        ],
+        who: "{My} helper looks at both plans with {me}.",
+        strong: &[],
+        helps: "{I} {can} point to a tile {I} {know}.",
+        why: "Small things may still change.",
+    },
+    Phrases {
+        symbol: "timer",
+        label: "Sand timer",
+        happens: &[
+            "The sand timer shows how much time is left.",
+            "When all the sand is down, the time is over.",
+        ],
+        who: "{My} helper turns the sand timer.",
+        strong: &[],
+        helps: "{I} {can} watch the sand fall.",
+        why: "A sand timer makes time easy to see.",
+    },
+    Phrases {
+        symbol: "line_up",
+        label: "Line up",
+        happens: &["The group makes a line.", "One person is behind the other."],
+        who: "{My} helper is usually beside {me}.",
+        strong: &["People may come close."],
+        helps: "{I} {can} ask for the first or the last place.",
+        why: "In a line, people go one by one.",
+    },
+    Phrases {
+        symbol: "stop_at_line",
+        label: "Stop at the line",
+        happens: &[
+            "{I} {stop} at the line on the ground.",
+            "The line may be a rope on the sand.",
+        ],
+        who: "{My} helper stops beside {me}.",
+        strong: &["The rope may feel rough under bare feet."],
+        helps: "{I} {can} sit down at the line.",
+        why: "At the line, the group waits for the trainer.",
+    },
+    Phrases {
+        symbol: "whistle_stop",
+        label: "Whistle means stop",
+        happens: &[
+            "The trainer blows the whistle, and the group stops.",
+            "Then the trainer says what comes next.",
+        ],
+        who: "{My} helper stops too.",
+        strong: &["The whistle may be loud and high."],
+        helps: "{I} {can} cover {my} ears or wear ear muffs.",
+        why: "A whistle is heard from far away.",
+    },
+];
