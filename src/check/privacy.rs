@@ -314,7 +314,7 @@ pub fn check(club: &Club, session: &Session, boards: &[Arc<Board>], findings: &m
         }
         if let Some(who) = club.participant(board.participant) {
             for page in story::tell(club, session, board, who).pages {
-                for sentence in &page.sentences {
+                for sentence in page.sentences() {
                     look(sentence, Spot::Board(session.id, board.participant));
                 }
             }

@@ -14,7 +14,7 @@ use super::story::numbers;
 use super::words::{CLEAR, TIGHT, Words};
 use super::writer::{Coordinator, PageWriter};
 use super::{Sheet, SheetKind, Turn, ink, of_today, plan_code};
-use crate::model::board::Board;
+use crate::model::board::{Board, StepState};
 use crate::model::profile::Field;
 use crate::page::Role;
 use crate::plan::changes::{Affected, Change, Changes, changes};
@@ -320,15 +320,15 @@ fn tiles(affected: &Affected) -> String {
 fn story_pages(desk: &Desk<'_>, person: &Person<'_>) -> String {
     let story = tell(desk.club, desk.session, &person.board, person.who);
     let steps = &person.board.steps;
-    let comes_instead = |at| {
+    let changed = |at| {
         let step = steps.iter().find(|s| s.at == at);
-        step.is_some_and(|s| matches!(s.state, crate::model::board::StepState::Instead { .. }))
+        step.is_some_and(|s| matches!(s.state, StepState::Instead { .. } | StepState::NotToday))
     };
     let pages: Vec<String> = story
         .pages
         .iter()
         .zip(numbers(desk, person, &story))
-        .filter(|(p, _)| p.kind == PageKind::NotToday || p.step.is_some_and(comes_instead))
+        .filter(|(p, _)| p.kind == PageKind::NotToday || p.steps().any(changed))
         .map(|(p, (first, last))| match p.heading.trim() {
             heading if first == last => format!("{first} {heading}"),
             heading => format!("{first}–{last} {heading}"),

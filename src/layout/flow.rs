@@ -41,6 +41,7 @@ impl Piece {
             self.blocks.push(Block {
                 role,
                 source,
+                lang: None,
                 items,
             });
         }

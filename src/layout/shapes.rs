@@ -4,7 +4,7 @@ use super::ink;
 use crate::page::{Item, Stroke};
 use crate::units::colour::Rgb;
 use crate::units::path::{Path, Seg};
-use crate::units::{Length, Point, Rect};
+use crate::units::{Length, Point, Rect, Size};
 
 /// A quarter circle as a cubic: the usual constant, 4/3 (sqrt 2 - 1).
 const KAPPA: f64 = 0.552_284_75;
@@ -178,4 +178,9 @@ pub fn fastener(center: Point, dot: Length) -> Vec<Item> {
         line(p(-arm, z), p(arm, z), ink::SOFT, ink::THIN),
         line(p(z, -arm), p(z, arm), ink::SOFT, ink::THIN),
     ]
+}
+
+/// A square by its left, top and side.
+pub fn square(left: Length, top: Length, side: Length) -> Rect {
+    Rect::new(Point::new(left, top), Size::square(side))
 }

@@ -119,6 +119,11 @@ impl Words {
         widths.max().unwrap_or(Length::ZERO)
     }
 
+    /// Whether the words run from right to left.
+    pub fn runs_left(&self) -> bool {
+        self.lines.first().is_some_and(|l| text::runs_left(&l.text))
+    }
+
     /// Flush left, the top at `at`.
     pub fn left(&self, at: Point, colour: Rgb) -> Vec<Item> {
         self.place(at.y, colour, |_| at.x)

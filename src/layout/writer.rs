@@ -70,6 +70,15 @@ impl<A: Audience> PageWriter<A> {
         self.block(Role::Paragraph, source, items);
     }
 
+    /// Words that are read, in another language than the page's.
+    pub fn paragraph_in(&mut self, lang: &str, source: Option<Source>, items: Vec<Item>) {
+        let before = self.page.blocks.len();
+        self.block(Role::Paragraph, source, items);
+        for block in &mut self.page.blocks[before..] {
+            block.lang = Some(lang.to_owned());
+        }
+    }
+
     /// A picture and the words that stand for it.
     pub fn figure(&mut self, source: Option<Source>, alt: String, items: Vec<Item>) {
         self.block(Role::Figure { alt }, source, items);
@@ -92,6 +101,7 @@ impl<A: Audience> PageWriter<A> {
             self.page.blocks.push(Block {
                 role,
                 source,
+                lang: None,
                 items,
             });
         }

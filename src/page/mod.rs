@@ -40,6 +40,8 @@ pub struct Block {
     pub role: Role,
     /// What it shows, for clicking on it.
     pub source: Option<Source>,
+    /// Language of its words as a BCP 47 tag, where it is another than the page's.
+    pub lang: Option<String>,
     /// What is painted, first to last.
     pub items: Vec<Item>,
 }

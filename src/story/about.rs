@@ -184,7 +184,9 @@ fn not_today(t: &Teller<'_>, step: &Step) -> Vec<Line> {
         .find_map(|id| t.club.activity(id))
         .filter(|a| !a.label.trim().is_empty() && a.label != step.label);
     if let Some(a) = instead {
-        let text = t.speaker.say_with("{I} {can} do {} instead.", a.label.trim());
+        let text = t
+            .speaker
+            .say_with("{I} {can} do {} instead.", a.label.trim());
         all.push(line(About::Dry, text));
     }
     all

@@ -19,7 +19,8 @@ pub(super) fn apply(mut page: StoryPage, words: &PageWords) -> StoryPage {
     let told: Vec<LineRef> = page.lines.iter().map(|l| l.at).collect();
     let order = order(&told, &words.order);
     page.reordered = order != told;
-    page.lines.sort_by_key(|l| order.iter().position(|at| *at == l.at));
+    page.lines
+        .sort_by_key(|l| order.iter().position(|at| *at == l.at));
     let hidden = |l: &Line| words.hidden.contains(&l.at);
     (page.hidden, page.lines) = page.lines.into_iter().partition(hidden);
     page

@@ -64,7 +64,10 @@ fn new(t: &Teller<'_>, since: &Since<'_>) -> Option<StoryPage> {
     }
     let gone = since.gone.iter().enumerate();
     lines.extend(gone.map(|(n, label)| {
-        let text = format!("{} was on the plan last time and is not today.", named(label));
+        let text = format!(
+            "{} was on the plan last time and is not today.",
+            named(label)
+        );
         nth(About::Gone, n, text)
     }));
     let mut seen: Vec<&str> = Vec::new();

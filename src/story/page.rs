@@ -83,7 +83,9 @@ impl StoryPage {
 
     /// The sentences with a card each.
     pub fn with_cards(&self) -> impl Iterator<Item = (&Card, &Line)> {
-        self.lines.iter().filter_map(|l| Some((l.card.as_ref()?, l)))
+        self.lines
+            .iter()
+            .filter_map(|l| Some((l.card.as_ref()?, l)))
     }
 
     /// Whether cards stand on it, and no large picture.

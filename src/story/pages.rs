@@ -46,10 +46,14 @@ pub(super) fn title(t: &Teller<'_>) -> StoryPage {
 /// Plans are told as plans: whoever is beside them may be someone else on the day.
 fn helper(t: &Teller<'_>) -> String {
     let beside = t.session.beside.get(&t.who.id);
-    let named = beside.and_then(|h| t.club.helper(*h)).map(|h| h.name.trim());
+    let named = beside
+        .and_then(|h| t.club.helper(*h))
+        .map(|h| h.name.trim());
     match named.filter(|n| !n.is_empty()) {
         Some(name) => t.speaker.say_with("{} plans to be {my} helper.", name),
-        None => t.speaker.say("{My} helper and {my} group are usually there."),
+        None => t
+            .speaker
+            .say("{My} helper and {my} group are usually there."),
     }
 }
 

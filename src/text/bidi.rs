@@ -17,6 +17,11 @@ pub enum Direction {
     RightToLeft,
 }
 
+/// Whether a text runs from right to left by its first letter.
+pub fn runs_left(text: &str) -> bool {
+    Levels::of(text, Direction::Auto).rtl
+}
+
 /// The levels of a paragraph; text that only runs left to right has none.
 #[derive(Clone, Debug, Default)]
 pub(super) struct Levels {

@@ -15,7 +15,7 @@ mod paragraph;
 pub mod run;
 mod shape;
 
-pub use bidi::Direction;
+pub use bidi::{Direction, runs_left};
 pub use breaks::{clean, line_ends};
 pub use fit::{Fit, Room, fit_set};
 pub use fonts::{bytes, glyph_outline, postscript_name, units_per_em};

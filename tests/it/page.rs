@@ -19,6 +19,7 @@ fn card(r: Rect, source: Option<Source>) -> Block {
         stroke: None,
     };
     Block {
+        lang: None,
         role: Role::Artifact,
         source,
         items: vec![shape],

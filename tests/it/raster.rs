@@ -24,6 +24,7 @@ fn page(width: f64, height: f64, items: Vec<Item>) -> Page {
         lang: "en".into(),
         class: Class::Public,
         blocks: vec![Block {
+            lang: None,
             role: Role::Artifact,
             source: None,
             items,

@@ -112,6 +112,9 @@ fn element(
         "Pg" => page_id,
         "K" => kids,
     };
+    if let Some(lang) = &block.lang {
+        dict.set("Lang", text_string(lang));
+    }
     if let Role::Figure { alt } = &block.role {
         dict.set("Alt", text_string(alt));
         if let Some(r) = block.items.iter().filter_map(item_box).reduce(union) {

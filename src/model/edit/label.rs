@@ -53,12 +53,16 @@ impl Edit {
             Self::Stock(edit) => stock(edit),
             Self::Timetable(id, edit) => timetable(club, *id, edit),
             Self::Board(id, who, edit) => on_board(club, *id, *who, edit),
-            Self::StoryPage(_, who, ..) => format!("Words in the story of {}", participant(club, *who)),
+            Self::StoryPage(_, who, ..) => {
+                format!("Words in the story of {}", participant(club, *who))
+            }
             Self::StoryAsTold(_, who) => format!("Story of {} as told", participant(club, *who)),
             Self::Beside(_, who, Some(h)) => {
                 format!("{} beside {}", helper(club, *h), participant(club, *who))
             }
-            Self::Beside(_, who, None) => format!("Nobody named beside {}", participant(club, *who)),
+            Self::Beside(_, who, None) => {
+                format!("Nobody named beside {}", participant(club, *who))
+            }
         }
     }
 }

@@ -99,12 +99,17 @@ fn typed_line(old: &PageWords, new: &PageWords) -> Option<LineRef> {
         before.is_some_and(|b| b != *text)
     });
     let mut lines = texts.map(|(line, _)| *line);
-    let line = lines.next().or_else(|| added.map(|(n, _)| LineRef::Added(*n)).next())?;
+    let line = lines
+        .next()
+        .or_else(|| added.map(|(n, _)| LineRef::Added(*n)).next())?;
     // Nothing else differs: the earlier words put back give the earlier page.
     let mut back = new.clone();
     match line {
         LineRef::Added(n) => back.added.insert(n, old.added.get(&n)?.clone()).map(|_| ()),
-        line => back.texts.insert(line, old.texts.get(&line)?.clone()).map(|_| ()),
+        line => back
+            .texts
+            .insert(line, old.texts.get(&line)?.clone())
+            .map(|_| ()),
     };
     (back == *old).then_some(line)
 }
@@ -189,7 +194,10 @@ fn participant(old: &Participant, new: &Participant) -> Option<&'static str> {
             old.profile != new.profile,
             profile(&old.profile, &new.profile),
         ),
-        (old.telling != new.telling, telling(&old.telling, &new.telling)),
+        (
+            old.telling != new.telling,
+            telling(&old.telling, &new.telling),
+        ),
         (old.name != new.name, Some("name")),
         (old.tile != new.tile, Some("tile")),
         (old.text_pt != new.text_pt, Some("letters")),

@@ -3,7 +3,7 @@
 use super::{LINES, LIST, count, text, tidy_line, whole};
 use crate::model::club::Around;
 use crate::model::edit::Refused;
-use crate::model::rewriting::{PageWords, Rewritten, Rewriting};
+use crate::model::rewriting::{PageWords, Rewriting, Rewritten};
 use crate::model::telling::{LETTERS, OwnPronouns, Pronouns, Second, Telling};
 
 /// Most sentences of a story in a second language that are kept.
@@ -40,7 +40,10 @@ pub(crate) fn tidy_telling(t: &Telling) -> Telling {
 }
 
 fn tidy_second(s: &Second) -> Second {
-    let texts = s.texts.iter().map(|(of, text)| (of.clone(), tidy_line(text)));
+    let texts = s
+        .texts
+        .iter()
+        .map(|(of, text)| (of.clone(), tidy_line(text)));
     Second {
         language: tidy_line(&s.language),
         first: s.first,

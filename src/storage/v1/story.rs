@@ -137,7 +137,11 @@ impl From<Telling> for telling::Telling {
             pages: t.pages.map_or_else(Default::default, Into::into),
             letters: t.letters_pt,
             pronouns: t.pronouns.map_or_else(Default::default, read_pronouns),
-            asks: t.asks.into_iter().map(|a| (a.ask.into(), a.words)).collect(),
+            asks: t
+                .asks
+                .into_iter()
+                .map(|a| (a.ask.into(), a.words))
+                .collect(),
             collects: t.collects,
             second,
         }

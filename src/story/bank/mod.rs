@@ -61,17 +61,6 @@ impl Phrases {
         let told = told.chain(self.strong).chain([&self.helps, &self.why]);
         told.copied().filter(|s| !s.is_empty())
     }
-
-    /// At most this many of them: what happens, then what may be strong and what helps with it.
-    fn short(&self, most: usize) -> Vec<&'static str> {
-        let helps = Some(self.helps).filter(|s| !s.is_empty());
-        let after: Vec<_> = self.strong.iter().take(1).copied().chain(helps).collect();
-        let room = most.saturating_sub(after.len()).max(1);
-        let mut all: Vec<_> = self.happens.iter().take(room).copied().collect();
-        all.extend(after);
-        all.truncate(most);
-        all
-    }
 }
 
 /// All groups, in the order of a day.
@@ -116,11 +105,6 @@ pub fn phrases(symbol: &SymbolId, label: &str) -> Option<&'static Phrases> {
         lexicons.any(|l| same(l.label(symbol)) || l.words(symbol).iter().any(|w| same(w)))
     };
     (same(found.label) || usual()).then_some(found)
-}
-
-/// A few sentences about a picture under these words, at most `most`.
-pub(super) fn sentences(symbol: &SymbolId, label: &str, most: usize) -> Option<Vec<&'static str>> {
-    phrases(symbol, label).map(|p| p.short(most))
 }
 
 /// Words without what makes no difference: case, spaces around, the kind of apostrophe.

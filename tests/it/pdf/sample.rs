@@ -62,6 +62,7 @@ fn stroked(path: Path<Point>, colour: Rgb, dash: Option<(Length, Length)>) -> It
 
 pub fn block(role: Role, items: Vec<Item>) -> Block {
     Block {
+        lang: None,
         role,
         source: None,
         items,
