@@ -184,7 +184,8 @@ impl<A: Audience> Flow<A> {
     }
 }
 
-fn moved(block: Block, right: Length, down: Length) -> Block {
+/// A block at another place of the page.
+pub(super) fn moved(block: Block, right: Length, down: Length) -> Block {
     let at = |p: Point| p.moved(right, down);
     let items = block
         .items

@@ -13,6 +13,10 @@ pub enum SheetKind {
     Cards,
     /// The story to go through before the day.
     Story,
+    /// The story as a booklet of half the paper, to fold.
+    Booklet,
+    /// The story on one page, for a door or a wall.
+    StoryPage,
     /// The group's timetable as large cards for the circle.
     GroupWall,
     /// What one participant's helper needs to know.
@@ -41,12 +45,14 @@ pub enum SheetKind {
 
 impl SheetKind {
     /// All of them, in the order they are offered.
-    pub const ALL: [Self; 17] = [
+    pub const ALL: [Self; 19] = [
         Self::LargePrint,
         Self::Tiles,
         Self::BaseBoard,
         Self::Cards,
         Self::Story,
+        Self::Booklet,
+        Self::StoryPage,
         Self::GroupWall,
         Self::HelperCard,
         Self::Words,
@@ -61,9 +67,11 @@ impl SheetKind {
         Self::TestPage,
     ];
 
-    /// Those that an evening usually takes: all but the page that tests the printer.
+    /// Those that an evening usually takes: all but the page that tests the printer and the further
+    /// forms of the story.
     pub fn usual() -> Vec<Self> {
-        let usual = Self::ALL.into_iter().filter(|k| *k != Self::TestPage);
+        let further = [Self::TestPage, Self::Booklet, Self::StoryPage];
+        let usual = Self::ALL.into_iter().filter(|k| !further.contains(k));
         usual.collect()
     }
 
@@ -75,6 +83,8 @@ impl SheetKind {
             Self::BaseBoard => "Base board",
             Self::Cards => "Always-there cards",
             Self::Story => "Story",
+            Self::Booklet => "Story booklet",
+            Self::StoryPage => "Story on one page",
             Self::GroupWall => "Group wall",
             Self::HelperCard => "Helper card",
             Self::Words => "Words sheet",
@@ -98,6 +108,8 @@ impl SheetKind {
             Self::BaseBoard => "base-board",
             Self::Cards => "cards",
             Self::Story => "story",
+            Self::Booklet => "booklet",
+            Self::StoryPage => "story-page",
             Self::GroupWall => "group-wall",
             Self::HelperCard => "helper-card",
             Self::Words => "words",

@@ -8,6 +8,7 @@ mod balance;
 mod base_board;
 mod base_finish;
 mod base_place;
+pub mod booklet;
 mod change_sheet;
 mod choice_card;
 pub mod contact;
@@ -46,6 +47,7 @@ mod session_table;
 mod shapes;
 mod sizes;
 mod story;
+mod story_page;
 mod strand;
 mod strips;
 mod tile_face;
@@ -242,6 +244,8 @@ fn personal(desk: &mut Desk<'_>, kind: SheetKind, person: &Person<'_>) -> Option
         SheetKind::LargePrint => large_print::lay_out(desk, person),
         SheetKind::BaseBoard => base_board::lay_out(desk, person),
         SheetKind::Story => story::lay_out(desk, person),
+        SheetKind::Booklet => booklet::lay_out(desk, person),
+        SheetKind::StoryPage => story_page::lay_out(desk, person),
         SheetKind::HelperCard => helper_card::lay_out(desk, person),
         _ => return None,
     };

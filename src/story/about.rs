@@ -75,6 +75,9 @@ pub(super) fn step(t: &Teller<'_>, step: &Step) -> Vec<Line> {
     }
     if !step.options.is_empty() {
         all.push(line(About::Choice, choice(t, step)));
+        let text = t.speaker.say("{I} {can} point to the one {I} {choose}.");
+        all.push(line(About::Helps, text));
+        return all;
     }
     let Some(sayings) = sayings(t.club, step) else {
         let text = format!("The tile shows {}.", named(&step.label));

@@ -22,6 +22,7 @@ mod roster;
 mod storage;
 mod story;
 mod symbols;
+mod telling;
 mod text;
 mod ui;
 mod workbench;

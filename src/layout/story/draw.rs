@@ -6,7 +6,7 @@ use super::super::shapes::{self, Look, rounded};
 use super::super::words::{TIGHT, Words};
 use super::super::writer::{Everyone, PageWriter};
 use super::super::{ink, strand};
-use super::flow::{Leaf, Piece, Tongue};
+use super::leaves::{Leaf, Piece, Tongue};
 use super::measures::{Measures, TO_ROPE, TOP};
 use crate::page::{Page, Source};
 use crate::story::cards::Card;
@@ -48,7 +48,7 @@ pub(super) fn draw(
 }
 
 /// Whether there is a second language that nobody read through.
-pub(crate) fn is_unread(story: &Story) -> bool {
+fn is_unread(story: &Story) -> bool {
     let has = story
         .pages
         .iter()
@@ -223,7 +223,7 @@ fn draw_reminder(
 }
 
 /// A small card as the printed tile looks.
-pub(crate) fn draw_card(
+pub(in crate::layout) fn draw_card(
     desk: &mut Desk<'_>,
     person: &Person<'_>,
     at: Rect,

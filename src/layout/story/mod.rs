@@ -3,7 +3,7 @@
 //! above.
 
 mod draw;
-mod flow;
+mod leaves;
 mod measures;
 
 use super::Turn;
@@ -13,7 +13,8 @@ use crate::page::Page;
 use crate::story::{Story, StoryPage, tell};
 use crate::text::missing;
 use crate::units::Size;
-use flow::{Leaf, flow, heading_of};
+pub(super) use draw::draw_card;
+use leaves::{Leaf, flow, heading_of};
 use measures::Measures;
 
 /// The pages of a participant.

@@ -18,6 +18,8 @@ const GROUPS: [(&str, &[SheetKind]); 3] = [
             SheetKind::Cards,
             SheetKind::BaseBoard,
             SheetKind::Story,
+            SheetKind::Booklet,
+            SheetKind::StoryPage,
         ],
     ),
     (

@@ -3,7 +3,7 @@
 use std::collections::BTreeSet;
 
 use daystrand::model::board::derive;
-use daystrand::model::club::{Activity, Club, Paper, Rules};
+use daystrand::model::club::{Activity, Around, Club, Paper, Rules};
 use daystrand::model::conditions::{Condition, Known};
 use daystrand::model::craft::{Craft, Cutting, Flip, Half, Sorting, TileShape, Work};
 use daystrand::model::edit::{BoardEdit, Edit, SessionDetails, TimetableEdit, apply};
@@ -18,10 +18,12 @@ use daystrand::model::people::{Age, Figure, Helper, Participant, Role, Skin, Voi
 use daystrand::model::privacy::{Class, Guarded};
 use daystrand::model::profile::{Decision, Field, Papers, PhotoConsent, Profile};
 use daystrand::model::record::{Record, Used};
+use daystrand::model::rewriting::{About, LineRef, PageRef, PageWords, Rewritten};
 use daystrand::model::session::{Off, Session};
 use daystrand::model::song::Song;
 use daystrand::model::standing::{Beside, Side, Standing, StandingStep};
 use daystrand::model::stock::{Loss, StockEdit, TileFace, TileKey};
+use daystrand::model::telling::{Ask, Depth, OwnPronouns, Pages, Pronouns, Second, Telling};
 use daystrand::units::Length;
 use jiff::civil::{Date, Time, date, time};
 use proptest::prelude::*;
