@@ -1,5 +1,8 @@
 //! Stories: voices in data cases, and what every story says.
 
+mod bank;
+mod spoken;
+
 use daystrand::model::club::{Activity, Club, Part, Rules};
 use daystrand::model::hand::{Content, HandChanges};
 use daystrand::model::ids::{ActivityId, OwnId, PartId, SlotId, StepRef, SymbolId};

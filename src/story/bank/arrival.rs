@@ -83,14 +83,14 @@ pub(super) const ROWS: &[Phrases] = &[
         who: "{My} helper can open a strap or a knot.",
         strong: &["The ground may feel warm, cool or rough."],
         helps: "{I} {can} use a mat or water shoes.",
-        why: "Bare feet can feel the ground.",
+        why: "Sand and water stay out of the shoes.",
     },
     Phrases {
         symbol: "swim_top_on",
         label: "Swim top on",
         happens: &[
             "{I} {put} on {my} swim top.",
-            "First comes the head, then the arms.",
+            "{My} head goes in first, then {my} arms.",
         ],
         who: "{My} helper can hold the sleeves.",
         strong: &["The top may feel tight.", "It may be dark for a moment."],
@@ -114,12 +114,12 @@ pub(super) const ROWS: &[Phrases] = &[
         label: "Hat on",
         happens: &[
             "{I} {put} on {my} hat.",
-            "The hat makes shade for the face.",
+            "The hat makes shade for {my} face.",
         ],
         who: "The helpers usually wear hats too.",
         strong: &["A hat may press a little or feel warm."],
         helps: "{I} {can} move it until it sits well.",
-        why: "A hat keeps sun off the face.",
+        why: "Shade looks after skin and eyes.",
     },
     Phrases {
         symbol: "bright_vest",

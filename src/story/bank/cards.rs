@@ -53,7 +53,7 @@ pub(super) const ROWS: &[Phrases] = &[
             "This card asks for more.",
             "It may be one more turn, or more of something.",
         ],
-        who: "{My} helper looks at how much there is.",
+        who: "{My} helper shows {me} how much there is.",
         strong: &[],
         helps: "{I} {can} show it after a turn.",
         why: "A card makes clear what a person wants.",
@@ -80,7 +80,7 @@ pub(super) const ROWS: &[Phrases] = &[
         who: "{My} helper shows {me} when it starts.",
         strong: &[],
         helps: "{I} {can} show this card to ask for a turn.",
-        why: "Turns give each person time.",
+        why: "Taking turns gives each person time.",
     },
     Phrases {
         symbol: "your_turn",
@@ -92,6 +92,6 @@ pub(super) const ROWS: &[Phrases] = &[
         who: "{My} helper waits with {me}.",
         strong: &[],
         helps: "{I} {can} watch the other person.",
-        why: "Turns give each person time.",
+        why: "Taking turns gives each person time.",
     },
 ];

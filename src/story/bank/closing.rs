@@ -30,7 +30,7 @@ pub(super) const ROWS: &[Phrases] = &[
         label: "Dry",
         happens: &[
             "{I} {dry} {my} skin with {my} towel.",
-            "Then the skin gets warm again.",
+            "Arms, legs and back get dry.",
         ],
         who: "{My} helper can help with {my} back.",
         strong: &["The towel may feel rough."],
@@ -82,7 +82,7 @@ pub(super) const ROWS: &[Phrases] = &[
         ],
         who: "Other people may be in the photo too.",
         strong: &["The camera may flash."],
-        helps: "{I} {can} close {my} eyes or just watch.",
+        helps: "{I} {can} stay out of the photo.",
         why: "A photo shows what people did today.",
     },
     Phrases {

@@ -71,7 +71,7 @@ pub(super) const ROWS: &[Phrases] = &[
             "This card says that something feels bad.",
             "It can be a small thing or a big thing.",
         ],
-        who: "{My} helper looks with {me} for what it is.",
+        who: "{My} helper asks and looks with {me}.",
         strong: &[],
         helps: "{I} {can} show it or put {my} thumb down.",
         why: "When helpers know, they can change something.",

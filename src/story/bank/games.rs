@@ -26,14 +26,14 @@ pub(super) const ROWS: &[Phrases] = &[
         who: "Other people kick it too.",
         strong: &["The ball may come fast, and people may shout."],
         helps: "{I} {can} kick softly or use {my} hands.",
-        why: "Kicking works legs and balance.",
+        why: "Kicking is good for legs and balance.",
     },
     Phrases {
         symbol: "catch_ball",
         label: "Catch",
         happens: &[
             "{I} {hold} out {my} hands for the ball.",
-            "It may land in the hands or on the ground.",
+            "It may land in {my} hands or on the ground.",
         ],
         who: "Another person throws it.",
         strong: &["The ball may come fast."],
@@ -59,7 +59,7 @@ pub(super) const ROWS: &[Phrases] = &[
         who: "People throw one after the other.",
         strong: &["The ball may be loud on the floor."],
         helps: "{I} {can} come closer or use a low basket.",
-        why: "Throwing works arms and eyes.",
+        why: "Throwing is good for arms and eyes.",
     },
     Phrases {
         symbol: "start_line",
@@ -92,6 +92,6 @@ pub(super) const ROWS: &[Phrases] = &[
         who: "The others stand behind the line.",
         strong: &[],
         helps: "{I} {can} throw with one hand or two.",
-        why: "Throwing works the arms and the back.",
+        why: "Throwing is good for the arms and the back.",
     },
 ];

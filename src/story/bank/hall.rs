@@ -38,7 +38,7 @@ pub(super) const ROWS: &[Phrases] = &[
         who: "One person bounces at a time.",
         strong: &["The trampoline may squeak."],
         helps: "{I} {can} bounce small, or sit.",
-        why: "Bouncing works legs and balance.",
+        why: "Bouncing is good for legs and balance.",
     },
     Phrases {
         symbol: "climb",
@@ -47,17 +47,17 @@ pub(super) const ROWS: &[Phrases] = &[
         who: "{My} helper stands close to {me}.",
         strong: &["The bars may feel hard or cold."],
         helps: "{I} {can} stay low and come down at any time.",
-        why: "Climbing works hands, arms and legs.",
+        why: "Climbing is good for hands, arms and legs.",
     },
     Phrases {
         symbol: "hang",
         label: "Hang",
         happens: &[
             "{I} {hold} the bar and {hang} by {my} hands.",
-            "Then the feet come down again.",
+            "Then {my} feet come down again.",
         ],
         who: "{My} helper stands beside {me}.",
-        strong: &["The hands may get tired."],
+        strong: &["{My} hands may get tired."],
         helps: "{I} {can} keep {my} feet on the ground.",
         why: "Hanging stretches the arms.",
     },
@@ -66,7 +66,7 @@ pub(super) const ROWS: &[Phrases] = &[
         label: "Roll",
         happens: &[
             "{I} {roll} over on the mat.",
-            "The chin goes to the chest, and the back is round.",
+            "{My} chin goes to {my} chest, and {my} back is round.",
         ],
         who: "The trainer shows it and helps.",
         strong: &["The room may seem to turn for a moment."],
@@ -83,7 +83,7 @@ pub(super) const ROWS: &[Phrases] = &[
         who: "Other people may roll at the same time.",
         strong: &["The wheels may be loud."],
         helps: "{I} {can} sit on it or ask for a pull.",
-        why: "Pushing works the arms.",
+        why: "Pushing is good for the arms.",
     },
     Phrases {
         symbol: "obstacle_course",
@@ -107,7 +107,7 @@ pub(super) const ROWS: &[Phrases] = &[
         who: "{My} helper can wait at the other end.",
         strong: &["It may be dark and narrow inside."],
         helps: "{I} {can} look through it first.",
-        why: "Crawling works arms and legs.",
+        why: "Crawling is good for arms and legs.",
     },
     Phrases {
         symbol: "parachute",
@@ -144,11 +144,11 @@ pub(super) const ROWS: &[Phrases] = &[
         label: "Skip",
         happens: &[
             "{I} {jump} over a rope.",
-            "The rope goes over the head and under the feet.",
+            "The rope goes over {my} head and under {my} feet.",
         ],
         who: "Two helpers can turn a long rope.",
-        strong: &["The rope may touch the legs."],
+        strong: &["The rope may touch {my} legs."],
         helps: "{I} {can} step over a rope that lies still.",
-        why: "Jumping works the legs.",
+        why: "Jumping is good for the legs.",
     },
 ];

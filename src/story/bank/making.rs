@@ -7,10 +7,7 @@ pub(super) const ROWS: &[Phrases] = &[
     Phrases {
         symbol: "drum",
         label: "Drum",
-        happens: &[
-            "{I} {play} the drum.",
-            "It sounds with hands or with sticks.",
-        ],
+        happens: &["{I} {play} the drum.", "Hands or sticks make the sound."],
         who: "The trainer usually starts the beat.",
         strong: &["Drums may be loud."],
         helps: "{I} {can} tap softly or wear ear muffs.",
@@ -101,7 +98,7 @@ pub(super) const ROWS: &[Phrases] = &[
         who: "{My} helper can hold the lace.",
         strong: &["Beads may feel small and smooth."],
         helps: "{I} {can} choose the big beads.",
-        why: "Beads work the fingers.",
+        why: "Threading is good for the fingers.",
     },
     Phrases {
         symbol: "puzzle",

@@ -9,7 +9,7 @@ pub(super) const ROWS: &[Phrases] = &[
         label: "Plant",
         happens: &[
             "{I} {put} a young plant into the earth.",
-            "The hands press the earth round it.",
+            "{My} hands press the earth round it.",
         ],
         who: "{My} helper can hold the plant.",
         strong: &["Earth may feel wet and cold."],
@@ -44,7 +44,7 @@ pub(super) const ROWS: &[Phrases] = &[
             "{I} {look} into the pool in the rocks with {my} helper.",
             "There may be small animals in the water.",
         ],
-        who: "{My} helper is with {me} at the water.",
+        who: "{My} helper looks for animals too.",
         strong: &["The rocks may feel wet and rough."],
         helps: "{I} {can} sit down to look or show Stop.",
         why: "Looking leaves the animals in their home.",

@@ -18,7 +18,7 @@ pub(super) const ROWS: &[Phrases] = &[
         label: "Slide",
         happens: &[
             "{I} {sit} at the top and {slide} down.",
-            "The feet come down first.",
+            "{My} feet come down first.",
         ],
         who: "{My} helper can wait at the bottom.",
         strong: &["The slide may feel hot, cold or fast."],
@@ -44,7 +44,7 @@ pub(super) const ROWS: &[Phrases] = &[
         who: "{My} helper stands close to {me}.",
         strong: &["The bars may feel hot or cold."],
         helps: "{I} {can} stay on the low bars.",
-        why: "Climbing works hands, arms and legs.",
+        why: "Climbing is good for hands, arms and legs.",
     },
     Phrases {
         symbol: "path_walk",
@@ -61,7 +61,10 @@ pub(super) const ROWS: &[Phrases] = &[
     Phrases {
         symbol: "helmet_on",
         label: "Helmet on",
-        happens: &["{I} {put} on a helmet.", "The strap closes under the chin."],
+        happens: &[
+            "{I} {put} on a helmet.",
+            "The strap closes under {my} chin.",
+        ],
         who: "{My} helper looks at the strap.",
         strong: &["A helmet may feel tight and warm."],
         helps: "{I} {can} close the strap or ask for help.",
@@ -72,7 +75,7 @@ pub(super) const ROWS: &[Phrases] = &[
         label: "Trike",
         happens: &[
             "{I} {ride} the trike.",
-            "The feet push the pedals, and the hands steer.",
+            "{My} feet push the pedals, and {my} hands steer.",
         ],
         who: "{My} helper goes beside {me}.",
         strong: &["Bumps may shake the trike."],
@@ -84,9 +87,9 @@ pub(super) const ROWS: &[Phrases] = &[
         label: "Ride a pony",
         happens: &[
             "{I} {sit} on the pony, and {my} helper is beside {me}.",
-            "A helper leads the pony.",
+            "The ride goes out and comes back.",
         ],
-        who: "{My} helper goes beside the pony.",
+        who: "A helper leads the pony.",
         strong: &["The pony may smell strong and rock a little."],
         helps: "{I} {can} hold the saddle or show Stop.",
         why: "The pony’s steps move the whole body.",

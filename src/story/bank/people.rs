@@ -69,7 +69,7 @@ pub(super) const ROWS: &[Phrases] = &[
         label: "My group",
         happens: &[
             "{My} group does things together.",
-            "The people in a group can be very different.",
+            "Each person in the group is different.",
         ],
         who: "A trainer and helpers are with the group.",
         strong: &["A group may be loud."],

@@ -50,7 +50,7 @@ pub(super) const ROWS: &[Phrases] = &[
         who: "A helper there looks at the sore place.",
         strong: &["It may smell strong there."],
         helps: "{I} {can} go there with {my} helper.",
-        why: "First aid helps when something hurts.",
+        why: "First aid takes care of a sore place.",
     },
     Phrases {
         symbol: "ramp_mat",

@@ -108,7 +108,7 @@ pub(super) const ROWS: &[Phrases] = &[
         label: "Shoes on",
         happens: &[
             "{I} {put} on {my} shoes.",
-            "Then the strap or the laces get closed.",
+            "Then the strap or the laces hold them on.",
         ],
         who: "{My} helper can help with straps and laces.",
         strong: &["Sand in a shoe may feel rough."],

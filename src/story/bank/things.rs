@@ -124,7 +124,7 @@ pub(super) const ROWS: &[Phrases] = &[
     Phrases {
         symbol: "helmet",
         label: "Helmet",
-        happens: &["{I} {wear} a helmet.", "The strap closes under the chin."],
+        happens: &["{I} {wear} a helmet.", "The strap closes under {my} chin."],
         who: "{My} helper looks at the strap.",
         strong: &["A helmet may feel tight and warm."],
         helps: "{I} {can} take it off when the ride is finished.",

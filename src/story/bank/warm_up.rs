@@ -21,7 +21,7 @@ pub(super) const ROWS: &[Phrases] = &[
         label: "Stretch",
         happens: &[
             "{I} {stretch} {my} arms up high.",
-            "Then the arms come down again.",
+            "Then {my} arms come down again.",
         ],
         who: "The trainer and the group stretch too.",
         strong: &["A stretch may pull a little in the arms."],
@@ -45,12 +45,12 @@ pub(super) const ROWS: &[Phrases] = &[
         label: "Jump",
         happens: &[
             "{I} {bend} {my} knees and {jump}.",
-            "Then the feet come down on the ground again.",
+            "Then {my} feet come down again.",
         ],
         who: "The trainer shows where to jump.",
         strong: &["The landing may feel hard."],
         helps: "{I} {can} jump small or just bend {my} knees.",
-        why: "Jumping works the legs.",
+        why: "Jumping is good for the legs.",
     },
     Phrases {
         symbol: "run",
@@ -81,12 +81,12 @@ pub(super) const ROWS: &[Phrases] = &[
         label: "Crab walk",
         happens: &[
             "{I} {go} on hands and feet, with {my} belly up.",
-            "The hands are behind the body.",
+            "{My} hands are behind {me}.",
         ],
         who: "The trainer shows it first.",
         strong: &["The ground may feel rough, and arms may get tired."],
         helps: "{I} {can} sit down and rest.",
-        why: "This works the arms and the legs together.",
+        why: "This is good for arms and legs.",
     },
     Phrases {
         symbol: "follow_rope",
@@ -105,10 +105,10 @@ pub(super) const ROWS: &[Phrases] = &[
         label: "Shake",
         happens: &[
             "{I} {shake} {my} hands and arms.",
-            "Then the arms hang loose.",
+            "Then {my} arms hang loose.",
         ],
         who: "The group shakes hands and arms too.",
-        strong: &["Hands may tingle a little."],
+        strong: &["{My} hands may tingle a little."],
         helps: "{I} {can} shake fast, slowly or just a little.",
         why: "Shaking makes muscles loose.",
     },

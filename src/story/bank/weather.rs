@@ -141,7 +141,7 @@ pub(super) const ROWS: &[Phrases] = &[
         label: "Cold day",
         happens: &["It may be a cold day.", "People wear warm clothes."],
         who: "The helpers wear warm clothes too.",
-        strong: &["Cold air may sting on the face."],
+        strong: &["Cold air may sting on {my} face."],
         helps: "{I} {can} wear a hat, a scarf and gloves.",
         why: "Warm clothes keep a body warm.",
     },
