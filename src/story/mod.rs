@@ -7,13 +7,14 @@
 //!
 //! `page` says what a story is made of, `bank` what can be said about pictures, `about` what is said
 //! about a step, `pages` and `news` the pages, `by_hand` what a person changed in them, `against`
-//! whether story and board agree.
+//! whether story and board agree, `measure` how long and how hard its words are.
 
 mod about;
 pub mod against;
 pub mod bank;
 mod by_hand;
 pub mod cards;
+pub mod measure;
 mod news;
 mod page;
 mod pages;

@@ -21,6 +21,7 @@ mod raster;
 mod roster;
 mod storage;
 mod story;
+mod story_measure;
 mod symbols;
 mod telling;
 mod text;

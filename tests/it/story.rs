@@ -369,7 +369,7 @@ const AVOIDED: [&str; 14] = [
 ];
 
 /// Pictures under their usual words, which have sentences of ours, and one that has none.
-const PICTURES: [(&str, &str); 70] = [
+pub const PICTURES: [(&str, &str); 70] = [
     ("arrive", "Arrive"),
     ("say_hello", "Hello"),
     ("welcome_circle", "Circle"),
@@ -463,7 +463,7 @@ fn sentences_of_our_own_never_order_or_promise() {
     }
 }
 
-fn one_activity(symbol: &str, label: &str) -> Club {
+pub fn one_activity(symbol: &str, label: &str) -> Club {
     let mut club = fixture::club();
     club.parts = vec![Part {
         id: PartId(1),
