@@ -155,53 +155,23 @@ fn directs(tokens: &Tokens<'_>, subject: usize) -> bool {
     }
 }
 
+/// What affirms behind "this", "that" or "it".
+const AFFIRMS_IT: &str = "is good|is great|is kind|is helpful|is normal|is all right|is fine|\
+    is very important|is a good|is right|helps|makes it easier";
+
+/// What affirms wherever it stands.
+const AFFIRMS: &str = "is important|are important|is okay|is ok|is also okay|are okay|is fine too|\
+    it's okay|it's ok|it's fine|it's good|it's all right|that's okay|that's ok|that's fine|\
+    that's all right|a good idea|good choice|keeps everyone|helps everyone|helps us all|\
+    both are fine|is allowed|are allowed";
+
 /// "This is important.", "That is okay.", "It helps everyone."
 fn affirms(tokens: &Tokens<'_>) -> bool {
-    let with_it = [
-        "is good",
-        "is great",
-        "is kind",
-        "is helpful",
-        "is normal",
-        "is all right",
-        "is fine",
-        "is very important",
-        "is a good",
-        "is right",
-        "helps",
-        "makes it easier",
-    ];
-    let alone = [
-        "is important",
-        "are important",
-        "is okay",
-        "is ok",
-        "is also okay",
-        "are okay",
-        "is fine too",
-        "it's okay",
-        "it's ok",
-        "it's fine",
-        "it's good",
-        "it's all right",
-        "that's okay",
-        "that's ok",
-        "that's fine",
-        "that's all right",
-        "a good idea",
-        "good choice",
-        "keeps everyone",
-        "helps everyone",
-        "helps us all",
-        "both are fine",
-        "is allowed",
-        "are allowed",
-    ];
-    let stands = |phrases: &[&str]| phrases.iter().any(|p| !tokens.find(p).is_empty());
+    let stands = |phrases: &str| phrases.split('|').any(|p| !tokens.find(p).is_empty());
     let first = [
         "this", "that", "it", "asking", "waiting", "trying", "watching",
     ];
-    stands(&alone) || first.contains(&tokens.word(0)) && stands(&with_it)
+    stands(AFFIRMS) || first.contains(&tokens.word(0)) && stands(AFFIRMS_IT)
 }
 
 /// People whose thoughts and feelings a story may tell.

@@ -58,7 +58,14 @@ fn number(digits: &str) -> usize {
     });
     let below_100 = |n: usize| match n {
         0..20 => ONES[n],
-        _ => (if n / 10 == 7 { 3 } else { 2 }) + if n % 10 > 0 { ONES[n % 10] } else { 0 },
+        _ => {
+            let tens = if n / 10 == 7 { 3 } else { 2 };
+            tens + if n.is_multiple_of(10) {
+                0
+            } else {
+                ONES[n % 10]
+            }
+        }
     };
     match (digits.len(), value) {
         // "9.05" is nine oh five, "10:00" is ten alone for most, here ten hundred is not meant.
@@ -136,27 +143,8 @@ fn hisses(base: &str) -> bool {
 /// A word that is made of others: an exception with an ending, a compound, a word with an ending
 /// that leaves the e before it silent.
 fn taken_apart(word: &str) -> Option<usize> {
-    for (ending, more) in [
-        ("s", 0),
-        ("d", 0),
-        ("ing", 1),
-        ("ly", 1),
-        ("ed", 0),
-        ("es", 0),
-    ] {
-        let Some(stem) = word.strip_suffix(ending) else {
-            continue;
-        };
-        if let Some(n) = listed(stem) {
-            let said = match ending {
-                "s" => hisses(stem),
-                "d" => stem.ends_with("te") || stem.ends_with("de"),
-                "ed" => stem.ends_with(['t', 'd']),
-                "es" => hisses(stem),
-                _ => false,
-            };
-            return Some(n + more + usize::from(said));
-        }
+    if let Some(n) = with_ending(word) {
+        return Some(n);
     }
     for (tail, n) in TAILS {
         if let Some(stem) = word.strip_suffix(tail)
@@ -175,6 +163,22 @@ fn taken_apart(word: &str) -> Option<usize> {
         }
     }
     None
+}
+
+/// An exception with an ending.
+fn with_ending(word: &str) -> Option<usize> {
+    ["s", "d", "ing", "ly", "ed", "es"]
+        .iter()
+        .find_map(|ending| {
+            let stem = word.strip_suffix(ending)?;
+            let said = match *ending {
+                "s" | "es" => hisses(stem),
+                "d" => stem.ends_with("te") || stem.ends_with("de"),
+                "ed" => stem.ends_with(['t', 'd']),
+                _ => true,
+            };
+            Some(listed(stem)? + usize::from(said))
+        })
 }
 
 fn is_vowel(c: char) -> bool {

@@ -28,9 +28,8 @@ const CONDITION: [&str; 8] = [
 ];
 
 /// Words that tie two clauses together.
-pub(super) const LINKS: [&str; 12] = [
-    "and", "but", "or", "so", "because", "then", "that", "although", "though", "today", "now",
-    "also",
+pub(super) const LINKS: [&str; 11] = [
+    "and", "but", "or", "so", "because", "then", "although", "though", "today", "now", "also",
 ];
 
 impl<'a> Tokens<'a> {

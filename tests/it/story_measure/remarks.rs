@@ -7,7 +7,7 @@ use daystrand::story::measure::{Teller, look};
 use super::{I, kinds, remarks, teller};
 
 /// A sentence, what is found in it in the order of its words, and words the first remark offers.
-const FOUND: [(&str, &[RemarkKind], &str); 54] = [
+const FOUND: [(&str, &[RemarkKind], &str); 60] = [
     // Absolute
     (
         "My helper is always there.",
@@ -45,6 +45,17 @@ const FOUND: [(&str, &[RemarkKind], &str); 54] = [
         "“I can go with my helper.”",
     ),
     ("It is not unkind.", &[DoubleNegative], "“It is kind.”"),
+    (
+        "No running on the rocks.",
+        &[Negative],
+        "“I can walk on the rocks.”",
+    ),
+    ("Nobody has to swim.", &[Negative], "what there is"),
+    (
+        "I never have to go alone.",
+        &[Absolute, Negative],
+        "usually happens",
+    ),
     // Promise
     (
         "My helper will be there.",
@@ -95,6 +106,11 @@ const FOUND: [(&str, &[RemarkKind], &str); 54] = [
         "“A helper stays beside me.”",
     ),
     ("I promise.", &[Promise], "usually happens"),
+    (
+        "Ana’s helper will hold the board.",
+        &[Promise],
+        "“Ana’s helper can hold the board.”",
+    ),
     // Feeling
     ("I love the waves.", &[Feeling], "“I may like the waves.”"),
     ("I am happy.", &[Feeling], "“I may feel happy.”"),
@@ -128,6 +144,8 @@ const FOUND: [(&str, &[RemarkKind], &str); 54] = [
         "“I can try to wait.”",
     ),
     ("I mustn’t go.", &[Negative, Duty], "“I can wait.”"),
+    ("I have got to wait.", &[Duty], "“I can try to wait.”"),
+    ("You’re in the boat.", &[SecondPerson], "“I’m”"),
     // Figurative
     ("Swimming is a piece of cake.", &[Figurative], "“easy”"),
     ("Today we make a splash.", &[Figurative], "“have a go”"),
@@ -179,7 +197,7 @@ fn what_is_found_and_what_is_offered() {
 }
 
 /// The other side of each rule.
-const LEFT_ALONE: [&str; 46] = [
+const LEFT_ALONE: [&str; 48] = [
     "Splash is not today.",
     "Walk to the water is not today.",
     "Everyone sits on mats in a ring.",
@@ -204,6 +222,8 @@ const LEFT_ALONE: [&str; 46] = [
     "If I am scared, I can ask for help.",
     "When I feel tired, I can rest.",
     "I would like a break.",
+    "I can tell my helper that I feel sad.",
+    "My coach knows me.",
     "I can show the tile I like best.",
     "My helper likes it when I ask.",
     "I look like a crab.",

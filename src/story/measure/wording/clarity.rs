@@ -153,7 +153,7 @@ fn shortened(tokens: &Tokens<'_>, teller: &Teller<'_>) -> Vec<Remark> {
 }
 
 /// Figures of speech and what they mean.
-const FIGURES: [(&str, &str); 40] = [
+const FIGURES: [(&str, &str); 41] = [
     ("make a splash", "have a go"),
     ("makes a splash", "has a go"),
     ("piece of cake", "easy"),
@@ -191,6 +191,7 @@ const FIGURES: [(&str, &str); 40] = [
     ("smooth sailing", "easy"),
     ("fish out of water", "new here"),
     ("a sea of", "many"),
+    ("can't wait", "happy to come"),
     ("break a leg", "good luck"),
     ("in a nutshell", "in short"),
     ("have a whale of a time", "have a good time"),

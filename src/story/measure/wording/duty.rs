@@ -17,7 +17,7 @@ const DUTIES: [&str; 15] = [
     "needs to",
     "supposed to",
     "had better",
-    "got to",
+    "have got to",
     "expected to",
 ];
 
@@ -32,10 +32,10 @@ const ABSOLUTES: [(&str, &str); 14] = [
     ("for sure", "probably"),
     ("completely", "mostly"),
     ("totally", "mostly"),
-    ("no matter what", "usually"),
+    ("no matter what", "most of the time"),
     ("impossible", "hard"),
     ("100 percent", "mostly"),
-    ("at all times", "usually"),
+    ("at all times", "most of the time"),
 ];
 
 /// Words that make a rule or a mind of "everyone"; "Everyone sits in a ring" only tells.
@@ -59,8 +59,11 @@ fn duties(tokens: &Tokens<'_>, teller: &Teller<'_>) -> Vec<Remark> {
             // "If I need to go" is a need, not an order; "ought to" is found once.
             let need = duty.starts_with("need") && i >= 2 && tokens.in_condition(i - 1);
             let again = all.iter().any(|r| r.at.start == tokens.all[i].at.start);
-            // "I do not have to" frees from a duty.
-            let free = tokens.before(i) == "not" || tokens.before(i).ends_with("n't");
+            // "I do not have to" and "Nobody has to" free from a duty.
+            let before = tokens.before(i);
+            let free = ["not", "never", "nobody"].contains(&before)
+                || before.ends_with("n't")
+                || before == "one" && i >= 2 && tokens.before(i - 1) == "no";
             if need || again || free {
                 continue;
             }
@@ -168,7 +171,10 @@ fn everyone(tokens: &Tokens<'_>) -> Vec<Remark> {
             }
             _ => return None,
         };
-        if !RULING.contains(&tokens.word(subject + 1)) {
+        // "Nobody has to" frees from a rule.
+        let none = tokens.word(i) == "nobody" || tokens.word(i) == "no";
+        let free = none && ["has", "have", "needs", "need"].contains(&tokens.word(subject + 1));
+        if free || !RULING.contains(&tokens.word(subject + 1)) {
             return None;
         }
         let why = "It speaks for everyone, and people differ.";

@@ -133,10 +133,21 @@ fn double(tokens: &Tokens<'_>, first: usize, other: usize) -> Remark {
     }
 }
 
+/// Whether a word is this verb, or its -ing: "No running".
+fn forms(word: &str, verb: &str) -> bool {
+    let doubled = || verb.chars().last().map(|c| format!("{verb}{c}"));
+    word == verb
+        || word
+            .strip_suffix("ing")
+            .is_some_and(|w| w == verb || Some(w) == doubled().as_deref())
+}
+
 /// What can be said in place of a negative.
 fn instead(tokens: &Tokens<'_>, i: usize, teller: &Teller<'_>) -> String {
     let (who, own) = (teller.subject(), teller.own());
-    let found = INSTEAD.iter().find(|(verb, _)| tokens.word(i + 1) == *verb);
+    let found = INSTEAD
+        .iter()
+        .find(|(verb, _)| forms(tokens.word(i + 1), verb));
     let Some((_, way)) = found else {
         return match tokens.word(i) {
             "without" => "Say what is there, or what one does.".to_owned(),

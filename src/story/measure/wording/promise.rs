@@ -74,11 +74,8 @@ fn future(tokens: &Tokens<'_>, i: usize) -> Option<Remark> {
     let why = "Sea, weather, animals and people can turn out otherwise.";
     let to = last_of_clause(tokens, verb);
     let owners = ["the", "my", "your", "their", "our", "a"];
-    let from = if owners.contains(&tokens.before(i)) {
-        i - 1
-    } else {
-        i
-    };
+    let owned = owners.contains(&tokens.before(i)) || tokens.before(i).ends_with("'s");
+    let from = if owned { i - 1 } else { i };
     let on = Remark::on(tokens, RemarkKind::Promise, (from, to), why);
     let negative = tokens.word(i + 1) == "won't" || tokens.word(verb) == "not";
     Some(on.better(if short.is_some() || negative {
@@ -216,28 +213,27 @@ fn guess(
     let why = "Feelings differ from day to day, and nobody else can know them.";
     let remark = Remark::on(tokens, RemarkKind::Feeling, (first, at), why);
     let who = teller.subject();
-    let better = if being {
-        let may = format!("{who} may feel {word}");
-        if PLEASANT.contains(&word) {
-            format!("Say it as possible: {}", quoted(&may))
-        } else {
-            let helps = quoted(&format!("{may}. {who} can ask for help"));
-            format!("Say how it may feel and what helps: {helps}")
-        }
+    Some(remark.better(if being {
+        felt(who, word)
     } else {
-        let liked = word.strip_suffix('s').unwrap_or(word);
-        let liked = if liked == "like" || liked == "love" || liked == "adore" {
-            "like"
-        } else {
-            liked
+        let liked = match word.strip_suffix('s').unwrap_or(word) {
+            "love" | "adore" => "like",
+            other => other,
         };
         let what = &tokens.text[tokens.all[at].at.end..last_byte(tokens, at)];
-        format!(
-            "Say it as possible: {}",
-            quoted(&format!("{who} may {liked}{what}"))
-        )
-    };
-    Some(remark.better(better))
+        let may = format!("{who} may {liked}{what}");
+        format!("Say it as possible: {}", quoted(&may))
+    }))
+}
+
+/// A feeling as one that may come, with what helps where it is needed.
+fn felt(who: &str, feeling: &str) -> String {
+    let may = format!("{who} may feel {feeling}");
+    if PLEASANT.contains(&feeling) {
+        return format!("Say it as possible: {}", quoted(&may));
+    }
+    let helps = quoted(&format!("{may}. {who} can ask for help"));
+    format!("Say how it may feel and what helps: {helps}")
 }
 
 /// Where the clause with a verb ends, in bytes.

@@ -73,13 +73,19 @@ fn voice_words(teller: &Teller<'_>) -> String {
 
 /// The word in the voice of the story.
 fn own_form(word: &str, teller: &Teller<'_>) -> String {
-    let bare = word.split('\'').next().unwrap_or(word);
+    let (bare, short) = word.split_once('\'').unwrap_or((word, ""));
     let name = match teller.name.trim() {
         "" => "the name",
         name => name,
     };
     match (teller.voice, bare) {
-        (Voice::I, "you") if word != bare => "I".to_owned(),
+        (Voice::I, _) if short == "re" => "I’m".to_owned(),
+        (Voice::I, _) if !short.is_empty() => format!("I’{short}"),
+        (Voice::You, _) if short == "m" => "you’re".to_owned(),
+        (Voice::You, _) if !short.is_empty() => format!("you’{short}"),
+        (Voice::Name, _) if ["m", "re"].contains(&short) => format!("{name} is"),
+        (Voice::Name, _) if short == "ve" => format!("{name} has"),
+        (Voice::Name, _) if short == "ll" => format!("{name} will"),
         (Voice::I, "you") => "I” or “me".to_owned(),
         (Voice::I, "your") => "my".to_owned(),
         (Voice::I, "yours") => "mine".to_owned(),
