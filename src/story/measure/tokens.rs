@@ -73,8 +73,9 @@ impl<'a> Tokens<'a> {
 
     /// Every place where these words stand.
     pub(super) fn find(&self, phrase: &str) -> Vec<usize> {
+        let (first, rest) = phrase.split_once(' ').unwrap_or((phrase, ""));
         (0..self.all.len())
-            .filter(|&i| self.stands(i, phrase))
+            .filter(|&i| self.word(i) == first && (rest.is_empty() || self.stands(i + 1, rest)))
             .collect()
     }
 
