@@ -2,7 +2,7 @@
 //!
 //! `time` (the clock), `water` (something dry ready), `conditions` (what the day may bring), `board`
 //! (steps that cannot be shown, questions, choices), `settings` (what is known about each against
-//! their board), `people` (told apart), `print` (sizes on paper), `privacy` (private facts on public
+//! their board), `story` (whether it and the board agree), `people` (told apart), `print` (sizes on paper), `privacy` (private facts on public
 //! pages). A finding reports; it never refuses, but for `privacy`, which keeps a sheet from being
 //! written. None says that anything is safe. A code always means the same.
 
@@ -13,6 +13,7 @@ mod people;
 mod print;
 pub mod privacy;
 mod settings;
+mod story;
 mod time;
 mod water;
 
@@ -47,6 +48,7 @@ pub fn run_on(club: &Club, session: Option<&Session>, boards: &[Arc<Board>]) -> 
         conditions::check(club, session, boards, &mut findings);
         board::check(club, session, boards, &mut findings);
         settings::check(club, session, boards, &mut findings);
+        story::check(club, session, boards, &mut findings);
         privacy::check(club, session, boards, &mut findings);
         print::labels(club, session, &mut findings);
     }

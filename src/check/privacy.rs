@@ -80,7 +80,10 @@ impl Facts {
         let everyday = Everyday::of(club);
         let mut facts = Vec::new();
         for p in &club.participants {
-            for (field, text) in p.profile.filled() {
+            // What the family gave for the story is for whoever reads it.
+            let told: Vec<&str> = p.telling.asks.values().map(|t| t.trim()).collect();
+            let told = |text: &str| told.contains(&text.trim());
+            for (field, text) in p.profile.filled().filter(|(_, t)| !told(t.for_owner())) {
                 let needles = needles(p, field, text.for_owner(), &everyday);
                 facts.extend(needles.into_iter().map(|needle| Fact {
                     who: p.id,
@@ -314,8 +317,11 @@ pub fn check(club: &Club, session: &Session, boards: &[Arc<Board>], findings: &m
         }
         if let Some(who) = club.participant(board.participant) {
             for page in story::tell(club, session, board, who).pages {
-                for sentence in page.sentences() {
-                    look(sentence, Spot::Board(session.id, board.participant));
+                let spot = Spot::Story(session.id, who.id, page.at);
+                let second = page.lines.iter().filter_map(|l| l.second.as_deref());
+                let second = second.chain(page.heading_second.as_deref());
+                for sentence in page.sentences().chain(second) {
+                    look(sentence, spot);
                 }
             }
         }

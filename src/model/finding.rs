@@ -1,6 +1,7 @@
 //! What a check or a layout reports: a code, how serious, where, one sentence, and what to do.
 
 use super::ids::{ActivityId, ParticipantId, SessionId, SlotId, StepRef};
+use super::rewriting::PageRef;
 
 /// Something a person should look at. Nothing is ever refused because of one.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -56,4 +57,6 @@ pub enum Spot {
     Board(SessionId, ParticipantId),
     /// A step on a board.
     Step(SessionId, ParticipantId, StepRef),
+    /// A page of a participant's story.
+    Story(SessionId, ParticipantId, PageRef),
 }

@@ -74,7 +74,7 @@ impl Depth {
 /// What stands on a page of a story.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Pages {
-    /// A page a step the first time, later what is new and what is the same.
+    /// A page a step the first time; later what is new and what is the same, if more is the same.
     #[default]
     AsFits,
     /// A page a step.

@@ -189,7 +189,7 @@ fn not_today(t: &Teller<'_>, step: &Step) -> Vec<Line> {
     if let Some(a) = instead {
         let text = t
             .speaker
-            .say_with("{I} {can} do {} instead.", a.label.trim());
+            .say_with("The tile {} may come instead.", a.label.trim());
         all.push(line(About::Dry, text));
     }
     all

@@ -9,12 +9,18 @@ use super::teller::{Teller, line, named, nth, page};
 use crate::model::board::{Step, StepState};
 use crate::model::ids::SymbolId;
 use crate::model::rewriting::{About, PageRef};
+use crate::model::telling::Pages;
 use crate::plan::clock::Moment;
 use crate::plan::since::{Since, since};
 
-/// The pages after the title; none for someone who comes for the first time.
+/// The pages after the title; none for someone who comes for the first time, nor, where it is to be
+/// as fits, for a day on which no more is the same than new.
 pub(super) fn pages(t: &Teller<'_>) -> Option<Vec<StoryPage>> {
     let since = since(t.club, t.session, t.board)?;
+    let fits = since.same.len() > since.new.len();
+    if t.who.telling.pages == Pages::AsFits && !fits {
+        return None;
+    }
     let mut all = vec![same(t, &since)];
     all.extend(new(t, &since));
     all.push(ending(t));
@@ -62,14 +68,7 @@ fn new(t: &Teller<'_>, since: &Since<'_>) -> Option<StoryPage> {
         let text = format!("This time it starts at {}.", Moment::at(t.session.start));
         lines.push(nth(About::New, 1, t.speaker.say_with("{}", &text)));
     }
-    let gone = since.gone.iter().enumerate();
-    lines.extend(gone.map(|(n, label)| {
-        let text = format!(
-            "{} was on the plan last time and is not today.",
-            named(label)
-        );
-        nth(About::Gone, n, text)
-    }));
+    lines.extend(gone(&since.gone).map(|text| line(About::Gone, text)));
     let mut seen: Vec<&str> = Vec::new();
     let mut symbol = None;
     for step in t.board.steps.iter().filter(|s| is_new(since, s)) {
@@ -88,6 +87,21 @@ fn new(t: &Teller<'_>, since: &Since<'_>) -> Option<StoryPage> {
     let symbol = symbol.unwrap_or_else(|| SymbolId::new("change"));
     let at = (PageRef::New, PageKind::New);
     (!lines.is_empty()).then(|| page(at, "What is new".to_owned(), symbol, lines))
+}
+
+/// Most things that are named as gone; the day in small shows what there is anyway.
+const GONE: usize = 3;
+
+/// "Song and Dig are not on the plan this time."
+fn gone(labels: &[String]) -> Option<String> {
+    let labels: Vec<String> = labels.iter().map(|l| named(l)).collect();
+    let words = match labels.as_slice() {
+        [] => return None,
+        [one] => return Some(format!("{one} is not on the plan this time.")),
+        all if all.len() > GONE => return None,
+        [rest @ .., last] => format!("{} and {last}", rest.join(", ")),
+    };
+    Some(format!("{words} are not on the plan this time."))
 }
 
 /// How to ask and how it ends, on one page.

@@ -14,6 +14,7 @@ use crate::model::rewriting::{About, LineRef, PageRef};
 use crate::model::telling::Ask;
 use crate::plan::clock::Moment;
 use crate::story::cards::Card;
+use crate::story::voice::capitalised;
 
 /// Cards on one page where the program chooses how many.
 const CARDS: usize = 3;
@@ -84,7 +85,7 @@ pub(super) fn day(t: &Teller<'_>) -> Option<StoryPage> {
 fn weather(condition: &Condition) -> String {
     let known = match condition {
         Condition::Known(known) => known,
-        Condition::Words(words) => return format!("The day may bring this: {}.", named(words)),
+        Condition::Words(words) => return format!("{}.", capitalised(&named(words))),
     };
     match known {
         Known::Windy => "It may be windy and loud.",
@@ -184,7 +185,9 @@ pub(super) fn dry(t: &Teller<'_>) -> Vec<StoryPage> {
     let one = |(i, pairs): (usize, &[cards::Replacement])| {
         let lines = pairs.iter().enumerate().map(|(n, p)| {
             let words = [p.dry.label.trim(), p.instead_of.trim()];
-            let text = t.speaker.say_all("{I} {can} do {} instead of {}.", &words);
+            let text = t
+                .speaker
+                .say_all("The tile {} may come instead of {}.", &words);
             beside(p.dry.clone(), nth(About::Dry, n, text))
         });
         let number = u32::try_from(i).unwrap_or(u32::MAX);

@@ -357,7 +357,7 @@ impl App {
                 s.session.pane = session::Pane::Timetable;
                 s.session.slot = Some(slot);
             }
-            Spot::Board(..) | Spot::Step(..) => s.boards.group = false,
+            Spot::Board(..) | Spot::Step(..) | Spot::Story(..) => s.boards.group = false,
         }
     }
 

@@ -151,6 +151,7 @@ fn go_words(f: &Finding) -> String {
         Spot::Session(_) | Spot::Slot(..) => "To the timetable",
         Spot::Board(..) => "To the board",
         Spot::Step(..) => "To the step",
+        Spot::Story(..) => "To the story",
     }
     .into()
 }
@@ -174,6 +175,7 @@ fn where_words(view: &View<'_>, f: &Finding) -> String {
             .and_then(|s| club.activity(s.activity))
             .map_or_else(String::new, |a| a.label.clone()),
         Spot::Board(_, who) | Spot::Step(_, who, _) => format!("{}’s board", name(who)),
+        Spot::Story(_, who, _) => format!("{}’s story", name(who)),
     }
 }
 

@@ -8,6 +8,7 @@ use crate::model::club::Club;
 use crate::model::edit::Made;
 use crate::model::finding::Spot;
 use crate::model::ids::{ParticipantId, SessionId, StepRef};
+use crate::model::rewriting::PageRef;
 use crate::model::session::Session;
 
 /// What is chosen, with where it stood in its list, so that its neighbour follows when it is gone.
@@ -75,6 +76,15 @@ impl Choice {
                 self.session = Some(session);
                 self.participant = Some(who);
                 self.step = None;
+            }
+            Spot::Story(session, who, page) => {
+                self.place = Place::Boards;
+                self.session = Some(session);
+                self.participant = Some(who);
+                self.step = match page {
+                    PageRef::Step(step) => Some(step),
+                    _ => None,
+                };
             }
             Spot::Step(session, who, step) => {
                 self.place = Place::Boards;

@@ -194,15 +194,20 @@ fn conditions_are_said_as_may() {
     let told = story(&club, 0, who);
     let day = told.page(PageRef::Day).unwrap();
     assert_eq!(day.lines.len(), Known::ALL.len() + 1);
-    for sentence in words(day) {
+    let told = words(day);
+    for sentence in &told[..Known::ALL.len()] {
         assert!(sentence.contains(" may "), "{sentence}");
         assert!(sentence.ends_with('.'));
     }
+    assert_eq!(told.last(), Some(&"The road is closed."));
 }
 
 #[test]
 fn someone_who_was_here_before_gets_three_or_four_pages() {
-    let (club, _) = demo_of("kite", |_| {});
+    let (mut club, _) = demo_of("kite", |_| {});
+    for p in &mut club.participants {
+        Arc::make_mut(p).telling.pages = Pages::News;
+    }
     let session = &club.sessions[1];
     let mut returning = 0;
     for who in club.attending(session) {
@@ -239,6 +244,21 @@ fn someone_who_was_here_before_gets_three_or_four_pages() {
         }
     }
     assert!(returning >= 6, "{returning}");
+}
+
+#[test]
+fn a_story_is_short_by_itself_where_more_is_the_same() {
+    let (mut club, who) = demo_of("kite", |_| {});
+    // The second day is mostly another one.
+    assert!(story(&club, 1, who).page(PageRef::Same).is_none());
+    let first = club.sessions[0].timetable.clone();
+    let second = Arc::make_mut(&mut club.sessions[1]);
+    second.hand.clear();
+    for (row, was) in second.timetable.iter_mut().zip(&first).skip(1) {
+        row.activity = was.activity;
+        row.off = None;
+    }
+    assert!(story(&club, 1, who).page(PageRef::Same).is_some());
 }
 
 #[test]

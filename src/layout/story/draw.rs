@@ -157,7 +157,7 @@ fn draw_picture(
 ) {
     let at = match leaf.page.lines.is_empty() {
         true => m.alone(leaf.top),
-        false => shapes::square(m.body.x, leaf.top, m.picture),
+        false => shapes::square(m.body.x, leaf.top, leaf.picture),
     };
     let board = desk.board_spot(person);
     let spot = leaf.page.step.map_or(board, |s| desk.step_spot(person, s));
@@ -188,7 +188,7 @@ fn reminder_place(leaf: &Leaf<'_>, m: &Measures) -> Option<Rect> {
     let below_words = words.unwrap_or(leaf.top);
     let picture = match leaf.page.lines.is_empty() {
         true => m.alone(leaf.top).bottom(),
-        false => leaf.top + m.picture,
+        false => leaf.top + leaf.picture,
     };
     let used = below_words.max(picture);
     let h = Length::mm(11.0) + m.card;

@@ -17,6 +17,8 @@ pub(super) struct Leaf<'a> {
     pub second: Option<(Length, Words)>,
     /// Where the picture or the first sentence begins.
     pub top: Length,
+    /// Side of the picture.
+    pub picture: Length,
     pub pieces: Vec<Piece<'a>>,
 }
 
@@ -42,8 +44,23 @@ pub(super) fn heading_of(page: &StoryPage, m: &Measures) -> Words {
     Words::wrapped(&page.heading, &m.heading, m.body.w, TIGHT, 3)
 }
 
-/// One page of the story on as many leaves as its sentences take.
+/// How much smaller pictures and cards may get so that a page of the story stays one leaf.
+const SMALLER: [f64; 4] = [1.0, 0.85, 0.7, 0.6];
+
+/// One page of the story on as many leaves as its sentences take. Pictures and cards get a little
+/// smaller where that keeps it on one leaf.
 pub(super) fn flow<'a>(story: &'a Story, page: &'a StoryPage, m: &Measures) -> Vec<Leaf<'a>> {
+    let mut tried = SMALLER
+        .iter()
+        .map(|by| flow_at(story, page, &m.scaled(*by)));
+    let whole = tried.next().unwrap_or_default();
+    if whole.len() <= 1 {
+        return whole;
+    }
+    tried.find(|leaves| leaves.len() == 1).unwrap_or(whole)
+}
+
+fn flow_at<'a>(story: &'a Story, page: &'a StoryPage, m: &Measures) -> Vec<Leaf<'a>> {
     let mut flow = Flow {
         story,
         page,
@@ -112,6 +129,7 @@ impl<'a> Flow<'a, '_> {
             heading,
             second,
             top,
+            picture: m.picture,
             pieces: Vec::new(),
         });
     }

@@ -32,6 +32,7 @@ pub(super) const TO_ROPE: Length = Length::um(6_500);
 const TO_HEADING: Length = Length::um(10_000);
 
 /// Measures of a story's pages.
+#[derive(Clone)]
 pub(super) struct Measures {
     pub size: Size,
     /// From the heading to the footer.
@@ -82,6 +83,17 @@ impl Measures {
             card: side(0.22, 26.0, 46.0),
             small: side(0.2, 24.0, 36.0),
             beside,
+        }
+    }
+
+    /// The same with smaller pictures and cards.
+    pub fn scaled(&self, by: f64) -> Self {
+        Self {
+            // Beside the sentences a smaller picture makes no more room below.
+            picture: self.picture.scale(if self.beside { 1.0 } else { by }),
+            card: self.card.scale(by),
+            small: self.small.scale(by),
+            ..self.clone()
         }
     }
 

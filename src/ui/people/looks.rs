@@ -1,4 +1,4 @@
-//! Who a participant is: name and mark, sizes, voice, the figures in the pictures, and what a helper
+//! Who a participant is: name and mark, sizes, the figures in the pictures, and what a helper
 //! needs to know at a glance.
 
 use egui::{Align2, CursorIcon, Id, Role, Sense, Stroke, StrokeKind, Ui, Vec2, WidgetInfo, vec2};
@@ -7,7 +7,7 @@ use super::{PeopleState, parts, readers};
 use crate::model::club::Club;
 use crate::model::craft::TileShape;
 use crate::model::ids::SymbolId;
-use crate::model::people::{Age, Figure, Participant, Skin, Voice};
+use crate::model::people::{Age, Figure, Participant, Skin};
 use crate::model::privacy::Guarded;
 use crate::symbols::library::library;
 use crate::ui::desk::Desk;
@@ -34,16 +34,6 @@ pub fn show(
         name_and_size(ui, desk, person, next);
     });
     row(ui, |ui| {
-        block(ui, "The story speaks as", 330.0, theme::CONTROL, |ui| {
-            let names = ["I", "You", "By name"];
-            let now = Voice::ALL
-                .iter()
-                .position(|v| *v == person.voice)
-                .unwrap_or(0);
-            if let Some(i) = segments_here(ui, "voice", &names, now) {
-                next.voice = Voice::ALL[i];
-            }
-        });
         block(
             ui,
             "The people in the pictures are",

@@ -15,6 +15,7 @@ mod sketch;
 mod songs;
 pub mod standing;
 mod table;
+mod telling;
 
 use std::collections::BTreeSet;
 
@@ -59,6 +60,8 @@ pub enum Page {
     Looks,
     /// How the board is given.
     Board,
+    /// How the story is told.
+    Story,
     /// What always differs.
     Always,
     /// What is known.
@@ -69,9 +72,10 @@ pub enum Page {
     Seen,
 }
 
-const PAGES: [(Page, &str); 6] = [
+const PAGES: [(Page, &str); 7] = [
     (Page::Looks, "Who they are"),
     (Page::Board, "Their board"),
+    (Page::Story, "Their story"),
     (Page::Always, "Always different"),
     (Page::Know, "Good to know"),
     (Page::Sealed, "Sealed"),

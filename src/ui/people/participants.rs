@@ -2,7 +2,7 @@
 
 use egui::{Id, Rect, Ui, pos2, vec2};
 
-use super::{PAGES, Page, PeopleState, list, looks, manner, profile, seen, standing};
+use super::{PAGES, Page, PeopleState, list, looks, manner, profile, seen, standing, telling};
 use crate::model::edit::Edit;
 use crate::model::people::Participant;
 use crate::model::profile::Section;
@@ -59,7 +59,7 @@ fn pages(
     });
     let now = PAGES.iter().position(|(p, _)| *p == state.page);
     let now = now.unwrap_or(0);
-    let chosen = if rect.width() < 780.0 {
+    let chosen = if rect.width() < 900.0 {
         let id = Id::unique("participant-page");
         desk.regions.add(rect, id);
         select_at(ui, id, rect, "Page of the participant", &counts, Some(now))
@@ -93,7 +93,7 @@ fn filled(person: &Participant, page: Page) -> usize {
             facts(&profile::KNOW) + more
         }
         Page::Sealed => facts(&[Section::Sealed]),
-        Page::Looks | Page::Board | Page::Seen => 0,
+        Page::Looks | Page::Board | Page::Story | Page::Seen => 0,
     }
 }
 
@@ -105,6 +105,7 @@ fn form(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut PeopleState, person: &Part
             manner::show(ui, desk, person, &mut next);
             profile::board(ui, desk, state, person, &mut next);
         }
+        Page::Story => telling::show(ui, desk, state, person, &mut next),
         Page::Always => standing::show(ui, desk, state, person, &mut next),
         Page::Know => profile::show(ui, desk, state, person, &mut next),
         Page::Sealed => profile::sealed(ui, desk, state, person, &mut next),

@@ -73,13 +73,6 @@ pub fn show(
     person: &Participant,
     next: &mut Participant,
 ) {
-    let title = |ui: &mut Ui, words: &str, what: &str| {
-        let width = ui.available_width();
-        readers::name(ui, words, Class::Public, width);
-        if !what.is_empty() {
-            words::soft(ui, what);
-        }
-    };
     title(ui, "Something else instead", "");
     swaps(ui, desk, state, person, next);
     ui.add_space(12.0);
@@ -98,6 +91,15 @@ pub fn show(
         "A card that says wait and what to do; pieces from 5 to 1, without any time on them.";
     title(ui, "Waiting and counting down", what);
     waiting(ui, desk, state, person, next);
+}
+
+/// A heading with what it is about in softer words below.
+pub(super) fn title(ui: &mut Ui, words: &str, what: &str) {
+    let width = ui.available_width();
+    readers::name(ui, words, Class::Public, width);
+    if !what.is_empty() {
+        words::soft(ui, what);
+    }
 }
 
 /// What to do while waiting, and whether there are pieces to count down with.

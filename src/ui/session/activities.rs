@@ -7,7 +7,7 @@ use std::sync::Arc;
 use egui::{Align2, CursorIcon, Id, Rect, Role, Sense, Ui, Vec2, WidgetInfo, pos2, vec2};
 
 use super::SessionState;
-use crate::model::club::{Activity, Club};
+use crate::model::club::{Activity, Around, Club};
 use crate::model::conditions::Known;
 use crate::model::edit::Edit;
 use crate::model::ids::{ActivityId, SymbolId};
@@ -208,6 +208,7 @@ fn form(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut SessionState, a: &Activity
             }
         },
     );
+    around(ui, desk, a, &mut next);
     let equipment = a.equipment.join("\n");
     block(
         ui,
@@ -232,6 +233,37 @@ fn form(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut SessionState, a: &Activity
     if b.show(ui).clicked() {
         desk.edit(Edit::RemoveActivity(a.id));
     }
+}
+
+/// What else the story says: each a sentence, or nothing.
+fn around(ui: &mut Ui, desk: &mut Desk<'_>, a: &Activity, next: &mut Activity) {
+    type Get = fn(&mut Around) -> &mut String;
+    let fields: [(&str, &str, Get); 4] = [
+        ("Who is there", "The trainer shows it first.", |a| {
+            &mut a.who
+        }),
+        ("What may be strong", "The sand may feel rough.", |a| {
+            &mut a.strong
+        }),
+        ("What helps", "{I} can wipe {my} hands.", |a| &mut a.helps),
+        ("Why it is done", "Moving wakes the body.", |a| &mut a.why),
+    ];
+    row(ui, |ui| {
+        for (label, hint, get) in fields {
+            block(ui, label, 300.0, theme::CONTROL, |ui| {
+                let now = get(&mut (*a.around).clone()).clone();
+                let width = ui.available_width();
+                let id = Id::unique(("activity-around", a.id, label));
+                if let Some(text) =
+                    Field::new(id, label, &now)
+                        .hint(hint)
+                        .show(ui, desk.drafts, width)
+                {
+                    *get(&mut next.around) = text;
+                }
+            });
+        }
+    });
 }
 
 /// Where it is done, and the thing that stands for it where no picture is understood.

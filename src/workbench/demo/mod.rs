@@ -4,6 +4,7 @@
 
 mod activities;
 mod people;
+mod second;
 
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
@@ -24,8 +25,10 @@ use crate::model::people::{Age, Figure, Helper, Participant, Role, Skin, Voice};
 use crate::model::privacy::{Class, Guarded};
 use crate::model::profile::Profile;
 use crate::model::record::{Record, Used};
+use crate::model::rewriting::{About, LineRef, PageRef, PageWords, Rewriting, Rewritten};
 use crate::model::session::{Off, Session, Slot};
 use crate::model::song::Song;
+use crate::story::bank;
 use crate::symbols::lexicon;
 use crate::units::Length;
 use activities::{ACTIVITIES, ActivityRow};
@@ -253,6 +256,8 @@ pub fn club() -> Club {
     boats.hand = boat_morning(&mut next, &club, &boats);
     shore.hand = shore_morning(&mut next, &club, &shore);
     boats.records = seen(&club);
+    boats.beside = beside(&club);
+    boats.stories = rewritten(&club, &boats);
     shore.from = Some(boats.id);
     shore.conditions = vec![
         Condition::Known(Known::Windy),
@@ -268,16 +273,64 @@ pub fn club() -> Club {
     club
 }
 
-/// What a new club begins with: the demo's parts of the day and activities, and nobody.
+/// Who is beside whom on the boat morning, by mark and name.
+fn beside(club: &Club) -> BTreeMap<ParticipantId, HelperId> {
+    const BESIDE: [(&str, &str); 4] = [
+        ("kite", "Benno"),
+        ("boat", "Edda"),
+        ("shell", "Farid"),
+        ("star", "Carmen"),
+    ];
+    let one = |(mark, name): &(&str, &str)| {
+        let helper = club.helpers.iter().find(|h| h.name == *name)?;
+        Some((marked(club, mark)?, helper.id))
+    };
+    BESIDE.iter().filter_map(one).collect()
+}
+
+/// What a mother wrote in one story.
+fn rewritten(club: &Club, boats: &Session) -> BTreeMap<ParticipantId, Rewriting> {
+    let boat = with_symbol(club, "canoe").map(|a| a.id);
+    let slot = boats.timetable.iter().find(|s| Some(s.activity) == boat);
+    let (Some(slot), Some(who)) = (slot, marked(club, "kite")) else {
+        return BTreeMap::new();
+    };
+    let first = LineRef::Told(About::Happens, 0);
+    let words = Rewritten {
+        text: "I sit in the red boat with Benno.".into(),
+        was: "I sit in the boat with my helper.".into(),
+    };
+    let page = PageWords {
+        texts: [(first, words)].into(),
+        added: [(1, "Mum can wave from the landing.".into())].into(),
+        ..PageWords::default()
+    };
+    let pages = [(PageRef::Step(StepRef::Slot(slot.id)), page)].into();
+    [(who, Rewriting { pages })].into()
+}
+
+/// What a new club begins with: the demo's parts of the day and activities, without what is said
+/// about its lagoon, and nobody.
 pub fn starter() -> Club {
+    let demo = club();
+    let plain = |a: &Arc<Activity>| {
+        let known = bank::phrases(&a.symbol, &a.label).is_some();
+        let mut a = Activity::clone(a);
+        if known {
+            a.sentences.clear();
+        }
+        a.place.clear();
+        Arc::new(a)
+    };
     Club {
+        activities: demo.activities.iter().map(plain).collect(),
         name: String::new(),
         rules: Rules::default(),
         songs: Vec::new(),
         participants: Vec::new(),
         helpers: Vec::new(),
         sessions: Vec::new(),
-        ..club()
+        ..demo
     }
 }
 

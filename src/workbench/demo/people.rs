@@ -6,7 +6,7 @@ use std::sync::Arc;
 
 use jiff::civil::Date;
 
-use super::{Numbers, content, with_symbol};
+use super::{Numbers, content, second, with_symbol};
 use crate::model::club::Club;
 use crate::model::conditions::{Condition, Known};
 use crate::model::ids::{ActivityId, StandingId};
@@ -14,6 +14,7 @@ use crate::model::manner::{Finishing, Form, Manner, Mixed, Reach, Run};
 use crate::model::people::Participant;
 use crate::model::profile::{Decision, Field, Papers, PhotoConsent};
 use crate::model::standing::{Beside, Side, StandingStep};
+use crate::model::telling::{Ask, Depth, Pages, Pronouns, Telling};
 
 /// What is known about one participant, said with symbols.
 #[derive(Default)]
@@ -39,6 +40,14 @@ struct Person {
     warn_of_changes: bool,
     surprises: bool,
     photos: PhotoConsent,
+    depth: Depth,
+    pages: Pages,
+    letters: Option<u32>,
+    pronouns: Pronouns,
+    asks: &'static [(Ask, &'static str)],
+    collects: &'static str,
+    /// Whether the story stands in Arabic beside the English.
+    arabic: bool,
 }
 
 /// Beside each activity in the water.
@@ -64,6 +73,9 @@ fn all() -> [Person; 8] {
                 (Field::DecidedBy, "Mila's mother with Benno"),
             ],
             surprises: true,
+            pronouns: Pronouns::She,
+            asks: &[(Ask::Help, "give the help card")],
+            collects: "Mum",
             ..Person::default()
         },
         Person {
@@ -80,6 +92,8 @@ fn all() -> [Person; 8] {
                 (Field::SaysStop, "A flat hand"),
             ],
             photos: PhotoConsent::OwnTiles,
+            depth: Depth::Word,
+            pronouns: Pronouns::He,
             ..Person::default()
         },
         Person {
@@ -95,6 +109,8 @@ fn all() -> [Person; 8] {
                 ),
                 (Field::SaysFinished, "Both hands turned over"),
             ],
+            pages: Pages::News,
+            pronouns: Pronouns::She,
             ..Person::default()
         },
         Person {
@@ -107,6 +123,9 @@ fn all() -> [Person; 8] {
                 (Field::Warnings, "How many steps are left, after each step"),
                 (Field::Likes, "Lists, lighthouses, turning tiles over"),
             ],
+            depth: Depth::Full,
+            pronouns: Pronouns::He,
+            collects: "Uncle Piet",
             ..Person::default()
         },
         Person {
@@ -124,6 +143,8 @@ fn all() -> [Person; 8] {
                 (Known::Windy, "the back to the wind; name who speaks"),
             ],
             texts: &[(Field::HearingVision, "Sees best close up and in the shade")],
+            letters: Some(36),
+            pronouns: Pronouns::She,
             warn_of_changes: true,
             ..Person::default()
         },
@@ -141,6 +162,8 @@ fn all() -> [Person; 8] {
                 ),
                 (Field::FamilyReading, "Arabic and English"),
             ],
+            arabic: true,
+            pronouns: Pronouns::He,
             ..Person::default()
         },
         Person {
@@ -174,6 +197,9 @@ fn all() -> [Person; 8] {
                 ),
             ],
             warn_of_changes: true,
+            depth: Depth::Full,
+            pages: Pages::News,
+            asks: &[(Ask::Break, "show the feather card")],
             ..Person::default()
         },
     ]
@@ -225,6 +251,15 @@ fn one(next: &mut Numbers, club: &Club, p: &mut Participant, known: &Person) {
     p.standing.waiting = known.waiting.map(|s| content(club, s));
     p.standing.countdown = known.countdown;
     p.standing.cards = known.cards.iter().map(|s| content(club, s)).collect();
+    *p.telling = Telling {
+        depth: known.depth,
+        pages: known.pages,
+        letters: known.letters,
+        pronouns: known.pronouns.clone(),
+        asks: known.asks.iter().map(|(a, w)| (*a, (*w).into())).collect(),
+        collects: known.collects.into(),
+        second: known.arabic.then(second::arabic),
+    };
     profile(p, ids(known.favourites), known);
 }
 
