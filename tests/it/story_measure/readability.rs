@@ -33,7 +33,10 @@ fn the_formulas_are_the_published_ones() {
     }
 }
 
-const PLAIN: [(&str, (usize, usize, usize), f64, f64); 6] = [
+/// A text; its words, sentences and syllables; reading ease and grade.
+type Scored = (&'static str, (usize, usize, usize), f64, f64);
+
+const PLAIN: [Scored; 6] = [
     ("The cat sat on the mat.", (6, 1, 6), 116.1450, -1.4500),
     (
         "First we put on sunscreen. Then we walk to the water. We stay with our group. If I need \
