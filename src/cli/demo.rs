@@ -63,7 +63,10 @@ fn write_sheets(
         request: Request {
             session: session.id,
             participants: club.attending(session).map(|p| p.id).collect(),
-            kinds: SheetKind::usual(),
+            kinds: SheetKind::ALL
+                .into_iter()
+                .filter(|k| *k != SheetKind::TestPage)
+                .collect(),
             paper: club.rules.paper,
             turn: Turn::AsSuits,
             ink: InkChoice::Colour,

@@ -101,9 +101,10 @@ Options:
   --session DATE    which session, such as 2027-06-12, or 2027-06-12T09:30 if there are two that
                     day; may be left out if the club has one session only
   --for WHO         a name, a mark, several with commas between, or all; all if not said
-  --sheet KIND      large-print, tiles, base-board, cards, story, group-wall, helper-card, words,
-                    session, changes, roll, print-run, cut-list, pouch-guide, pack-list, labels,
-                    test-page, several with commas between, or all; all but test-page if not said
+  --sheet KIND      large-print, tiles, base-board, cards, story, booklet, story-page, group-wall,
+                    helper-card, words, session, changes, roll, print-run, cut-list, pouch-guide,
+                    pack-list, labels, test-page, several with commas between, or all (all but
+                    booklet, story-page and test-page, which is also so if not said)
   --paper PAPER     A4, A3, A5 or Letter; the club's paper if not said
   --turn WAY        as-suits, portrait or landscape; as-suits if not said
   --ink INK         colour, grey or outline; colour if not said
@@ -112,6 +113,9 @@ Options:
 
   --missing         leave out tiles and cards that are in stock
   --one-file        one PDF for all sheets that the same people may see
+
+A story may help a child know what to expect, and promises nothing more: a large published trial
+found no clear effect on its main measure. The README says what research found.
 
 Example:
   daystrand print club.daystrand --session 2027-06-12 --for leaf --sheet tiles,story --to out

@@ -9,6 +9,7 @@ mod readers;
 mod roll;
 mod songs;
 mod sound;
+mod story;
 mod wall;
 
 use daystrand::layout::{InkChoice, Request, Sheet, SheetKind, Turn, lay_out, plan_code};
@@ -117,7 +118,7 @@ fn who_is_away_or_unknown_is_passed_over() {
         .sheets
         .iter()
         .filter(|s| s.participant == Some(club.participants[1].id));
-    assert_eq!(of_second.count(), 4, "each sheet once");
+    assert_eq!(of_second.count(), 6, "each sheet once");
     request.session = daystrand::model::ids::SessionId(99_999);
     assert!(lay_out(&club, &request).sheets.is_empty());
 }

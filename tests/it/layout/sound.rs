@@ -283,6 +283,8 @@ pub(super) const fn class_of(kind: SheetKind) -> Class {
         | SheetKind::BaseBoard
         | SheetKind::Cards
         | SheetKind::Story
+        | SheetKind::Booklet
+        | SheetKind::StoryPage
         | SheetKind::GroupWall
         | SheetKind::Words
         | SheetKind::PrintRun

@@ -30,7 +30,7 @@ fn found_in(club: &Club) -> Vec<String> {
     let mut found = Vec::new();
     for (voice, name, story) in stories(club) {
         let teller = Teller { voice, name: &name };
-        let sentences: Vec<_> = story.pages.iter().flat_map(|p| &p.sentences).collect();
+        let sentences: Vec<_> = story.sentences().map(str::to_owned).collect();
         for sentence in &sentences {
             for remark in look(sentence, &teller) {
                 found.push(format!(
@@ -79,7 +79,7 @@ fn stories_of_the_demo_club_raise_no_remark() {
 #[test]
 fn stories_of_the_demo_club_are_easy_to_read() {
     for (voice, name, story) in stories(&fixture::club()) {
-        let sentences: Vec<_> = story.pages.iter().flat_map(|p| &p.sentences).collect();
+        let sentences: Vec<_> = story.sentences().map(str::to_owned).collect();
         let counts = Counts::of(&sentences);
         let ease = counts.reading_ease().unwrap();
         assert!(ease >= 80.0, "{voice:?} {name} {counts:?}");
