@@ -145,13 +145,17 @@ pub fn draw_footer<A: Audience>(page: &mut PageWriter<A>, size: Size, footer: &F
     let m = EDGE;
     let top = size.h - footer_room(size);
     let at = Point::new(m, top + Length::mm(1.8));
-    let mut marks = check_bar(at, 1.0);
     let small = Style::regular(Length::pt(8.0));
     let bold = Style::bold(Length::pt(8.0));
     let width = size.w - m * 2;
-    let bar_words = Words::line(BAR_WORDS, &small, width);
     let below = at.y + Length::mm(2.2);
-    page.artifact(bar_words.left(Point::new(m, below), ink::SOFT));
+    let (mut marks, mut bar_words) = (Vec::new(), Words::default());
+    // Half of A5, in a booklet, is narrower than the bar.
+    if width >= BAR {
+        marks = check_bar(at, 1.0);
+        bar_words = Words::line(BAR_WORDS, &small, width);
+        page.artifact(bar_words.left(Point::new(m, below), ink::SOFT));
+    }
     let beside = if is_narrow(size) {
         width - bar_words.width() - Length::mm(4.0)
     } else {

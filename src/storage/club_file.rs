@@ -243,7 +243,7 @@ fn damaged(path: &Path, error: &serde_json::Error) -> FileError {
         .replace("unknown variant", "unknown word")
         .replace("invalid type: ", "")
         .replace("invalid value: ", "");
-    let what: String = what.chars().take(160).collect();
+    let what = shortened(&what);
     FileError::new(
         path,
         format!(
@@ -254,6 +254,17 @@ fn damaged(path: &Path, error: &serde_json::Error) -> FileError {
         ),
         "Nothing was changed; put that place right or open another copy.",
     )
+}
+
+/// At most so much of what is in the way as one reads: whole words of a long list.
+fn shortened(what: &str) -> String {
+    const MOST: usize = 160;
+    if what.chars().nth(MOST).is_none() {
+        return what.to_owned();
+    }
+    let kept: String = what.chars().take(MOST).collect();
+    let end = kept.rfind(", ").unwrap_or(kept.len());
+    format!("{} and others", &kept[..end])
 }
 
 /// The content of the file that holds a club: the same club always gives the same bytes.

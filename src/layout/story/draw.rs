@@ -14,6 +14,8 @@ use crate::story::{PageKind, Small, Story};
 use crate::text::Style;
 use crate::units::{Length, Point, Rect};
 
+/// Below a second language that nobody read through.
+const UNREAD: &str = "Second language: not yet checked by a reader.";
 /// Cards at the foot of a step's page.
 const REMINDERS: usize = 3;
 
@@ -24,11 +26,8 @@ pub(super) fn draw(
     leaf: &Leaf<'_>,
     (index, count): (usize, usize),
 ) -> Page {
-    let mut what = format!("Story, page {} of {count}", index + 1);
+    let what = format!("Story, page {} of {count}", index + 1);
     let name = format!("{what}: {}", leaf.page.heading);
-    if is_unread(story) {
-        what = format!("{what}. Second language: not yet checked by a reader");
-    }
     let mut page = PageWriter::new(m.size, name);
     draw_top(person, story, m, (index, count), &mut page);
     let source = leaf.page.step.filter(|_| leaf.first).map(Source::Step);
@@ -41,6 +40,12 @@ pub(super) fn draw(
     }
     if let Some(at) = reminder_place(leaf, m) {
         draw_reminder(desk, person, story, at, m, &mut page);
+    }
+    if is_unread(story) {
+        let style = Style::regular(Length::pt(10.0));
+        let words = Words::line(UNREAD, &style, m.body.w);
+        let at = Point::new(m.body.x, m.body.bottom() + Length::mm(1.0));
+        page.paragraph(None, words.left(at, ink::SOFT));
     }
     let footer = desk.footer(person, what);
     frame::draw_footer(&mut page, m.size, &footer);
