@@ -141,17 +141,17 @@ fn favourite(t: &Teller<'_>, step: &Step) -> Option<String> {
     shown.then(|| format!("{} is {words}.", named(&step.label)))
 }
 
-/// In plain terms for a child; for others about the minutes.
+/// In plain terms for a child; for others about the minutes. Said where it is long or short: the same
+/// sentence on every page would be read by nobody.
 fn how_long(t: &Teller<'_>, step: &Step) -> Option<String> {
-    let minutes = step.minutes.filter(|m| *m > 0)?;
+    let minutes = step.minutes.filter(|m| (1..=4).contains(m) || *m >= 10)?;
     if t.who.figure.age != Age::Child {
         let text = format!("It usually takes about {minutes} minutes.");
         return Some(t.speaker.say(&text)).filter(|_| minutes > 1);
     }
     let text = match minutes {
-        ..=5 => "It usually takes a short time.",
-        6..=12 => "It usually takes a little while.",
-        13..=20 => "It usually takes a while.",
+        ..=4 => "It usually takes a short time.",
+        ..=20 => "It usually takes a while.",
         _ => "It usually takes a long while.",
     };
     Some(text.to_owned())

@@ -44,7 +44,7 @@ pub(super) fn draw(
     if is_unread(story) {
         let style = Style::regular(Length::pt(10.0));
         let words = Words::line(UNREAD, &style, m.body.w);
-        let at = Point::new(m.body.x, m.body.bottom() + Length::mm(1.0));
+        let at = Point::new(m.body.x, m.body.bottom() + Length::mm(2.2));
         page.paragraph(None, words.left(at, ink::SOFT));
     }
     let footer = desk.footer(person, what);

@@ -45,7 +45,7 @@ pub(super) fn heading_of(page: &StoryPage, m: &Measures) -> Words {
 }
 
 /// How much smaller pictures and cards may get so that a page of the story stays one leaf.
-const SMALLER: [f64; 4] = [1.0, 0.85, 0.7, 0.6];
+const SMALLER: [f64; 6] = [1.0, 0.92, 0.85, 0.78, 0.7, 0.6];
 
 /// One page of the story on as many leaves as its sentences take. Pictures and cards get a little
 /// smaller where that keeps it on one leaf.
