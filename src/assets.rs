@@ -51,3 +51,8 @@ fn texts(folder: &str) -> Vec<(&'static str, &'static str)> {
     all.sort_unstable();
     all
 }
+
+/// How a story on a telephone looks.
+pub const PHONE_STYLE: &str = include_str!("../assets/phone/story.css");
+/// How it is gone through.
+pub const PHONE_SCRIPT: &str = include_str!("../assets/phone/story.js");

@@ -275,10 +275,11 @@ const INKS: [(&str, InkChoice); 3] = [
     ("outline", InkChoice::Outline),
 ];
 
-const FORMATS: [(&str, Format); 3] = [
+const FORMATS: [(&str, Format); 4] = [
     ("pdf", Format::Pdf),
     ("png", Format::Png),
     ("text", Format::Text),
+    ("html", Format::Html),
 ];
 
 /// The choice with this word, whatever its capitals.

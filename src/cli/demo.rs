@@ -72,7 +72,7 @@ fn write_sheets(
             ink: InkChoice::Colour,
             only_missing: false,
         },
-        formats: vec![Format::Pdf, Format::Text],
+        formats: vec![Format::Pdf, Format::Text, Format::Html],
         one_file: false,
         folder: folder.to_path_buf(),
     })
@@ -80,10 +80,11 @@ fn write_sheets(
 
 /// Kinds of sheets with how many files and pages there are of each.
 fn table(out: &mut dyn Write, written: &[Written]) {
-    let (texts, pdfs): (Vec<Written>, Vec<Written>) = written
-        .iter()
-        .cloned()
-        .partition(|w| w.format == Format::Text);
+    let of = |format: Format| {
+        let of_format = written.iter().filter(move |w| w.format == format);
+        of_format.cloned().collect::<Vec<Written>>()
+    };
+    let pdfs = of(Format::Pdf);
     let mut rows: Vec<(&str, usize, String)> = Vec::new();
     for kind in SheetKind::ALL {
         let (files, pages) = print::count(&pdfs, kind);
@@ -91,8 +92,14 @@ fn table(out: &mut dyn Write, written: &[Written]) {
             rows.push((kind.label(), files, pages.to_string()));
         }
     }
-    if !texts.is_empty() {
-        rows.push(("Story as plain text", texts.len(), "-".to_owned()));
+    for (format, label) in [
+        (Format::Text, "Story as plain text"),
+        (Format::Html, "Story for a telephone"),
+    ] {
+        let files = of(format).len();
+        if files > 0 {
+            rows.push((label, files, "-".to_owned()));
+        }
     }
     say(
         out,

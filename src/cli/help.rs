@@ -108,9 +108,8 @@ Options:
   --paper PAPER     A4, A3, A5 or Letter; the club's paper if not said
   --turn WAY        as-suits, portrait or landscape; as-suits if not said
   --ink INK         colour, grey or outline; colour if not said
-  --format FORMAT   pdf, png, text (the words of a story), several with commas between; pdf if not
-                    said
-
+  --format FORMAT   pdf, png, text (the words of a story), html (a story as one page for a
+                    telephone), several with commas between; pdf if not said
   --missing         leave out tiles and cards that are in stock
   --one-file        one PDF for all sheets that the same people may see
 

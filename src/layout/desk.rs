@@ -199,7 +199,7 @@ impl<'a> Desk<'a> {
 
     /// The same without a report. On a board that runs from right to left a drawing faces that way,
     /// where it may be mirrored.
-    fn drawn(&self, symbol: &SymbolId, person: &Person<'_>) -> Drawn {
+    pub fn drawn(&self, symbol: &SymbolId, person: &Person<'_>) -> Drawn {
         let variant = Variant {
             mirrored: person.who.manner.run == Run::RightToLeft,
             ..Variant::new(person.who.figure, self.ink())

@@ -51,6 +51,7 @@ mod story_page;
 mod strand;
 mod strips;
 mod tile_face;
+pub mod told;
 mod words;
 mod words_sheet;
 pub mod writer;

@@ -31,6 +31,7 @@ use crate::model::telling::{Depth, Pages};
 use teller::Teller;
 use voice::Speaker;
 
+pub use crate::model::ids::StepRef;
 pub use about::sentence;
 pub use page::{Line, PageKind, SecondShown, Small, Story, StoryPage};
 

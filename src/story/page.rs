@@ -35,6 +35,23 @@ impl Story {
     pub fn is_rewritten(&self) -> bool {
         self.pages.iter().any(StoryPage::is_rewritten)
     }
+
+    /// Whether pictures stand alone, without words.
+    pub fn is_bare(&self) -> bool {
+        self.depth == Depth::Pictures
+    }
+
+    /// Whether there is a second language that nobody read through.
+    pub fn is_unread(&self) -> bool {
+        let has = |p: &StoryPage| {
+            p.heading_second.is_some() || p.lines.iter().any(|l| l.second.is_some())
+        };
+        let unchecked = self
+            .second
+            .as_ref()
+            .is_some_and(|s| s.checked_by.is_empty());
+        unchecked && self.pages.iter().any(has)
+    }
 }
 
 /// What is said about the second language.
@@ -129,6 +146,8 @@ pub struct Line {
     pub card: Option<Card>,
     /// The step it tells of on a page of several.
     pub step: Option<StepRef>,
+    /// Whether that step is not today.
+    pub off: bool,
 }
 
 impl Line {
@@ -142,6 +161,7 @@ impl Line {
             stale: false,
             card: None,
             step: None,
+            off: false,
         }
     }
 

@@ -145,6 +145,7 @@ pub(super) fn parts(t: &Teller<'_>) -> Vec<StoryPage> {
 pub(super) fn step_line(step: &Step, text: String) -> Line {
     Line {
         step: Some(step.at),
+        off: step.state == StepState::NotToday,
         ..beside(card_of(step), Line::told(LineRef::Step(step.at), text))
     }
 }

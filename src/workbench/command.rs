@@ -157,11 +157,13 @@ pub enum Format {
     Png,
     /// The words only, for stories.
     Text,
+    /// One file to go through on a telephone, for stories.
+    Html,
 }
 
 impl Format {
     /// All of them, for lists.
-    pub const ALL: [Self; 3] = [Self::Pdf, Self::Png, Self::Text];
+    pub const ALL: [Self; 4] = [Self::Pdf, Self::Png, Self::Text, Self::Html];
 
     /// As typed on a command line.
     pub const fn word(self) -> &'static str {
@@ -169,7 +171,13 @@ impl Format {
             Self::Pdf => "pdf",
             Self::Png => "png",
             Self::Text => "text",
+            Self::Html => "html",
         }
+    }
+
+    /// Whether it is written for stories only.
+    pub const fn is_of_stories(self) -> bool {
+        matches!(self, Self::Text | Self::Html)
     }
 
     /// As shown to people.
@@ -178,6 +186,7 @@ impl Format {
             Self::Pdf => "PDF to print",
             Self::Png => "Pictures (PNG)",
             Self::Text => "Story as plain text",
+            Self::Html => "Story as one page for a telephone",
         }
     }
 }

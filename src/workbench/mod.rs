@@ -15,6 +15,7 @@ mod jobs;
 mod print;
 pub mod printing;
 pub mod table;
+pub mod telephone;
 pub mod view;
 
 use std::path::PathBuf;

@@ -6,6 +6,7 @@ use std::path::PathBuf;
 use std::sync::Arc;
 
 use super::command::Format;
+use super::telephone;
 use crate::check::privacy::{self, Facts};
 use crate::export::{pdf, png, text};
 use crate::layout::{self, Request, Sheet, SheetKind};
@@ -155,7 +156,7 @@ fn write_all(
         if report(step) == Go::Stop {
             return Err(End::Stopped);
         }
-        written.push(file.write(&mut folder, &about)?);
+        written.push(file.write(&mut folder, (order, &about))?);
     }
     Ok(())
 }
@@ -213,7 +214,7 @@ fn together(order: &Order, sheets: &[Sheet]) -> Vec<Sheet> {
 }
 
 /// All files of some sheets: one PDF a sheet or for all together, one picture a page, the words of a
-/// story.
+/// story, or a story for a telephone.
 fn files<'a>(sheets: &'a [Sheet], together: &'a [Sheet], formats: &[Format]) -> Vec<File<'a>> {
     let formats: BTreeSet<Format> = formats.iter().copied().collect();
     let mut files = Vec::new();
@@ -238,10 +239,10 @@ fn files<'a>(sheets: &'a [Sheet], together: &'a [Sheet], formats: &[Format]) -> 
                     files.push(file(sheet.file_stem.clone(), None));
                 }
                 Format::Pdf => {}
-                Format::Text if sheet.kind == SheetKind::Story => {
+                Format::Text | Format::Html if sheet.kind == SheetKind::Story => {
                     files.push(file(sheet.file_stem.clone(), None));
                 }
-                Format::Text => {}
+                Format::Text | Format::Html => {}
                 Format::Png => files.extend((0..sheet.pages.len()).map(|page| {
                     let stem = format!("{}-{}", sheet.file_stem, page + 1);
                     file(stem, Some(page))
@@ -258,6 +259,7 @@ const fn ending(format: Format) -> &'static str {
         Format::Pdf => "pdf",
         Format::Png => "png",
         Format::Text => "txt",
+        Format::Html => "html",
     }
 }
 
@@ -266,25 +268,31 @@ impl File<'_> {
         format!("{}.{}", self.stem, ending(self.format))
     }
 
-    fn write(&self, folder: &mut OutputFolder, about: &About) -> Result<Written, End> {
-        let bytes = self.bytes(about)?;
+    fn write(&self, folder: &mut OutputFolder, of: (&Order, &About)) -> Result<Written, End> {
+        let bytes = self.bytes(of)?;
         let path = folder.write(&self.stem, ending(self.format), &bytes)?;
         Ok(Written {
             kind: self.sheet.kind,
             participant: self.sheet.participant,
             format: self.format,
             path,
-            pages: self.page.map_or(self.sheet.pages.len(), |_| 1),
+            pages: match (self.page, self.format) {
+                (Some(_), _) | (None, Format::Html) => 1,
+                (None, _) => self.sheet.pages.len(),
+            },
         })
     }
 
-    fn bytes(&self, about: &About) -> Result<Vec<u8>, End> {
+    fn bytes(&self, (order, about): (&Order, &About)) -> Result<Vec<u8>, End> {
         let pages = &self.sheet.pages;
         match (self.format, self.page.and_then(|i| pages.get(i))) {
             (Format::Png, Some(page)) => {
                 png::png(page, PICTURE_DPI).map_err(|e| self.failed(&e.to_string()))
             }
             (Format::Text, _) => Ok(text::text(pages, false).into_bytes()),
+            (Format::Html, _) => telephone::file(&order.club, &order.request, self.sheet)
+                .map(String::into_bytes)
+                .ok_or_else(|| self.failed("the story is not there any more")),
             (Format::Pdf | Format::Png, _) => Ok(pdf::pdf(
                 pages,
                 &pdf::Meta {
@@ -300,7 +308,7 @@ impl File<'_> {
     fn failed(&self, why: &str) -> End {
         End::Failed {
             sentence: format!("“{}” was not written: {why}.", self.name()),
-            hint: "Choose PDF instead of pictures for this sheet.".to_owned(),
+            hint: "Choose PDF for this sheet instead.".to_owned(),
         }
     }
 }

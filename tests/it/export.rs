@@ -1,4 +1,6 @@
-//! Pages as PNG and as plain text.
+//! Pages as PNG and as plain text; stories as HTML.
+
+mod html;
 
 use daystrand::export::png::png;
 use daystrand::export::text::text;

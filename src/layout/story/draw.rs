@@ -41,7 +41,7 @@ pub(super) fn draw(
     if let Some(at) = reminder_place(leaf, m) {
         draw_reminder(desk, person, story, at, m, &mut page);
     }
-    if is_unread(story) {
+    if story.is_unread() {
         let style = Style::regular(Length::pt(10.0));
         let words = Words::line(UNREAD, &style, m.body.w);
         let at = Point::new(m.body.x, m.body.bottom() + Length::mm(2.2));
@@ -50,18 +50,6 @@ pub(super) fn draw(
     let footer = desk.footer(person, what);
     frame::draw_footer(&mut page, m.size, &footer);
     page.finish()
-}
-
-/// Whether there is a second language that nobody read through.
-fn is_unread(story: &Story) -> bool {
-    let has = story
-        .pages
-        .iter()
-        .any(|p| p.heading_second.is_some() || p.lines.iter().any(|l| l.second.is_some()));
-    has && story
-        .second
-        .as_ref()
-        .is_some_and(|s| s.checked_by.is_empty())
 }
 
 fn draw_heading(story: &Story, m: &Measures, leaf: &Leaf<'_>, page: &mut PageWriter<Everyone>) {

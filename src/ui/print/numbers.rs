@@ -108,7 +108,7 @@ fn files(view: &View<'_>, format: Format) -> usize {
         }
         Format::Pdf => view.sheets.len(),
         Format::Png => view.sheets.iter().map(|s| s.pages.len()).sum(),
-        Format::Text => view
+        Format::Text | Format::Html => view
             .sheets
             .iter()
             .filter(|s| s.kind == SheetKind::Story)
