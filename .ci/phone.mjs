@@ -8,6 +8,12 @@ import { pathToFileURL } from "node:url";
 
 const [what, from, to] = process.argv.slice(2);
 
+// A telephone held upright, and a small computer.
+const SIZES = {
+  phone: { width: 360, height: 740, hasTouch: true, isMobile: true },
+  desk: { width: 1280, height: 800 },
+};
+
 // A second language for everyone in the demo, as far as sentences that every story says. Nobody has
 // read it through, and the file says so.
 const ARABIC = {
@@ -18,17 +24,6 @@ const ARABIC = {
   "One tile comes off and a new tile goes on.": "تُرفع بطاقة وتوضع بطاقة جديدة.",
   "How it ends": "كيف ينتهي اليوم",
 };
-
-if (what === "translate") {
-  const club = JSON.parse(readFileSync(from, "utf8"));
-  const people = club.club?.participants ?? club.participants;
-  for (const [i, person] of people.entries()) {
-    person.story = { ...person.story, second: { language: "ar", first: i % 2 === 1, texts: ARABIC } };
-  }
-  writeFileSync(to, JSON.stringify(club));
-} else {
-  await judge(from, to);
-}
 
 async function judge(work, pictures) {
   const require = createRequire(join(work, "package.json"));
@@ -76,9 +71,7 @@ function need(what, name) {
   return what;
 }
 
-const SIZES = { phone: { width: 360, height: 740, hasTouch: true, isMobile: true }, desk: { width: 1280, height: 800 } };
-
-async function open({ browser, file, size, scheme, script = true, still = false }, faults) {
+async function open({ browser, file, size, scheme, script = true, still = false, letters }, faults) {
   const page = await browser.newPage();
   await page.setViewport({ deviceScaleFactor: 1, ...SIZES[size] });
   await page.setJavaScriptEnabled(script);
@@ -86,6 +79,11 @@ async function open({ browser, file, size, scheme, script = true, still = false 
     { name: "prefers-color-scheme", value: scheme },
     { name: "prefers-reduced-motion", value: still ? "reduce" : "no-preference" },
   ]);
+  if (letters) {
+    const session = await page.createCDPSession();
+    await session.send("Page.enable");
+    await session.send("Page.setFontSizes", { fontSizes: { standard: letters, fixed: letters } });
+  }
   const url = pathToFileURL(file).href;
   page.on("request", (r) => {
     if (r.url() !== url && !r.url().startsWith("data:")) faults.push(`asks for ${r.url()}`);
@@ -134,6 +132,8 @@ async function asAFamily(look) {
     return s;
   };
   await page.evaluate(axe);
+  // Every page in each size and each of the two colours; the rest would say the same again.
+  const thorough = (size === "phone") === (scheme === "light");
   const last = (await where(0, "at first")).count - 1;
 
   // By keys, each page before axe; focus goes along and is seen, and the page is told.
@@ -143,8 +143,10 @@ async function asAFamily(look) {
       check(s.focus === "H2" && s.ring, `page ${i + 1}: focus on ${s.focus}, seen: ${s.ring}`);
       check(s.said.includes(`Page ${i + 1} of`), `page ${i + 1} is told as “${s.said}”`);
     }
-    const found = await page.evaluate(() => window.axe.run({ resultTypes: ["violations"] }));
-    for (const v of found.violations) faults.push(`page ${i + 1}: axe: ${v.id}: ${v.help}: ${v.nodes[0].html}`);
+    if (thorough || i < 2 || i === last) {
+      const found = await page.evaluate(() => window.axe.run({ resultTypes: ["violations"] }));
+      for (const v of found.violations) faults.push(`page ${i + 1}: axe: ${v.id}: ${v.help}: ${v.nodes[0].html}`);
+    }
     await page.keyboard.press("ArrowRight");
   }
   await where(last, "arrow right at the end");
@@ -181,9 +183,7 @@ async function asAFamily(look) {
     }
   }
   await doneAndBack(page, check);
-  if (name === "whole" || name === "again" || name === "two") {
-    await page.screenshot({ path: join(pictures, `phone-${name}-${size}-${scheme}.png`) });
-  }
+  await page.screenshot({ path: join(pictures, `phone-${name}-${size}-${scheme}.png`) });
   await page.close();
   report(faults, `${name}, ${size}, ${scheme}`);
   return last + 1;
@@ -226,9 +226,9 @@ async function doneAndBack(page, check) {
 async function large({ browser, name, file, pictures }) {
   for (const size of ["phone", "desk"]) {
     const faults = [];
-    const page = await open({ browser, file, size, scheme: "light", still: true }, faults);
-    const session = await page.createCDPSession();
-    await session.send("Page.setFontSizes", { fontSizes: { standard: 32, fixed: 26 } });
+    const page = await open({ browser, file, size, scheme: "light", still: true, letters: 32 }, faults);
+    const set = await page.evaluate(() => getComputedStyle(document.documentElement).fontSize);
+    if (set !== "32px") faults.push(`letters are ${set}`);
     const { count } = await state(page);
     for (let i = 0; i < count; i++) {
       const s = await state(page);
@@ -267,6 +267,19 @@ async function withoutScript({ browser, name, file }) {
 function report(faults, where) {
   if (!faults.length) return;
   console.error(`${where}:\n  ${[...new Set(faults)].slice(0, 20).join("\n  ")}`);
-  process.exitCode = 1;
   throw new Error("a story for a telephone has faults");
+}
+
+if (what === "translate") {
+  const club = JSON.parse(readFileSync(from, "utf8"));
+  const people = club.club?.participants ?? club.participants;
+  for (const [i, person] of people.entries()) {
+    person.story = { ...person.story, second: { language: "ar", first: i % 2 === 1, texts: ARABIC } };
+  }
+  writeFileSync(to, JSON.stringify(club));
+} else {
+  await judge(from, to).catch((e) => {
+    console.error(e.message);
+    process.exitCode = 1;
+  });
 }

@@ -7,28 +7,24 @@
     const one = (what) => document.querySelector(what);
     const pages = [...document.querySelectorAll(".page")];
     const line = one("header .line"), beads = one(".beads"), main = one("main");
-    const nav = one("nav"), back = one(".back"), next = one(".next"), count = one(".count");
-    const live = one(".live"), finished = one(".finished");
-    const row = finished && finished.querySelector("ul");
+    const hold = one(".hold"), nav = one("nav"), back = one(".back"), next = one(".next"), count = one(".count");
+    const live = one(".live"), row = one(".finished ul");
     let at = 0;
 
     const say = (words) => { live.textContent = words; };
 
-    // The rope: a bead for each page, the peg where this one is.
+    // The rope: a bead for each page, the peg where this one is; with very many, the peg alone.
     function rope() {
-      const here = pages.map((_, i) => {
+      const last = Math.max(1, pages.length - 1);
+      beads.replaceChildren(...pages.map((_, i) => {
         const bead = document.createElement(i === at ? "b" : "i");
+        bead.style.left = `${100 * i / last}%`;
         if (i === at) bead.textContent = i + 1;
         else if (i < at) bead.className = "past";
         return bead;
-      });
-      beads.replaceChildren(...here);
-      line.classList.toggle("many", pages.length * 18 > line.clientWidth);
-      if (pages.length * 18 > line.clientWidth) {
-        beads.style.justifyContent = "flex-start";
-        const share = pages.length > 1 ? at / (pages.length - 1) : 0;
-        here[at].style.marginLeft = `calc((100% - 2.25rem) * ${share})`;
-      }
+      }));
+      const letter = parseFloat(getComputedStyle(root).fontSize);
+      line.classList.toggle("many", beads.clientWidth / last < letter * 0.95);
     }
 
     // Shows a page. Focus stays on the button that was pressed; from elsewhere it goes to the heading.
@@ -141,8 +137,7 @@
       holder.querySelector(".tile").dataset.gone = holder.dataset.gone;
       button.addEventListener("click", () => toggle(holder.dataset.step));
     });
-    if (finished) finished.hidden = false;
-    line.hidden = nav.hidden = false;
+    line.hidden = hold.hidden = false;
     root.classList.add("ready");
     show(0, false);
     addEventListener("resize", rope);

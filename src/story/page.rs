@@ -43,14 +43,11 @@ impl Story {
 
     /// Whether there is a second language that nobody read through.
     pub fn is_unread(&self) -> bool {
-        let has = |p: &StoryPage| {
-            p.heading_second.is_some() || p.lines.iter().any(|l| l.second.is_some())
-        };
         let unchecked = self
             .second
             .as_ref()
             .is_some_and(|s| s.checked_by.is_empty());
-        unchecked && self.pages.iter().any(has)
+        unchecked && self.pages.iter().any(StoryPage::is_in_second)
     }
 }
 
@@ -114,6 +111,11 @@ impl StoryPage {
     pub fn sentences(&self) -> impl Iterator<Item = &str> {
         let lines = self.lines.iter().map(|l| l.text.as_str());
         lines.filter(|s| !s.is_empty())
+    }
+
+    /// Whether anything on it is said in the second language too.
+    pub fn is_in_second(&self) -> bool {
+        self.heading_second.is_some() || self.lines.iter().any(|l| l.second.is_some())
     }
 
     /// Whether anything on it was changed by hand.

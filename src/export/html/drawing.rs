@@ -107,31 +107,53 @@ fn colour(Rgb(r, g, b): Rgb) -> String {
     }
 }
 
+/// A path in tenths of the canvas's unit, which is a fifth of a dot at the largest a telephone
+/// shows, each point from the one before, which takes half the room.
 fn data(path: &Path<[f32; 2]>) -> String {
     let mut out = String::new();
+    let (mut at, mut begun) = ([0; 2], [0; 2]);
     for seg in &path.segs {
         let (letter, points): (char, &[[f32; 2]]) = match seg {
             Seg::Move(p) => ('M', &[*p]),
-            Seg::Line(p) => ('L', &[*p]),
-            Seg::Cubic(a, b, p) => ('C', &[*a, *b, *p]),
-            Seg::Close => ('Z', &[]),
+            Seg::Line(p) => ('l', &[*p]),
+            Seg::Cubic(a, b, p) => ('c', &[*a, *b, *p]),
+            Seg::Close => ('z', &[]),
         };
         out.push(letter);
-        for (i, n) in points.iter().flatten().enumerate() {
-            let n = tenths(*n);
-            if i > 0 && !n.starts_with('-') {
-                out.push(' ');
+        let from = if letter == 'M' { [0; 2] } else { at };
+        for (i, point) in points.iter().enumerate() {
+            at = point.map(in_tenths);
+            for (axis, (to, from)) in at.iter().zip(from).enumerate() {
+                let number = of_tenths(to - from);
+                if i + axis > 0 && !number.starts_with('-') {
+                    out.push(' ');
+                }
+                out.push_str(&number);
             }
-            out.push_str(&n);
+        }
+        match seg {
+            Seg::Move(_) => begun = at,
+            Seg::Close => at = begun,
+            _ => {}
         }
     }
     out
 }
 
-/// A number to a tenth of the canvas's unit, which is a fifth of a dot at the largest a telephone
-/// shows.
 fn tenths(n: f32) -> String {
-    let n = (n * 10.0).round() / 10.0;
-    // No "-0".
-    format!("{}", n + 0.0)
+    of_tenths(in_tenths(n))
+}
+
+fn in_tenths(n: f32) -> i32 {
+    (n * 10.0).round() as i32
+}
+
+/// "12", "12.3", ".3".
+fn of_tenths(n: i32) -> String {
+    let sign = if n < 0 { "-" } else { "" };
+    match (n.abs() / 10, n.abs() % 10) {
+        (whole, 0) => format!("{sign}{whole}"),
+        (0, tenth) => format!("{sign}.{tenth}"),
+        (whole, tenth) => format!("{sign}{whole}.{tenth}"),
+    }
 }

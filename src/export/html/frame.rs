@@ -11,7 +11,7 @@ use super::markup::{attribute, direction, text, tongue};
 /// width, its thickness is not.
 const ROPE: &str = "M-2 50C14 42 22 60 38 52S66 42 78 51 94 54 102 48";
 /// The edge of the finished place, in the same way.
-const BOWL: &str = "M0 0Q50 44 100 0V100H0Z";
+const BOWL: &str = "M0 0Q50 150 100 0";
 
 /// Mark, title and rope.
 pub(super) fn header(out: &mut String, book: &Book) {
@@ -29,9 +29,6 @@ pub(super) fn header(out: &mut String, book: &Book) {
             out.push_str(&in_order(title, words, second.first));
         }
         _ => out.push_str(&title),
-    }
-    if story.is_unread() {
-        out.push_str("<p class=\"unread\">Second language: not yet checked by a reader</p>");
     }
     out.push_str("</div></div>\n");
     let _ = writeln!(
@@ -57,14 +54,19 @@ pub(super) fn rope() -> String {
     )
 }
 
-/// The finished place, the buttons, and what stands at the foot. All but the last are only there
-/// with the script.
-pub(super) fn footer(out: &mut String, book: &Book, has_steps: bool) {
-    out.push_str("<footer>\n");
+/// What stands at the foot of every printed page.
+pub(super) fn footer(out: &mut String, book: &Book) {
+    let foot = text(&book.foot);
+    let _ = writeln!(out, "<footer><p class=\"plan\">{foot}</p></footer>");
+}
+
+/// What is only there with the script: the finished place and the buttons.
+pub(super) fn hold(out: &mut String, book: &Book, has_steps: bool) {
+    out.push_str("<div class=\"hold\" hidden>\n");
     if has_steps {
         let _ = writeln!(
             out,
-            "<section class=\"finished\" aria-labelledby=\"finished\" hidden><svg class=\"bowl\" \
+            "<section class=\"finished\" aria-labelledby=\"finished\"><svg class=\"bowl\" \
              viewBox=\"0 0 100 100\" preserveAspectRatio=\"none\" aria-hidden=\"true\">\
              <path d=\"{BOWL}\"/></svg><h2 id=\"finished\">{}</h2><ul></ul></section>",
             text(&book.finished)
@@ -72,14 +74,13 @@ pub(super) fn footer(out: &mut String, book: &Book, has_steps: bool) {
     }
     let _ = writeln!(
         out,
-        "<nav aria-label=\"Pages\" hidden><button type=\"button\" class=\"go back\">{}Back\
+        "<nav aria-label=\"Pages\"><button type=\"button\" class=\"go back\">{}Back\
          </button><span class=\"count\"></span><button type=\"button\" class=\"go next\">Next{}\
-         </button></nav>\n<p class=\"live\" aria-live=\"polite\" data-finished=\"{}\" \
-         data-back=\"Taken back\"></p>\n<p class=\"plan\">{}</p>\n</footer>",
+         </button><p class=\"live\" aria-live=\"polite\" data-finished=\"{}\" \
+         data-back=\"Taken back\"></p></nav>\n</div>",
         arrow("M14 5 7 12l7 7"),
         arrow("M10 5l7 7-7 7"),
-        attribute(&book.finished),
-        text(&book.foot)
+        attribute(&book.finished)
     );
 }
 

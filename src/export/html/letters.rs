@@ -21,8 +21,8 @@ pub const LICENCE: &str = "Letters: cut down from Andika and, for Arabic script,
 
 /// Tables that other software than browsers reads.
 const FURTHER: [Tag; 1] = [Tag::new(b"Silt")];
-/// Copyright, licence, and where the licence is: what stays of a font's words.
-const NAMES: [u16; 3] = [0, 13, 14];
+/// Copyright and where the licence is: what stays of a font's words.
+const NAMES: [u16; 2] = [0, 14];
 /// English of the United States, the language of these names.
 const NAMES_IN: u16 = 0x0409;
 

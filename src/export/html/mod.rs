@@ -63,7 +63,8 @@ pub fn html(book: &Book) -> String {
     drawing::write_all(&mut body, book, pictures.values().copied());
     frame::header(&mut body, book);
     pages.write(&mut body);
-    frame::footer(&mut body, book, pages.has_steps());
+    frame::footer(&mut body, book);
+    frame::hold(&mut body, book, pages.has_steps());
     let style = format!("{}{}", letters::faces(&body), assets::PHONE_STYLE);
     let script = assets::PHONE_SCRIPT;
     let mut out = String::with_capacity(body.len() + style.len() + script.len() + 2048);

@@ -77,7 +77,11 @@ impl<'a> Pages<'a> {
         self.day(out, &page.small);
         self.cards(out, page);
         out.push_str(step.as_ref().map_or("", |s| s.button.as_str()));
-        out.push_str("</div>\n</section>\n");
+        out.push_str("</div>\n");
+        if self.story.is_unread() && page.is_in_second() {
+            out.push_str("<p class=\"unread\">Second language: not yet checked by a reader</p>\n");
+        }
+        out.push_str("</section>\n");
     }
 
     /// Where pictures stand alone, the words above them are only heard.
