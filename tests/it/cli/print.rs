@@ -55,11 +55,14 @@ fn every_sheet_and_kind_of_file() {
         "--sheet",
         "story,cards",
         "--format",
-        "text,pdf",
+        "text,pdf,html",
     ];
     let files = printed(&words);
     assert_eq!(files.iter().filter(|f| f.ends_with(".pdf")).count(), 2);
     assert_eq!(files.iter().filter(|f| f.ends_with(".txt")).count(), 1);
+    let html: Vec<_> = files.iter().filter(|f| f.ends_with(".html")).collect();
+    assert_eq!(html.len(), 1, "of the story alone: {html:?}");
+    assert!(html[0].ends_with("2027-06-12-kite-story.html"));
 }
 
 #[test]

@@ -400,5 +400,6 @@ fn its_letters_are_those_of_the_story_and_set_as_by_the_whole_font() {
         2,
         "no Arabic letters where there are none"
     );
-    assert!(english.len() < 400_000, "{} bytes", english.len());
+    // Nearly all of it drawings.
+    assert!(english.len() < 600_000, "{} bytes", english.len());
 }

@@ -104,7 +104,7 @@ fn each_kind_of_file_is_what_it_says() {
     choose_print(&mut bench, |p| {
         p.participants = Some(vec![leaf]);
         p.kinds = vec![SheetKind::Story, SheetKind::Cards];
-        p.formats = vec![Format::Text, Format::Pdf, Format::Pdf];
+        p.formats = vec![Format::Html, Format::Text, Format::Pdf, Format::Pdf];
     });
     quietly(&mut bench, Command::WriteSheets(dir.path().to_path_buf()));
     wait(&mut bench);
@@ -133,6 +133,9 @@ fn each_kind_of_file_is_what_it_says() {
     assert!(read(of(".png")[0]).starts_with(b"\x89PNG\r\n\x1a\n"));
     let story = String::from_utf8(read(of(".txt")[0])).unwrap();
     assert!(story.contains("Drum") && story.contains("Noor"), "{story}");
+    assert_eq!(of(".html").len(), 1, "of the story, not of cards");
+    let page = String::from_utf8(read(of(".html")[0])).unwrap();
+    assert!(page.starts_with("<!DOCTYPE html>") && page.contains("Drum"));
 }
 
 #[test]
