@@ -46,10 +46,10 @@ pub fn faces(markup: &str) -> String {
         let Some(bytes) = subset(font, &used) else {
             continue;
         };
-        let _ = write!(
+        let _ = writeln!(
             out,
             "@font-face{{font-family:\"{family}\";font-weight:{weight};{more}\
-             src:url(data:font/ttf;base64,{}) format(\"truetype\")}}\n",
+             src:url(data:font/ttf;base64,{}) format(\"truetype\")}}",
             STANDARD.encode(bytes)
         );
     }
