@@ -209,6 +209,7 @@ impl App {
             _ => {
                 self.state.boards.group = false;
                 self.state.boards.tray.focus_search = true;
+                self.late.push(Command::ShowStory(false));
                 self.late.push(Command::Show(Place::Boards));
             }
         }

@@ -9,6 +9,7 @@ use egui::{
     Color32, Context, CornerRadius, FontFamily, FontId, Id, Shadow, Stroke, TextStyle, Vec2,
 };
 
+use crate::assets;
 use crate::units::colour::Rgb;
 use crate::workbench::command::Theme as Chosen;
 
@@ -319,14 +320,10 @@ pub fn install(ctx: &Context, theme: Theme) {
 pub fn load_fonts(ctx: &Context) {
     let mut fonts = FontDefinitions::default();
     for (name, bytes) in [
-        (
-            "andika",
-            &include_bytes!("../../assets/fonts/Andika-Regular.ttf")[..],
-        ),
-        (
-            "andika-bold",
-            &include_bytes!("../../assets/fonts/Andika-Bold.ttf")[..],
-        ),
+        ("andika", assets::ANDIKA_REGULAR),
+        ("andika-bold", assets::ANDIKA_BOLD),
+        // Letters that Andika has not: Arabic, for typing a story in a second language.
+        ("harmattan", assets::HARMATTAN_REGULAR),
     ] {
         let data = Arc::new(FontData::from_static(bytes));
         fonts.font_data.insert(name.to_owned(), data);
@@ -337,7 +334,7 @@ pub fn load_fonts(ctx: &Context) {
         .cloned()
         .unwrap_or_default();
     let family = |first: &str| {
-        let mut all = vec![first.to_owned()];
+        let mut all = vec![first.to_owned(), "harmattan".to_owned()];
         all.extend(rest.iter().cloned());
         all
     };

@@ -18,6 +18,8 @@ pub(super) struct Choice {
     pub session: Option<SessionId>,
     pub participant: Option<ParticipantId>,
     pub step: Option<StepRef>,
+    /// Whether Boards shows the story rather than the board.
+    pub story: bool,
     session_at: usize,
     participant_at: usize,
     step_at: usize,
@@ -76,6 +78,7 @@ impl Choice {
                 self.session = Some(session);
                 self.participant = Some(who);
                 self.step = None;
+                self.story = false;
             }
             Spot::Story(session, who, page) => {
                 self.place = Place::Boards;
@@ -91,6 +94,7 @@ impl Choice {
                 self.session = Some(session);
                 self.participant = Some(who);
                 self.step = Some(step);
+                self.story = false;
             }
         }
     }

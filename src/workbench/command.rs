@@ -67,6 +67,8 @@ pub enum Command {
     ChooseParticipant(ParticipantId),
     /// Chooses a step of the board, or none.
     ChooseStep(Option<StepRef>),
+    /// Shows the story of the participant at Boards, or the board.
+    ShowStory(bool),
     /// Goes to where a finding points: its place, session, participant and step.
     GoTo(Spot),
     /// A club without people and sessions, after asking about unsaved changes.

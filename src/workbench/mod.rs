@@ -2,7 +2,7 @@
 //! sheets follow, a view goes out. The window, the command line and the tests are its drivers.
 //!
 //! Here: the workbench and how each command is carried out. `choice` keeps what is chosen,
-//! `derived` what follows from the club, `files` opens and saves, `print` and `jobs` write sheets
+//! `derived` what follows from the club, `story` a told story while it is shown, `files` opens and saves, `print` and `jobs` write sheets
 //! in the background, `printing` is what they do, `table` is people for a spreadsheet.
 
 mod choice;
@@ -14,6 +14,7 @@ mod files;
 mod jobs;
 mod print;
 pub mod printing;
+pub mod story;
 pub mod table;
 pub mod telephone;
 pub mod view;
@@ -32,6 +33,7 @@ use command::{Command, Effect, Notice, Place, PrintChoice};
 use derived::Derived;
 use files::{ClubFile, Next, Standing};
 use jobs::Jobs;
+use story::Telling;
 use table::TakenIn;
 use view::View;
 
@@ -47,6 +49,7 @@ pub struct Workbench {
     last_revision: u64,
     choice: Choice,
     derived: Derived,
+    telling: Telling,
     print: PrintChoice,
     file: Option<ClubFile>,
     question: Option<Standing>,
@@ -70,6 +73,7 @@ impl Workbench {
             last_revision: 0,
             choice: Choice::default(),
             derived: Derived::default(),
+            telling: Telling::default(),
             print,
             file: None,
             question: None,
@@ -120,6 +124,7 @@ impl Workbench {
             Command::ChooseSession(id) => self.choice.session = Some(id),
             Command::ChooseParticipant(id) => self.choice.participant = Some(id),
             Command::ChooseStep(step) => self.choice.step = step,
+            Command::ShowStory(shown) => self.choice.story = shown,
             Command::GoTo(spot) => self.choice.go_to(spot),
             Command::New => self.ask_first(Next::New, effects),
             Command::Demo => self.ask_first(Next::Demo, effects),
@@ -214,6 +219,7 @@ impl Workbench {
         self.file = file;
         self.taken_in = None;
         self.derived.clear();
+        self.telling.drop_it();
         let club = self.history.club();
         self.choice = Choice::for_club(club, self.today, place);
         self.print = PrintChoice::usual(club.rules.paper);
@@ -237,6 +243,26 @@ impl Workbench {
         }
         self.derived
             .follow_sheets(club, self.choice.place, &self.print);
+        self.follow_story(revision);
+    }
+
+    /// Tells the chosen participant's story while it is shown.
+    fn follow_story(&mut self, revision: u64) {
+        let club = self.history.club();
+        let shown = self.choice.story && self.choice.place == Place::Boards;
+        let whose = || {
+            let who = self.choice.participant?;
+            let person = club.participant(who)?;
+            let board = self.derived.board(who)?;
+            Some((self.choice.session_of(club)?, (person.as_ref(), board)))
+        };
+        match shown.then(whose).flatten() {
+            Some((session, person)) => {
+                let club = (club.as_ref(), revision);
+                self.telling.follow(club, session, person, &self.print);
+            }
+            None => self.telling.drop_it(),
+        }
     }
 
     /// The club as it is now.
@@ -255,6 +281,8 @@ impl Workbench {
             participant: participant.map(AsRef::as_ref),
             boards: self.derived.boards(),
             step: self.choice.step,
+            story_shown: self.choice.story,
+            story: self.telling.told(),
             place: self.choice.place,
             findings: self.derived.findings(),
             undo: self.history.undo_label(),

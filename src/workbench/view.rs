@@ -6,6 +6,7 @@ use std::sync::Arc;
 use jiff::civil::Date;
 
 use super::command::{Notice, Place, PrintChoice, Question, Theme};
+use super::story::ToldStory;
 use super::table::TakenIn;
 use crate::layout::{Counts, Sheet};
 use crate::model::board::Board;
@@ -30,6 +31,10 @@ pub struct View<'a> {
     pub boards: &'a [(ParticipantId, Arc<Board>)],
     /// The chosen step of the chosen participant's board.
     pub step: Option<StepRef>,
+    /// Whether Boards shows the story of the participant rather than the board.
+    pub story_shown: bool,
+    /// That story; none while it is not shown.
+    pub story: Option<&'a ToldStory>,
     /// Where we are.
     pub place: Place,
     /// What should be looked at, most serious first, for the chosen session and the club.

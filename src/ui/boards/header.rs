@@ -96,7 +96,7 @@ fn name(ui: &Ui, desk: &Desk<'_>, person: &Participant, text: Rect) -> f32 {
         let n = b.steps.len();
         format!("{n} step{}, {}", if n == 1 { "" } else { "s" }, differs(b))
     });
-    let name = possessive(&person.name);
+    let name = possessive(&person.name, "board");
     let (bold, regular) = (theme::bold(24.0), theme::regular(15.0));
     let p = ui.painter();
     let a = words::line(p, upper, Align2::LEFT_CENTER, &name, bold, t.col.ink);
@@ -115,11 +115,11 @@ fn wet(desk: &Desk<'_>) -> bool {
 }
 
 /// "Noor's board", with a typographer's apostrophe.
-fn possessive(name: &str) -> String {
+pub fn possessive(name: &str, what: &str) -> String {
     if name.ends_with('s') {
-        format!("{name}’ board")
+        format!("{name}’ {what}")
     } else {
-        format!("{name}’s board")
+        format!("{name}’s {what}")
     }
 }
 
@@ -134,7 +134,7 @@ fn chosen(desk: &Desk<'_>) -> Option<Step> {
 }
 
 /// An undo or redo button that ends at `right`; gives its left edge.
-fn undo_button(
+pub fn undo_button(
     ui: &mut Ui,
     desk: &mut Desk<'_>,
     action: Action,

@@ -1,5 +1,5 @@
-//! The place Boards: participants at the side, one board on the strand, symbols below; or all
-//! boards at once.
+//! The place Boards: participants at the side, one board on the strand, symbols below; or the story
+//! of that participant; or all boards at once.
 
 mod asks;
 pub mod card;
@@ -12,6 +12,7 @@ pub mod held;
 mod line;
 mod slips;
 pub mod sort;
+mod story;
 mod who;
 
 use egui::{Rect, Ui, pos2, vec2};
@@ -26,6 +27,7 @@ use crate::model::board::Board;
 use crate::model::edit::BoardEdit;
 use crate::model::hand::Content;
 use crate::model::ids::{ParticipantId, StepRef};
+use crate::model::rewriting::PageRef;
 
 /// Below this width the participants show their marks alone.
 const NARROW: f32 = 980.0;
@@ -49,6 +51,8 @@ pub struct BoardsState {
     pub offer: Option<StepRef>,
     /// The step whose words are being changed.
     pub relabel: Option<StepRef>,
+    /// What the story side remembers.
+    story: story::StoryState,
     /// What is looked for in the list at the side.
     pub find: Find,
     /// Whose row the list at the side last followed.
@@ -69,6 +73,12 @@ impl BoardsState {
             self.rope = None;
         }
         &self.rope.get_or_insert_with(|| (*grid, grid.rope())).1
+    }
+
+    /// Reads a page of the chosen participant's story; `Command::ShowStory` shows that side.
+    pub fn select_page(&mut self, page: PageRef) {
+        self.group = false;
+        self.story.select(page);
     }
 
     /// Another participant, or a step that is gone, ends what was begun on a step.
@@ -133,7 +143,12 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut BoardsState, rect: Rec
     let left = Rect::from_min_size(rect.min, vec2(side, rect.height()));
     let main = Rect::from_min_max(pos2(left.right() + 18.0, rect.top()), rect.max);
     within(ui, "who", left, |ui| who::show(ui, desk, state, left));
-
+    if desk.view.story_shown {
+        within(ui, "story", main, |ui| {
+            story::show(ui, desk, &mut state.story, main)
+        });
+        return;
+    }
     let head = Rect::from_min_size(main.min, vec2(main.width(), 48.0));
     let tray_height = if short { 92.0 } else { 124.0 };
     let tray = Rect::from_min_max(pos2(main.left(), main.bottom() - tray_height), main.max);

@@ -13,8 +13,9 @@ use crate::ui::desk::Desk;
 use crate::ui::icons::Icon;
 use crate::ui::regions;
 use crate::ui::theme;
-use crate::ui::widgets::button::Button;
+use crate::ui::widgets::button::{Button, Weight};
 use crate::ui::widgets::card::{Lie, here, plate, tile};
+use crate::ui::widgets::choose::segments;
 use crate::ui::widgets::{focus_ring, words};
 use crate::workbench::command::Command;
 
@@ -36,7 +37,9 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut BoardsState, rect: Rec
     if b.show_at(ui, top).clicked() {
         desk.actions.push(Action::Group);
     }
-    let list = Rect::from_min_max(pos2(rect.left(), top.bottom() + 10.0), rect.max);
+    let sides = top.translate(vec2(0.0, theme::CONTROL + 8.0));
+    switch(ui, desk, sides, narrow);
+    let list = Rect::from_min_max(pos2(rect.left(), sides.bottom() + 10.0), rect.max);
     let boards = desk.view.boards;
     let id = Id::unique("find-board");
     let list = if narrow {
@@ -104,6 +107,24 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut BoardsState, rect: Rec
             4,
         );
         ui.painter().galley(list.min + vec2(4.0, 8.0), g, soft);
+    }
+}
+
+/// Board or story; in a narrow window one button for the story.
+fn switch(ui: &mut Ui, desk: &mut Desk<'_>, rect: Rect, narrow: bool) {
+    let story = desk.view.story_shown;
+    if narrow {
+        let b = Button::new("story-side", "Story").weight(Weight::Chosen(story));
+        desk.regions.add(rect, Id::unique(("button", "story-side")));
+        if b.show_at(ui, rect).clicked() {
+            desk.ask(Command::ShowStory(!story));
+        }
+        return;
+    }
+    let now = usize::from(story);
+    desk.regions.add(rect, Id::unique(("board-side", now)));
+    if let Some(i) = segments(ui, "board-side", rect, &["Board", "Story"], now) {
+        desk.ask(Command::ShowStory(i == 1));
     }
 }
 

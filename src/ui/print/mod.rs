@@ -19,7 +19,7 @@ use super::find::Find;
 use super::theme;
 use super::widgets::choose::segments;
 use super::widgets::within;
-pub use preview::Pages;
+pub use preview::{Pages, paint};
 
 /// Which side is shown.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]

@@ -16,6 +16,7 @@ use crate::ui::theme;
 use crate::ui::widgets::button::Button;
 use crate::ui::widgets::card::well;
 use crate::ui::widgets::{focus_ring, words};
+use crate::units;
 use crate::workbench::view::View;
 
 /// Logical pixels in an inch: what the toolkit takes as true size.
@@ -56,13 +57,19 @@ impl Zoom {
 }
 
 /// Pages painted lately.
-#[derive(Default)]
 pub struct Pages {
     kept: Vec<(PageKey, TextureHandle)>,
+    most: usize,
 }
 
-/// Which sheets, page, width in pixels.
-type PageKey = (u64, usize, u32);
+/// Which sheets, page, part of the page, width in pixels.
+pub type PageKey = (u64, usize, usize, u32);
+
+impl Default for Pages {
+    fn default() -> Self {
+        Self::keeping(KEPT)
+    }
+}
 
 impl Pages {
     /// Forgets all, because something else is printed now.
@@ -70,18 +77,38 @@ impl Pages {
         self.kept.clear();
     }
 
-    fn get(&mut self, ctx: &Context, key: PageKey, page: &Page) -> Option<TextureHandle> {
+    /// Keeping so many.
+    pub const fn keeping(most: usize) -> Self {
+        Self {
+            kept: Vec::new(),
+            most,
+        }
+    }
+
+    /// A whole page.
+    pub fn get(&mut self, ctx: &Context, key: PageKey, page: &Page) -> Option<TextureHandle> {
+        let whole = units::Rect::new(units::Point::default(), page.size);
+        self.part(ctx, key, page, whole)
+    }
+
+    /// A part of a page.
+    pub fn part(
+        &mut self,
+        ctx: &Context,
+        key: PageKey,
+        page: &Page,
+        part: units::Rect,
+    ) -> Option<TextureHandle> {
         if let Some(i) = self.kept.iter().position(|(k, _)| *k == key) {
             let hit = self.kept.remove(i);
             self.kept.push(hit);
         } else {
-            let whole = crate::units::Rect::new(crate::units::Point::default(), page.size);
-            let image = raster::paint_part(page, whole, key.2).ok()?;
+            let image = raster::paint_part(page, part, key.3).ok()?;
             let size = [image.width() as usize, image.height() as usize];
             let colours = ColorImage::from_rgba_unmultiplied(size, image.as_raw());
             let texture =
                 ctx.load_texture(format!("page {key:?}"), colours, TextureOptions::LINEAR);
-            if self.kept.len() >= KEPT {
+            if self.kept.len() >= self.most {
                 drop(self.kept.remove(0));
             }
             self.kept.push((key, texture));
@@ -229,7 +256,7 @@ fn page(
     let size = vec2(width, width * h / w);
     let scale = ui.ctx().pixels_per_point();
     let px = ((width * scale).round() as u32).clamp(16, WIDEST);
-    let key = (desk.view.times_laid, state.page, px);
+    let key = (desk.view.times_laid, state.page, 0, px);
     let Some(texture) = state.pages.get(ui.ctx(), key, page) else {
         return;
     };
@@ -252,7 +279,8 @@ fn page(
         });
 }
 
-fn paint(ui: &Ui, place: Rect, texture: &TextureHandle) {
+/// A page on the desk: paper with a soft shadow.
+pub fn paint(ui: &Ui, place: Rect, texture: &TextureHandle) {
     let t = theme::of(ui.ctx());
     let p = ui.painter();
     let square = CornerRadius::same(1);

@@ -2,8 +2,8 @@
 //! drops it. There is one draft at a time, kept outside the toolkit.
 
 use egui::{
-    Align2, Color32, CornerRadius, Frame, Id, Key, Margin, Rect, Response, Stroke, StrokeKind,
-    TextEdit, Ui, UiBuilder, vec2,
+    Align2, Color32, CornerRadius, Frame, Id, Key, Margin, Modifiers, Rect, Response, Stroke,
+    StrokeKind, TextEdit, Ui, UiBuilder, vec2,
 };
 
 use super::keyboard_led;
@@ -44,6 +44,8 @@ pub struct Field<'a> {
     unit: &'a str,
     rows: usize,
     centred: bool,
+    wraps: bool,
+    flush_right: bool,
     inset: f32,
 }
 
@@ -58,6 +60,8 @@ impl<'a> Field<'a> {
             unit: "",
             rows: 1,
             centred: false,
+            wraps: false,
+            flush_right: false,
             inset: 0.0,
         }
     }
@@ -86,6 +90,30 @@ impl<'a> Field<'a> {
         self
     }
 
+    /// For a sentence: long words go on in the next line, and Enter still enters.
+    pub const fn wraps(mut self) -> Self {
+        self.wraps = true;
+        self
+    }
+
+    /// With its words at the right, for what runs from right to left.
+    pub const fn flush_right(mut self, flush: bool) -> Self {
+        self.flush_right = flush;
+        self
+    }
+
+    /// How high a field that wraps must be for what is in it now.
+    pub fn wrapped_height(&self, ui: &Ui, drafts: &Drafts, width: f32) -> f32 {
+        let text = drafts.typed(self.id).unwrap_or(self.value);
+        let text = if text.is_empty() { self.hint } else { text };
+        let font = theme::regular(16.0);
+        let room = width - 24.0;
+        let g = ui
+            .painter()
+            .layout(text.to_owned(), font, Color32::PLACEHOLDER, room);
+        (g.size().y + 20.0).ceil().max(theme::CONTROL)
+    }
+
     /// Shows it where the layout stands; gives the new value once, when it was entered.
     pub fn show(self, ui: &mut Ui, drafts: &mut Drafts, width: f32) -> Option<String> {
         let height = if self.rows > 1 {
@@ -106,6 +134,10 @@ impl<'a> Field<'a> {
             self.value.to_owned()
         };
         let r = edit(ui, &self, rect, &mut text);
+        let enters = self.wraps && r.has_focus();
+        if enters && ui.input_mut(|i| i.consume_key(Modifiers::NONE, Key::Enter)) {
+            r.surrender_focus();
+        }
         if r.has_focus() {
             if !had {
                 *drafts = Drafts {
@@ -152,12 +184,15 @@ fn edit(ui: &mut Ui, f: &Field<'_>, rect: Rect, text: &mut String) -> Response {
     );
     let mut child = ui.new_child(UiBuilder::new().max_rect(inner));
     child.set_clip_rect(inner.intersect(ui.clip_rect()));
-    let edit = if f.rows > 1 {
+    let edit = if f.wraps {
+        TextEdit::multiline(text).return_key(None)
+    } else if f.rows > 1 {
         TextEdit::multiline(text)
     } else {
         TextEdit::singleline(text)
     };
     let align = match (f.rows > 1, f.centred) {
+        _ if f.flush_right => Align2::RIGHT_CENTER,
         (true, _) => Align2::LEFT_TOP,
         (false, true) => Align2::CENTER_CENTER,
         (false, false) => Align2::LEFT_CENTER,

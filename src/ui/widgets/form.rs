@@ -3,7 +3,7 @@
 use egui::{Align, CornerRadius, Layout, Rect, StrokeKind, Ui, UiBuilder, vec2};
 
 use super::words;
-use crate::ui::theme;
+use crate::ui::{icons, theme};
 
 /// A control under its name, in a block of a width and height.
 pub fn block<R>(
@@ -58,6 +58,29 @@ pub fn sheet<R>(ui: &mut Ui, add: impl FnOnce(&mut Ui) -> R) -> R {
             add(ui)
         })
         .inner
+}
+
+/// A slip of paper with something to say, as high as what is in it.
+pub fn slip<R>(ui: &mut Ui, add: impl FnOnce(&mut Ui) -> R) -> R {
+    let t = theme::of(ui.ctx());
+    egui::Frame::new()
+        .fill(t.col.panel)
+        .stroke(t.edge())
+        .corner_radius(CornerRadius::same(theme::R_CONTROL))
+        .inner_margin(egui::Margin::symmetric(14, 8))
+        .show(ui, |ui| {
+            ui.set_min_width(ui.available_width());
+            add(ui)
+        })
+        .inner
+}
+
+/// A dashed frame: something that is put aside.
+pub fn dashed(ui: &Ui, rect: Rect) {
+    let t = theme::of(ui.ctx());
+    let line = egui::Stroke::new(t.line(), t.col.down_line);
+    let radius = f32::from(theme::R_CONTROL);
+    icons::dashed_rect(ui.painter(), rect.shrink(1.0), radius, line, 7.0, 5.0);
 }
 
 /// A child area that scrolls upwards and downwards.
