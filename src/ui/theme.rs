@@ -4,7 +4,7 @@
 
 use std::sync::Arc;
 
-use egui::epaint::text::{FontData, FontDefinitions};
+use egui::epaint::text::{FontData, FontDefinitions, FontTweak};
 use egui::{
     Color32, Context, CornerRadius, FontFamily, FontId, Id, Shadow, Stroke, TextStyle, Vec2,
 };
@@ -319,13 +319,18 @@ pub fn install(ctx: &Context, theme: Theme) {
 /// Loads the bundled faces; once, before the first frame.
 pub fn load_fonts(ctx: &Context) {
     let mut fonts = FontDefinitions::default();
-    for (name, bytes) in [
-        ("andika", assets::ANDIKA_REGULAR),
-        ("andika-bold", assets::ANDIKA_BOLD),
-        // Letters that Andika has not: Arabic, for typing a story in a second language.
-        ("harmattan", assets::HARMATTAN_REGULAR),
+    for (name, bytes, scale) in [
+        ("andika", assets::ANDIKA_REGULAR, 1.0),
+        ("andika-bold", assets::ANDIKA_BOLD, 1.0),
+        // Letters that Andika has not: Arabic, for typing a story in a second language. They are
+        // small on their body.
+        ("harmattan", assets::HARMATTAN_REGULAR, 1.35),
     ] {
-        let data = Arc::new(FontData::from_static(bytes));
+        let tweak = FontTweak {
+            scale,
+            ..FontTweak::default()
+        };
+        let data = Arc::new(FontData::from_static(bytes).tweak(tweak));
         fonts.font_data.insert(name.to_owned(), data);
     }
     let rest = fonts

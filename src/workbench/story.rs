@@ -1,6 +1,8 @@
 //! The story of the chosen participant, told, measured and laid out: only while it is shown, and
 //! anew only when what it follows from has changed.
 
+use jiff::civil::Date;
+
 use super::command::PrintChoice;
 use super::derived;
 use crate::layout::{self, InkChoice, SheetKind};
@@ -11,6 +13,7 @@ use crate::model::people::Participant;
 use crate::model::rewriting::PageRef;
 use crate::model::session::Session;
 use crate::page::{Page, Source};
+use crate::plan::since::since;
 use crate::story::against::{self, Mismatch};
 use crate::story::measure::{
     Balance, Counts, Kind, Remark, Teller, TwoWords, look, sentences, two_words,
@@ -32,6 +35,8 @@ pub struct ToldStory {
     pub each: Vec<PageMeasures>,
     /// The same thing called by two words.
     pub two_words: Vec<TwoWords>,
+    /// What differs from the last session they came to; none for someone who comes first.
+    pub last_time: Option<LastTime>,
     /// Its pages on paper.
     pub leaves: Vec<Page>,
     /// For each page of the story, the first and the last of its leaves.
@@ -51,6 +56,37 @@ impl ToldStory {
     pub fn page_of(&self, leaf: usize) -> Option<usize> {
         let mut places = self.places.iter();
         places.position(|(first, last)| (*first..=*last).contains(&leaf))
+    }
+}
+
+/// What differs from the session a participant came to last.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct LastTime {
+    /// What that session is called.
+    pub title: String,
+    /// Its day.
+    pub date: Date,
+    /// What was not there then, in words.
+    pub new: Vec<String>,
+    /// What was.
+    pub same: Vec<String>,
+    /// What was there then and is not now.
+    pub gone: Vec<String>,
+}
+
+impl LastTime {
+    fn of(club: &Club, session: &Session, board: &Board) -> Option<Self> {
+        let since = since(club, session, board)?;
+        let mut new = since.new;
+        new.extend(since.other_place.then(|| "the place".to_owned()));
+        new.extend(since.other_start.then(|| "the time it begins".to_owned()));
+        Some(Self {
+            title: since.last.title.trim().to_owned(),
+            date: since.last.date,
+            new,
+            same: since.same,
+            gone: since.gone,
+        })
     }
 }
 
@@ -146,6 +182,7 @@ impl Telling {
         let each = story.pages.iter().map(|p| measured(&story, p, &teller));
         self.told = Some(ToldStory {
             who: who.id,
+            last_time: LastTime::of(club, session, board),
             mismatches: against::look(club, &story, board),
             measures: Measures::of(&all, &teller),
             each: each.collect(),

@@ -12,6 +12,7 @@ mod places;
 mod season;
 mod songs;
 mod sort;
+mod story;
 
 use daystrand::ui::app::App;
 use daystrand::workbench::Workbench;

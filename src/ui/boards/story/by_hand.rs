@@ -37,12 +37,17 @@ pub fn reword(words: &mut PageWords, line: &Line, text: &str) {
         (LineRef::Added(n), _) if !text.is_empty() => drop(words.added.insert(n, text)),
         (LineRef::Added(_), _) => words.take_back(line.at),
         (at, _) if text.is_empty() => drop(words.hidden.insert(at)),
-        (at, Some(told)) if *told == text => drop(words.texts.remove(&at)),
+        (at, Some(told)) if same(told, &text) => drop(words.texts.remove(&at)),
         (at, told) => {
             let was = told.clone().unwrap_or_default();
             words.texts.insert(at, Rewritten { text, was });
         }
     }
+}
+
+/// Whether two texts are the same words: a blank that holds words together is like any other.
+fn same(a: &str, b: &str) -> bool {
+    a.split_whitespace().eq(b.split_whitespace())
 }
 
 /// What a person wrote stays, and fits the plan as it is now.

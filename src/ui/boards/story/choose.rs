@@ -97,7 +97,7 @@ pub fn line(ui: &mut Ui, desk: &mut Desk<'_>, (mut right, top): (f32, f32)) -> f
     let all = [
         ("told in", 166.0, depth(person)),
         ("", 196.0, pages(person)),
-        ("beside", 150.0, with(desk, person)),
+        ("beside", 176.0, with(desk, person)),
     ];
     for (before, width, choice) in all.into_iter().rev() {
         let place = Rect::from_min_size(pos2(right - width, top), vec2(width, theme::CONTROL));

@@ -2,7 +2,7 @@
 
 use egui::{Align2, Id, Rect, Role, Sense, Ui, WidgetInfo, pos2, vec2};
 
-use super::{section, sentences};
+use super::{remarks, section};
 use crate::ui::theme;
 use crate::ui::widgets::{focus_ring, words};
 use crate::workbench::story::{Measures, ToldStory};
@@ -91,7 +91,7 @@ pub fn show(ui: &mut Ui, told: &ToldStory, page: usize) {
     balance(ui, told);
     for two in &told.two_words {
         let found = two.words.join("”, “");
-        sentences::note(ui, &found, &format!("{} {}", two.why, two.better));
+        remarks::note(ui, &found, &format!("{} {}", two.why, two.better));
     }
 }
 

@@ -4,7 +4,9 @@
 mod by_hand;
 mod choose;
 mod measures;
+mod more;
 mod page;
+mod remarks;
 mod second;
 mod sentences;
 mod since;
@@ -115,7 +117,7 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut StoryState, rect: Rect
     let head = Rect::from_min_size(rect.min, vec2(rect.width(), theme::CONTROL));
     let Some(told) = desk.view.story.filter(|t| !t.story.pages.is_empty()) else {
         let soft = theme::of(ui.ctx()).col.soft;
-        let says = "Nobody comes yet. Say who comes in Session, and their story is told here.";
+        let says = "For everyone who comes, the story of their day is told here.";
         let g = words::lay(ui.painter(), says, theme::regular(16.0), soft, 420.0, 4);
         ui.painter().galley(rect.min + vec2(4.0, 8.0), g, soft);
         return;
@@ -129,8 +131,10 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut StoryState, rect: Rect
         page::show(ui, desk, state, told, left)
     });
     let narrow = rect.width() < ROOMY;
+    // Each page is scrolled for itself, so that a fresh one begins above.
+    let salt = format!("story-words {:?} {:?}", told.who, state.at);
     within(ui, "story-words", right, |ui| {
-        form::scroll(ui, "story-words", right, |ui| {
+        form::scroll(ui, &salt, right, |ui| {
             ui.set_max_width(ui.available_width() - 4.0);
             beside(ui, desk, state, (told, page), narrow);
         });
@@ -151,7 +155,7 @@ fn beside(
         choose::blocks(ui, desk);
     }
     measures::show(ui, told, page);
-    since::show(ui, desk);
+    since::show(ui, told);
     second::show(ui, desk, told);
     ui.add_space(12.0);
 }

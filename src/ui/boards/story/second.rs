@@ -4,7 +4,6 @@ use egui::{Id, Image, Ui, Vec2, load::SizedTexture, vec2};
 
 use super::{StoryState, choose, page, section};
 use crate::model::people::Participant;
-use crate::model::rewriting::LineRef;
 use crate::page::{Block, Page, hit};
 use crate::story::{Line, StoryPage};
 use crate::text::runs_left;
@@ -19,8 +18,35 @@ use crate::workbench::story::ToldStory;
 const LEFTWARDS: [&str; 11] = [
     "ar", "arc", "ckb", "dv", "fa", "he", "ps", "sd", "syr", "ur", "yi",
 ];
-/// Points on the page shown for each point in the window: large enough to check, small enough to fit.
-const SHOWN: f32 = 1.0;
+/// Names of some languages by the first part of their tag (ISO 639).
+const NAMES: [(&str, &str); 24] = [
+    ("ar", "Arabic"),
+    ("bn", "Bengali"),
+    ("cy", "Welsh"),
+    ("da", "Danish"),
+    ("de", "German"),
+    ("en", "English"),
+    ("es", "Spanish"),
+    ("fa", "Persian"),
+    ("fr", "French"),
+    ("he", "Hebrew"),
+    ("hi", "Hindi"),
+    ("it", "Italian"),
+    ("mi", "Māori"),
+    ("nl", "Dutch"),
+    ("pl", "Polish"),
+    ("pt", "Portuguese"),
+    ("ro", "Romanian"),
+    ("ru", "Russian"),
+    ("so", "Somali"),
+    ("tr", "Turkish"),
+    ("uk", "Ukrainian"),
+    ("ur", "Urdu"),
+    ("vi", "Vietnamese"),
+    ("zh", "Chinese"),
+];
+/// How large a line of the page is shown below its field.
+const SHOWN: f32 = 0.72;
 /// Widest picture of a line in pixels.
 const WIDEST: f32 = 1600.0;
 
@@ -31,11 +57,7 @@ fn language(person: &Participant) -> Option<&str> {
 
 /// Whether what is written in it stands at the right.
 fn stands_right(language: &str, text: &str) -> bool {
-    let first = language
-        .split('-')
-        .next()
-        .unwrap_or_default()
-        .to_lowercase();
+    let first = primary(language);
     match text.trim().is_empty() {
         true => LEFTWARDS.contains(&first.as_str()),
         false => runs_left(text),
@@ -75,7 +97,7 @@ pub fn line(
     let Some(second) = line.second.as_deref().filter(|s| runs_left(s)) else {
         return;
     };
-    as_printed(ui, state, told, (of, line.at), second);
+    as_printed(ui, state, told, of, second);
 }
 
 fn field(
@@ -108,13 +130,7 @@ fn field(
 }
 
 /// The very line of the page: letters joined and in their order.
-fn as_printed(
-    ui: &mut Ui,
-    state: &mut StoryState,
-    told: &ToldStory,
-    (of, line): (&StoryPage, LineRef),
-    second: &str,
-) {
+fn as_printed(ui: &mut Ui, state: &mut StoryState, told: &ToldStory, of: &StoryPage, second: &str) {
     let Some((i, _)) = told.page(of.at) else {
         return;
     };
@@ -132,8 +148,14 @@ fn as_printed(
     let size: Vec2 = size * fit;
     let px = (size.x * ui.ctx().pixels_per_point()).clamp(16.0, WIDEST) as u32;
     let key = (told.times, leaf, block + 1, px);
-    let paper = &told.leaves[leaf];
-    let Some(texture) = state.lines.part(ui.ctx(), key, paper, area) else {
+    let page = &told.leaves[leaf];
+    let alone = Page {
+        blocks: vec![page.blocks[block].clone()],
+        title: String::new(),
+        lang: page.lang.clone(),
+        ..*page
+    };
+    let Some(texture) = state.lines.part(ui.ctx(), key, &alone, area) else {
         return;
     };
     let (_, row) = ui.allocate_space(vec2(ui.available_width(), size.y));
@@ -142,7 +164,6 @@ fn as_printed(
     let name = format!("As printed: {second}");
     ui.put(at, image.alt_text(name))
         .on_hover_text("As it will be printed");
-    let _ = line;
 }
 
 fn place_of(page: &Page, words: &str) -> Option<(usize, units::Rect)> {
@@ -152,12 +173,21 @@ fn place_of(page: &Page, words: &str) -> Option<(usize, units::Rect)> {
     Some((i, area.shrink(-units::Length::mm(1.5))))
 }
 
-/// The tag of a language as it stands, or that it is the second one.
+/// The name of a language; its tag where the name is not known here.
 fn words_of(language: &str) -> String {
-    match language {
-        "" => "the second language".to_owned(),
-        tag => format!("the second language ({tag})"),
+    let first = primary(language);
+    let named = NAMES.iter().find(|(tag, _)| *tag == first);
+    match (named, language) {
+        (Some((_, name)), _) => (*name).to_owned(),
+        (None, "") => "the second language".to_owned(),
+        (None, tag) => format!("the second language ({tag})"),
     }
+}
+
+/// The first part of a tag.
+fn primary(language: &str) -> String {
+    let first = language.split(['-', '_']).next().unwrap_or_default();
+    first.to_lowercase()
 }
 
 /// Who read it through, and how much is missing.
@@ -197,5 +227,8 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, told: &ToldStory) {
     let now = told.story.title_second.clone();
     let id = Id::unique(("second-title", person.id));
     let name = format!("Title in the second language: {title}");
-    field(ui, desk, id, &name, (&title, now.as_deref()));
+    let width = ui.available_width();
+    form::block(ui, "Title of the story", width, theme::CONTROL, |ui| {
+        field(ui, desk, id, &name, (&title, now.as_deref()));
+    });
 }

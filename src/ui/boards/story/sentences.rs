@@ -1,25 +1,21 @@
 //! The sentences of the page: each a field of its own, with what can be done to it and what there is
 //! to say about it.
 
-use egui::text::{LayoutJob, TextFormat};
 use egui::{Align2, Id, Key, Label, Modifiers, Rect, Ui, pos2, vec2};
 
-use super::{StoryState, by_hand, line_id, second};
+use super::{StoryState, by_hand, line_id, more, remarks, second};
 use crate::model::rewriting::PageWords;
-use crate::story::against::Mismatch;
-use crate::story::measure::{Kind, Remark, page_length};
+use crate::story::measure::{Kind, page_length};
 use crate::story::{Line, StoryPage};
 use crate::ui::desk::Desk;
-use crate::ui::icons::{self, Icon};
+use crate::ui::icons::Icon;
 use crate::ui::theme;
 use crate::ui::widgets::button::{Button, Weight};
 use crate::ui::widgets::card::{peg, plate};
 use crate::ui::widgets::field::Field;
-use crate::ui::widgets::{form, words};
+use crate::ui::widgets::words;
 use crate::workbench::story::{ToldStory, has_sentences};
 
-/// Remarks at a sentence that are shown at once.
-const REMARKS: usize = 2;
 /// Below this width the buttons of a sentence stand below it.
 const ROOM: f32 = 480.0;
 /// Between two buttons of a sentence.
@@ -27,10 +23,13 @@ const GAP: f32 = 2.0;
 
 /// What every sentence of a page is shown with.
 #[derive(Clone, Copy)]
-struct On<'a> {
-    told: &'a ToldStory,
-    page: &'a StoryPage,
-    index: usize,
+pub struct On<'a> {
+    /// The story.
+    pub told: &'a ToldStory,
+    /// The page.
+    pub page: &'a StoryPage,
+    /// Which of the pages, counted from zero.
+    pub index: usize,
 }
 
 /// Shows them.
@@ -50,21 +49,21 @@ pub fn show(
     }
     heading(ui, desk, on);
     second::heading(ui, desk, told, page);
-    disagreements(ui, on);
+    remarks::disagreements(ui, on);
+    ui.add_space(4.0);
     if !has_sentences(&told.story, page) {
-        without(ui, on);
+        more::without(ui, on);
         return;
     }
-    ui.add_space(4.0);
     for (i, line) in page.lines.iter().enumerate() {
         sentence(ui, desk, state, on, (i, line));
         ui.add_space(6.0);
     }
     if let Some(long) = page_length(page.lines.len()) {
-        note(ui, "", &format!("{} {}", long.why, long.better));
+        remarks::note(ui, "", &format!("{} {}", long.why, long.better));
     }
-    hidden(ui, desk, page);
-    adding(ui, desk, state, page);
+    more::hidden(ui, desk, page);
+    more::adding(ui, desk, state, page);
 }
 
 /// The peg of the page, its words as on the board, and back to how it is told.
@@ -102,46 +101,6 @@ fn heading(ui: &mut Ui, desk: &mut Desk<'_>, on: On<'_>) {
     });
 }
 
-/// In what the page does not agree with the board.
-fn disagreements(ui: &mut Ui, on: On<'_>) {
-    let about = |step: &_| on.page.steps().any(|s| s == *step);
-    for m in &on.told.mismatches {
-        let says = match m {
-            Mismatch::Missing(step) if on.index == 0 && !told_anywhere(on.told, *step) => {
-                "A step of the board has no page in this story."
-            }
-            Mismatch::Extra(step) if about(step) => "This step is not on the board.",
-            Mismatch::Order(step) if about(step) => "On the board this step stands elsewhere.",
-            Mismatch::Words(step) if about(step) => "The board has other words for this step.",
-            Mismatch::Picture(step) if about(step) => {
-                "The board has another picture for this step."
-            }
-            _ => continue,
-        };
-        note(ui, "", says);
-    }
-}
-
-fn told_anywhere(told: &ToldStory, step: crate::model::ids::StepRef) -> bool {
-    let mut pages = told.story.pages.iter();
-    pages.any(|p| p.steps().any(|s| s == step))
-}
-
-/// A page of a story in pictures or single words.
-fn without(ui: &mut Ui, on: On<'_>) {
-    let depth = on.told.story.depth.label().to_lowercase();
-    let says = format!("This story is told in {depth}: it has no sentences here.");
-    words::soft(ui, &says);
-    let labels = on.page.lines.iter().filter_map(|l| l.card.as_ref());
-    let small = on.page.small.iter().map(|s| &s.card);
-    let all: Vec<&str> = small.chain(labels).map(|c| c.label.as_str()).collect();
-    if all.is_empty() {
-        words::body(ui, &format!("Its words: {}", on.page.heading));
-    } else {
-        words::body(ui, &format!("Its words: {}", all.join(", ")));
-    }
-}
-
 /// A sentence with all that belongs to it.
 fn sentence(
     ui: &mut Ui,
@@ -153,7 +112,7 @@ fn sentence(
     let id = line_id(on.page.at, line.at);
     let none = (Vec::new(), Vec::new());
     let each = on.told.each.get(on.index);
-    let (kinds, remarks) = each.and_then(|p| p.lines.get(i)).unwrap_or(&none);
+    let (kinds, found) = each.and_then(|p| p.lines.get(i)).unwrap_or(&none);
     if state.focus == Some(line.at) {
         state.focus = None;
         ui.memory_mut(|m| m.request_focus(id));
@@ -209,9 +168,9 @@ fn sentence(
         words::line(ui.painter(), room, Align2::LEFT_CENTER, &says, font, soft);
     }
     ui.indent_by(picture, |ui| {
-        stale(ui, desk, on.page, line);
-        absent(ui, on, line);
-        remarked(ui, state, line, remarks);
+        remarks::stale(ui, desk, on.page, line);
+        remarks::absent(ui, on, line);
+        remarks::remarked(ui, state, line, found);
         second::line(ui, desk, state, on.told, on.page, line);
     });
 }
@@ -248,7 +207,11 @@ fn said_of(line: &Line, kinds: &[Kind]) -> String {
         Some(_) if line.is_rewritten() => all.push("edited"),
         Some(_) => {}
     }
-    all.join(", ")
+    let mut says = all.join(", ").to_lowercase();
+    if let Some(first) = says.get_mut(..1) {
+        first.make_ascii_uppercase();
+    }
+    says
 }
 
 fn card_at(ui: &Ui, desk: &mut Desk<'_>, all: Rect, card: &crate::story::cards::Card) {
@@ -355,7 +318,7 @@ fn tools(ui: &mut Ui, desk: &mut Desk<'_>, page: &StoryPage, (i, line): (usize, 
 }
 
 /// A line of small soft words.
-fn small(ui: &mut Ui, indent: f32, says: &str) {
+pub fn small(ui: &mut Ui, indent: f32, says: &str) {
     if says.is_empty() {
         return;
     }
@@ -364,170 +327,4 @@ fn small(ui: &mut Ui, indent: f32, says: &str) {
     let room = rect.with_min_x(rect.left() + indent);
     let font = theme::regular(14.0);
     words::line(ui.painter(), room, Align2::LEFT_CENTER, says, font, soft);
-}
-
-/// A thought for whoever writes: a hollow diamond, words found, what to say of them.
-pub fn note(ui: &mut Ui, found: &str, says: &str) {
-    let t = theme::of(ui.ctx());
-    ui.horizontal_top(|ui| {
-        ui.spacing_mut().item_spacing.x = 8.0;
-        let (_, at) = ui.allocate_space(vec2(18.0, 20.0));
-        let (ink, ground) = (t.col.soft, t.col.ground);
-        icons::diamond(ui.painter(), at.center(), 7.0, false, ink, ground);
-        let mut job = LayoutJob::default();
-        if !found.is_empty() {
-            let bold = TextFormat::simple(theme::bold(15.0), t.col.ink);
-            job.append(&format!("“{found}” "), 0.0, bold);
-        }
-        let plain = TextFormat::simple(theme::regular(15.0), t.col.soft);
-        job.append(says, 0.0, plain);
-        ui.add(Label::new(job).wrap());
-    });
-}
-
-/// What the program says now, where the plan has changed since someone wrote.
-fn stale(ui: &mut Ui, desk: &mut Desk<'_>, page: &StoryPage, line: &Line) {
-    let Some(told) = line.told.as_ref().filter(|_| line.stale) else {
-        return;
-    };
-    let says =
-        format!("The plan has changed since this was written. The program says now: “{told}”");
-    form::slip(ui, |ui| {
-        words::body(ui, &says);
-        ui.horizontal_wrapped(|ui| {
-            let b = Button::new(("take", page.at, line.at), "Take it")
-                .name("Take what the program says now");
-            if b.show(ui).clicked() {
-                let mut words = by_hand::words(desk, page.at);
-                words.take_back(line.at);
-                by_hand::put(desk, page.at, words);
-            }
-            let b = Button::new(("keep", page.at, line.at), "Keep mine")
-                .weight(Weight::Quiet)
-                .tip("It still fits");
-            if b.show(ui).clicked() {
-                let mut words = by_hand::words(desk, page.at);
-                by_hand::keep(&mut words, line);
-                by_hand::put(desk, page.at, words);
-            }
-        });
-    });
-}
-
-/// An activity that a sentence names and the board does not show.
-fn absent(ui: &mut Ui, on: On<'_>, line: &Line) {
-    for m in &on.told.mismatches {
-        if let Mismatch::NotOnBoard(page, at, label) = m
-            && (*page, *at) == (on.page.at, line.at)
-        {
-            note(ui, label, "is not on the board today.");
-        }
-    }
-}
-
-/// Words a reader may trip over.
-fn remarked(ui: &mut Ui, state: &mut StoryState, line: &Line, remarks: &[Remark]) {
-    let open = state.more == Some(line.at);
-    let shown = if open { remarks.len() } else { REMARKS };
-    for r in remarks.iter().take(shown) {
-        note(ui, &r.words, &format!("{} {}", r.why, r.better));
-    }
-    let more = remarks.len().saturating_sub(REMARKS);
-    if more == 0 {
-        return;
-    }
-    let label = if open {
-        "Fewer".to_owned()
-    } else {
-        format!("{more} more")
-    };
-    let b = Button::new(("remarks", line.at), &label)
-        .name("All that there is to say about this sentence")
-        .weight(Weight::Quiet);
-    if b.show(ui).clicked() {
-        state.more = (!open).then_some(line.at);
-    }
-}
-
-/// Sentences that a person hid.
-fn hidden(ui: &mut Ui, desk: &mut Desk<'_>, page: &StoryPage) {
-    if page.hidden.is_empty() {
-        return;
-    }
-    let t = theme::of(ui.ctx());
-    small(ui, 2.0, "Hidden");
-    for line in &page.hidden {
-        let width = ui.available_width();
-        let (_, row) = ui.allocate_space(vec2(width, theme::CONTROL));
-        let name = format!("Show: {}", line.text);
-        let b = Button::new(("show", page.at, line.at), "Show")
-            .name(&name)
-            .icon(Icon::Plus)
-            .weight(Weight::Quiet);
-        let place = row.with_min_x(row.right() - b.needs(ui));
-        let room = Rect::from_min_max(
-            row.min + vec2(13.0, 0.0),
-            pos2(place.left() - 8.0, row.bottom()),
-        );
-        form::dashed(ui, row.with_max_x(place.left() - 4.0));
-        let font = theme::regular(16.0);
-        let soft = t.col.soft;
-        words::line(
-            ui.painter(),
-            room,
-            Align2::LEFT_CENTER,
-            &line.text,
-            font,
-            soft,
-        );
-        if b.show_at(ui, place).clicked() {
-            let mut words = by_hand::words(desk, page.at);
-            words.hidden.remove(&line.at);
-            by_hand::put(desk, page.at, words);
-        }
-    }
-}
-
-/// A field for one more sentence, or the buttons below.
-fn adding(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut StoryState, page: &StoryPage) {
-    let id = Id::unique(("story-added", page.at));
-    if let Some(begins) = state.adding {
-        let width = ui.available_width();
-        let hint = "A sentence of your own; Enter adds it";
-        let field = Field::new(id, "A sentence of your own", "")
-            .hint(hint)
-            .wraps();
-        let height = field.wrapped_height(ui, desk.drafts, width);
-        let (_, place) = ui.allocate_space(vec2(width, height));
-        if begins {
-            ui.memory_mut(|m| m.request_focus(id));
-            state.adding = Some(false);
-        }
-        if let Some(text) = field.show_at(ui, desk.drafts, place) {
-            if !text.trim().is_empty() {
-                let mut words = by_hand::words(desk, page.at);
-                state.focus = Some(by_hand::add(&mut words, page, &text));
-                by_hand::put(desk, page.at, words);
-            }
-            state.adding = None;
-        } else if !ui.memory(|m| m.has_focus(id)) {
-            state.adding = None;
-        }
-        return;
-    }
-    ui.horizontal_wrapped(|ui| {
-        let b = Button::new("add-sentence", "Add a sentence").icon(Icon::Plus);
-        if b.show(ui).clicked() {
-            state.adding = Some(true);
-            ui.ctx().request_repaint();
-        }
-        if desk.view.story.is_some_and(|t| t.story.is_rewritten()) {
-            let b = Button::new("story-as-told", "Whole story as told")
-                .weight(Weight::Quiet)
-                .tip("Takes back all that was changed by hand in this story");
-            if b.show(ui).clicked() {
-                by_hand::all_as_told(desk);
-            }
-        }
-    });
 }
