@@ -73,6 +73,17 @@ fn the_board_on_the_strand() {
 }
 
 #[test]
+fn a_story_beside_its_page() {
+    let mut h = at(Place::Boards);
+    let at = super::middle(&h, "Story");
+    h.drag_at(at);
+    h.step();
+    h.drop_at(at);
+    h.run();
+    compare("story", &h.render().expect("a picture"));
+}
+
+#[test]
 fn the_whole_group_in_the_dark() {
     let mut h = at(Place::Boards);
     colours(&mut h, Theme::Dark);

@@ -175,7 +175,7 @@ fn section(ui: &mut Ui, name: &str) {
 fn columns(rect: Rect) -> (Rect, Rect) {
     let tall = (rect.height() - page::FOOT - 24.0) / 1.414 + 28.0;
     let most = (rect.width() * 0.4).min(560.0);
-    let width = tall.min(most).max(172.0);
+    let width = tall.min(most).max(192.0);
     let left = Rect::from_min_size(rect.min, vec2(width, rect.height()));
     let gap = if rect.width() < ROOMY { 12.0 } else { 20.0 };
     let right = Rect::from_min_max(pos2(left.right() + gap, rect.top()), rect.max);

@@ -1,6 +1,6 @@
 //! The story in a second language: a field under each sentence, and who read it through.
 
-use egui::{Id, Image, Ui, Vec2, load::SizedTexture, vec2};
+use egui::{Align2, Id, Image, Ui, Vec2, load::SizedTexture, vec2};
 
 use super::{StoryState, choose, page, section};
 use crate::model::people::Participant;
@@ -160,6 +160,16 @@ fn as_printed(ui: &mut Ui, state: &mut StoryState, told: &ToldStory, of: &StoryP
     };
     let (_, row) = ui.allocate_space(vec2(ui.available_width(), size.y));
     let at = egui::Rect::from_min_size(row.right_top() - vec2(size.x, 0.0), size);
+    let room = row.with_max_x(at.left() - 10.0);
+    let (font, soft) = (theme::regular(14.0), theme::of(ui.ctx()).col.soft);
+    words::line(
+        ui.painter(),
+        room,
+        Align2::RIGHT_CENTER,
+        "as printed",
+        font,
+        soft,
+    );
     let image = Image::new(SizedTexture::new(texture.id(), size)).corner_radius(6);
     let name = format!("As printed: {second}");
     ui.put(at, image.alt_text(name))

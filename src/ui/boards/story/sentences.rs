@@ -57,7 +57,12 @@ pub fn show(
     }
     for (i, line) in page.lines.iter().enumerate() {
         sentence(ui, desk, state, on, (i, line));
-        ui.add_space(6.0);
+        // What belongs together stands closer than what does not.
+        ui.add_space(if told.story.second.is_some() {
+            16.0
+        } else {
+            6.0
+        });
     }
     if let Some(long) = page_length(page.lines.len()) {
         remarks::note(ui, "", &format!("{} {}", long.why, long.better));
