@@ -358,7 +358,11 @@ impl App {
                 s.session.pane = session::Pane::Timetable;
                 s.session.slot = Some(slot);
             }
-            Spot::Board(..) | Spot::Step(..) | Spot::Story(..) => s.boards.group = false,
+            Spot::Board(..) | Spot::Step(..) => s.boards.group = false,
+            Spot::Story(_, _, page) => {
+                s.boards.group = false;
+                s.boards.select_page(page);
+            }
         }
     }
 

@@ -75,6 +75,7 @@ impl Choice {
             }
             Spot::Board(session, who) => {
                 self.place = Place::Boards;
+                self.story = false;
                 self.session = Some(session);
                 self.participant = Some(who);
                 self.step = None;
@@ -82,6 +83,7 @@ impl Choice {
             }
             Spot::Story(session, who, page) => {
                 self.place = Place::Boards;
+                self.story = true;
                 self.session = Some(session);
                 self.participant = Some(who);
                 self.step = match page {
@@ -91,6 +93,7 @@ impl Choice {
             }
             Spot::Step(session, who, step) => {
                 self.place = Place::Boards;
+                self.story = false;
                 self.session = Some(session);
                 self.participant = Some(who);
                 self.step = Some(step);

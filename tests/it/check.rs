@@ -291,6 +291,17 @@ const CASES: &[Case] = &[
         let last = session(c).timetable.last().unwrap().id;
         hand(c, "leaf").not_today.insert(StepRef::Slot(last), None);
     }),
+    ("as it is", "story.changed_since", 0, |_| {}),
+    ("the helper's word changed", "story.changed_since", 1, |c| {
+        activity(c, "Boat").sentences[0] = "{I} {sit} in the boat with {my} group.".into();
+    }),
+    ("as it is", "story.not_on_board", 0, |_| {}),
+    ("names what is not there", "story.not_on_board", 1, |c| {
+        let who = participant(c, "kite").id;
+        let story = session(c).stories.get_mut(&who).unwrap();
+        let page = story.pages.values_mut().next().unwrap();
+        page.added.insert(9, "Then comes Splash.".into());
+    }),
     ("as it is", "board.surprise", 0, |_| {}),
     ("not agreed to", "board.surprise", 1, |c| {
         own_step(c, "leaf", "surprise", "Surprise");
