@@ -1,121 +1,73 @@
-//! Pages to plain text, in reading order.
+//! A story as plain text, for a message or a screen reader: each page's heading, then a sentence a
+//! line, in the order of the pages.
 
-use std::collections::{BTreeMap, BTreeSet};
+use crate::story::{PageKind, Small, Story, StoryPage};
 
-use crate::page::Page;
-use crate::page::dump::{Read, read};
-
-/// From how many pages on a line that stands on most of them is a running line.
-const RUNNING_FROM: usize = 3;
-
-/// The words of the pages: headings and paragraphs a line each, an empty line between pages and
-/// before a heading. Pictures are left out, since the words beside them say the same; `pictures`
-/// puts the words that stand for them in brackets.
-///
-/// What stands on most pages (a running title, the plan code, cards at the foot) is said once, and
-/// page counts not at all: a text has no pages.
-pub fn text(pages: &[Page], pictures: bool) -> String {
-    let pages: Vec<Vec<Read>> = pages.iter().map(read).collect();
-    let mut running = Running::of(&pages);
+/// The text; `foot` is said last.
+pub fn text(story: &Story, foot: &str) -> String {
     let mut out = String::new();
-    for page in &pages {
-        let mut gap = !out.is_empty();
-        for section in page.chunk_by(|_, next| !matches!(next, Read::Heading(..))) {
-            for piece in running.fresh(section) {
-                let line = match piece {
-                    Read::Heading(_, text) => {
-                        gap |= !out.is_empty();
-                        text.clone()
-                    }
-                    Read::Paragraph(text) => text.clone(),
-                    Read::Figure(alt) if pictures => format!("[{alt}]"),
-                    Read::Figure(_) => continue,
-                };
-                if std::mem::take(&mut gap) {
-                    out.push('\n');
-                }
-                out.push_str(&line);
-                out.push('\n');
-            }
-        }
+    line(&mut out, &story.title);
+    for second in story.title_second.iter().filter(|s| **s != story.title) {
+        line(&mut out, second);
     }
+    for page in &story.pages {
+        out.push('\n');
+        write_page(&mut out, page);
+    }
+    out.push('\n');
+    if story.is_unread() {
+        line(&mut out, "Second language: not yet checked by a reader.");
+    }
+    line(&mut out, foot);
     out
 }
 
-/// Which lines stand on most pages, and which of them were said.
-struct Running {
-    /// With digits blotted out: a line that differs in numbers only counts pages.
-    shapes: BTreeMap<String, BTreeSet<String>>,
-    said: BTreeSet<String>,
-}
-
-impl Running {
-    fn of(pages: &[Vec<Read>]) -> Self {
-        let mut on: BTreeMap<String, (usize, BTreeSet<String>)> = BTreeMap::new();
-        for page in pages {
-            let lines: BTreeSet<&str> = page.iter().map(words).collect();
-            for line in lines {
-                let (count, forms) = on.entry(shape(line)).or_default();
-                *count += 1;
-                forms.insert(line.to_owned());
-            }
-        }
-        let most = RUNNING_FROM.max(pages.len() / 2 + 1);
-        let shapes = on
-            .into_iter()
-            .filter(|(_, (count, _))| *count >= most)
-            .map(|(shape, (_, forms))| (shape, forms))
-            .collect();
-        Self {
-            shapes,
-            said: BTreeSet::new(),
+fn write_page(out: &mut String, page: &StoryPage) {
+    match page.kind {
+        PageKind::NotToday => line(out, &format!("{} (not today)", page.heading)),
+        _ => line(out, &page.heading),
+    }
+    for second in &page.heading_second {
+        line(out, second);
+    }
+    // As on paper: what stands without a card first, then the day in small, then the cards.
+    let (plain, beside): (Vec<_>, Vec<_>) = page.lines.iter().partition(|l| l.card.is_none());
+    for told in plain {
+        line(out, &told.text);
+        for second in &told.second {
+            line(out, second);
         }
     }
-
-    /// The pieces of a section that are to be said: all that do not run, and running ones the first
-    /// time. A heading stays with what follows it, and goes when nothing does.
-    fn fresh<'a>(&mut self, section: &'a [Read]) -> Vec<&'a Read> {
-        let mut heading = None;
-        let mut fresh = Vec::new();
-        for piece in section {
-            if !self.repeats(words(piece)) {
-                fresh.push(piece);
-            } else if matches!(piece, Read::Heading(..)) {
-                heading = Some(piece);
-            }
-        }
-        if !fresh.is_empty()
-            && let Some(heading) = heading
-        {
-            fresh.insert(0, heading);
-        }
-        fresh
+    for small in &page.small {
+        line(out, &format!("- {}", small_words(small)));
     }
-
-    /// Whether a line is a running one that was said before, or counts pages.
-    fn repeats(&mut self, line: &str) -> bool {
-        match self.shapes.get(&shape(line)) {
-            None => false,
-            Some(forms) if forms.len() > 1 => true,
-            Some(_) => !self.said.insert(line.to_owned()),
+    for told in beside {
+        // Where no sentence is wanted the card speaks for itself.
+        let label = told.card.as_ref().map_or("", |c| c.label.as_str());
+        line(
+            out,
+            if told.text.is_empty() {
+                label
+            } else {
+                &told.text
+            },
+        );
+        for second in &told.second {
+            line(out, second);
         }
     }
 }
 
-fn words(piece: &Read) -> &str {
-    match piece {
-        Read::Heading(_, text) | Read::Paragraph(text) | Read::Figure(text) => text,
+fn small_words(small: &Small) -> String {
+    let label = small.card.label.trim();
+    match (small.off, small.new) {
+        (true, _) => format!("{label} (not today)"),
+        (false, true) => format!("{label} (new)"),
+        (false, false) => label.to_owned(),
     }
 }
 
-/// A line with each number blotted out, however long the number is.
-fn shape(line: &str) -> String {
-    let mut shape = String::new();
-    for c in line.chars() {
-        let c = if c.is_ascii_digit() { '#' } else { c };
-        if c != '#' || !shape.ends_with('#') {
-            shape.push(c);
-        }
-    }
-    shape
+fn line(out: &mut String, words: &str) {
+    out.push_str(words);
+    out.push('\n');
 }

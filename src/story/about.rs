@@ -31,10 +31,13 @@ fn some(text: &str) -> Option<&str> {
 /// be named.
 fn sayings<'a>(club: &'a Club, step: &Step) -> Option<Sayings<'a>> {
     let activity = step.activity.and_then(|id| club.activity(id));
+    let bank = bank::phrases(&step.symbol, &step.label);
     if let Some(own) = activity.and_then(|a| of_club(a)) {
-        return Some(own);
+        // Why something is done is the same in every club.
+        let why = own.why.or_else(|| some(bank?.why));
+        return Some(Sayings { why, ..own });
     }
-    let bank = bank::phrases(&step.symbol, &step.label)?;
+    let bank = bank?;
     Some(Sayings {
         happens: bank.happens.to_vec(),
         who: some(bank.who),

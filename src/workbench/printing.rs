@@ -8,7 +8,7 @@ use std::sync::Arc;
 use super::command::Format;
 use super::telephone;
 use crate::check::privacy::{self, Facts};
-use crate::export::{pdf, png, text};
+use crate::export::{pdf, png};
 use crate::layout::{self, Request, Sheet, SheetKind};
 use crate::model::club::Club;
 use crate::model::ids::ParticipantId;
@@ -289,7 +289,9 @@ impl File<'_> {
             (Format::Png, Some(page)) => {
                 png::png(page, PICTURE_DPI).map_err(|e| self.failed(&e.to_string()))
             }
-            (Format::Text, _) => Ok(text::text(pages, false).into_bytes()),
+            (Format::Text, _) => telephone::words(&order.club, &order.request, self.sheet)
+                .map(String::into_bytes)
+                .ok_or_else(|| self.failed("the story is not there any more")),
             (Format::Html, _) => telephone::file(&order.club, &order.request, self.sheet)
                 .map(String::into_bytes)
                 .ok_or_else(|| self.failed("the story is not there any more")),

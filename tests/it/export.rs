@@ -1,15 +1,21 @@
-//! Pages as PNG and as plain text; stories as HTML.
+//! Pages as PNG; stories as plain text and as HTML.
 
 mod html;
 
+use std::sync::Arc;
+
 use daystrand::export::png::png;
 use daystrand::export::text::text;
-use daystrand::page::Role;
+use daystrand::model::ids::{SlotId, StepRef, SymbolId};
+use daystrand::model::people::Participant;
+use daystrand::model::telling::{Depth, Pages};
 use daystrand::raster::paint;
-use daystrand::text::Style;
-use daystrand::units::{Length, Point, Size};
+use daystrand::story::cards::Card;
+use daystrand::story::{Small, Story, tell_for};
+use daystrand::units::Size;
 use image::{DynamicImage, ImageReader};
 
+use crate::fixture;
 use crate::pdf::sample;
 
 fn decoded(bytes: &[u8]) -> DynamicImage {
@@ -56,61 +62,61 @@ fn a_picture_of_nothing_is_an_error_in_words() {
     assert!(error.to_string().contains("resolution"));
 }
 
-#[test]
-fn text_follows_the_reading_order_with_a_line_a_paragraph() {
-    let style = Style::regular(Length::pt(18.0));
-    let line = |words: &str| vec![sample::text(Point::mm(20.0, 40.0), words, &style)];
-    let page = |heading: &str, words: &str| {
-        sample::page(
-            heading,
-            vec![
-                sample::block(Role::Heading(1), line(heading)),
-                sample::block(
-                    Role::Figure {
-                        alt: format!("{heading} picture"),
-                    },
-                    line("x"),
-                ),
-                sample::block(Role::Artifact, line("100 mm")),
-                sample::block(Role::Paragraph, [line(words), line("I can wait.")].concat()),
-            ],
-        )
-    };
-    let pages = [page("Arrive", "We arrive."), page("Go home", "We go home.")];
-    assert_eq!(
-        text(&pages, false),
-        "Arrive\nWe arrive. I can wait.\n\nGo home\nWe go home. I can wait.\n"
-    );
-    assert_eq!(
-        text(&pages[..1], true),
-        "Arrive\n[Arrive picture]\nWe arrive. I can wait.\n"
-    );
-    assert_eq!(text(&[], true), "");
+/// The story of the participant with the kite on the first day, told as wanted.
+fn story(change: impl FnOnce(&mut Participant)) -> Story {
+    let mut club = fixture::club();
+    change(Arc::make_mut(&mut club.participants[0]));
+    tell_for(&club, &club.sessions[0], &club.participants[0])
 }
 
 #[test]
-fn what_runs_through_all_pages_is_said_once_and_pages_are_not_counted() {
-    let style = Style::regular(Length::pt(18.0));
-    let line = |words: &str| vec![sample::text(Point::mm(20.0, 40.0), words, &style)];
-    let page = |i: usize, heading: &str, words: &str| {
-        let block = |role, words: &str| sample::block(role, line(words));
-        let blocks = vec![
-            block(Role::Paragraph, "My Saturday"),
-            block(Role::Heading(1), heading),
-            block(Role::Paragraph, words),
-            block(Role::Heading(2), "I can ask"),
-            block(Role::Paragraph, "Help"),
-            block(Role::Paragraph, &format!("page {i} of 11")),
-        ];
-        sample::page(heading, blocks)
+fn a_story_in_words_has_every_page_in_order_with_a_line_a_sentence() {
+    let told = story(|p| p.telling.pages = Pages::Steps);
+    let words = text(&told, "Plan RPH9");
+    let mut rest = words.as_str();
+    let mut next = |line: &str| {
+        let line = format!("{line}\n");
+        let at = rest
+            .find(&line)
+            .unwrap_or_else(|| panic!("{line} in {rest}"));
+        rest = &rest[at + line.len()..];
     };
-    let pages = [
-        page(9, "Sand", "We dig."),
-        page(10, "Boat", "We sit."),
-        page(11, "Bye", "We go."),
+    next(&told.title);
+    for page in &told.pages {
+        next(&page.heading);
+        for sentence in page.sentences() {
+            next(sentence);
+        }
+    }
+    next("Plan RPH9");
+    assert_eq!(rest, "");
+}
+
+#[test]
+fn where_no_sentence_is_told_the_cards_say_their_words() {
+    let words = text(&story(|p| p.telling.depth = Depth::Pictures), "");
+    for card in ["Help", "Stop", "Break", "Toilet"] {
+        assert!(words.lines().any(|l| l == card), "{card}");
+    }
+    assert!(!words.contains("point to"));
+    let mut news = story(|p| p.telling.pages = Pages::Steps);
+    let small = |label: &str, off, new| Small {
+        step: StepRef::Slot(SlotId(1)),
+        card: Card {
+            symbol: SymbolId::new("dig"),
+            label: label.into(),
+        },
+        new,
+        off,
+    };
+    news.pages[0].small = vec![
+        small("Dig", false, true),
+        small("Boat", true, false),
+        small("Bye", false, false),
     ];
-    assert_eq!(
-        text(&pages, false),
-        "My Saturday\n\nSand\nWe dig.\n\nI can ask\nHelp\n\nBoat\nWe sit.\n\nBye\nWe go.\n"
+    let words = text(&news, "");
+    assert!(
+        words.contains("- Dig (new)\n- Boat (not today)\n- Bye\n"),
+        "{words}"
     );
 }
