@@ -4,10 +4,12 @@
 use daystrand::model::edit::Edit;
 use daystrand::model::rewriting::{About, LineRef, PageRef, PageWords, Rewritten};
 use daystrand::model::telling::{Depth, Second};
+use daystrand::page::{Block, Item, hit};
 use daystrand::ui::app::App;
+use daystrand::units::Length;
 use daystrand::workbench::Workbench;
 use daystrand::workbench::command::{Command, Place};
-use egui::{Key, Modifiers, Rect, Vec2, pos2};
+use egui::{Key, Modifiers, Pos2, Rect, Vec2, pos2};
 use egui_kittest::Harness;
 use egui_kittest::kittest::Queryable;
 use jiff::civil::date;
@@ -415,4 +417,58 @@ fn every_leaf_belongs_to_a_page_of_the_story() {
             assert_eq!(next, told.leaves.len());
         }
     }
+}
+
+/// Presses the mouse on the first block of the shown page that says these words.
+fn click_on_page(h: &mut Harness<'_, App>, leaf: usize, words: &str) {
+    let shown = middle_of_page(h, leaf, words);
+    h.drag_at(shown);
+    h.step();
+    h.drop_at(shown);
+    h.run();
+    h.run();
+}
+
+fn middle_of_page(h: &Harness<'_, App>, leaf: usize, words: &str) -> Pos2 {
+    let view = h.state().bench().view();
+    let page = &view.story.expect("a story").leaves[leaf];
+    let says = |b: &&Block| {
+        let text = |i: &Item| match i {
+            Item::Text { line, .. } => line.text.starts_with(words),
+            _ => false,
+        };
+        b.items.iter().any(text)
+    };
+    let block = page.blocks.iter().find(says).expect("words on the page");
+    let middle = hit::block_box(block).expect("a place").center();
+    let name = format!("Page {} of", leaf + 1);
+    let at = h
+        .query_all_by(|n| n.label().is_some_and(|l| l.starts_with(&name)))
+        .next()
+        .expect("the page")
+        .rect();
+    let share = |a: Length, b: Length| (a.to_mm() / b.to_mm()) as f32;
+    let (x, y) = (share(middle.x, page.size.w), share(middle.y, page.size.h));
+    at.min + Vec2::new(x * at.width(), y * at.height())
+}
+
+#[test]
+fn words_on_the_page_lead_to_their_sentence_and_pictures_to_their_page() {
+    let mut h = story();
+    click_on_page(&mut h, 0, "Boat morning is");
+    assert!(
+        focused(&h).starts_with("Sentence 1 of 3"),
+        "{}",
+        focused(&h)
+    );
+
+    let mut h = open(window_with(Vec2::new(1366.0, 768.0), |bench| {
+        let last = bench.view().club.sessions.last().expect("one").id;
+        drop(bench.handle(Command::ChooseSession(last)));
+    }));
+    click(&mut h, "My plan, page 3 of 9");
+    h.run();
+    click_on_page(&mut h, 2, "Find shells");
+    assert!(!has(&h, "Page 3 of 9"), "the step is told on another page");
+    assert!(focused(&h).starts_with("Sentence "), "{}", focused(&h));
 }

@@ -41,6 +41,8 @@ pub struct StoryState {
     turn: Option<(PageRef, usize)>,
     /// The sentence that gets the keyboard in this frame.
     focus: Option<LineRef>,
+    /// The one that gets it in the next: a click elsewhere takes it away in its own frame.
+    next_focus: Option<LineRef>,
     /// The sentence that had the keyboard last, whose leaf is shown.
     followed: Option<LineRef>,
     /// Whether a sentence is being added, and whether that begins in this frame.
@@ -60,6 +62,7 @@ impl Default for StoryState {
             leaf: 0,
             turn: None,
             focus: None,
+            next_focus: None,
             followed: None,
             adding: None,
             more: None,
@@ -91,6 +94,7 @@ impl StoryState {
             }
             (self.at, self.leaf) = (Some(at), leaf);
         }
+        self.focus = self.next_focus.take();
         let found = self.at.and_then(|at| told.page(at));
         let (i, page) = found.unwrap_or((0, &told.story.pages[0]));
         self.at = Some(page.at);

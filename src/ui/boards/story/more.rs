@@ -86,7 +86,7 @@ pub fn adding(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut StoryState, page: &S
         if let Some(text) = field.show_at(ui, desk.drafts, place) {
             if !text.trim().is_empty() {
                 let mut words = by_hand::words(desk, page.at);
-                state.focus = Some(by_hand::add(&mut words, page, &text));
+                state.next_focus = Some(by_hand::add(&mut words, page, &text));
                 by_hand::put(desk, page.at, words);
             }
             state.adding = None;

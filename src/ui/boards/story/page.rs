@@ -124,10 +124,14 @@ fn picture(
     let under = at.and_then(|at| under(told, page, shown, at));
     if r.clicked() {
         match under {
-            Some(Under::Line(line)) => state.focus = Some(line.at),
-            Some(Under::Page(to)) => state.select(to.at),
+            Some(Under::Line(line)) => state.next_focus = Some(line.at),
+            Some(Under::Page(to, line)) => {
+                state.select(to.at);
+                state.next_focus = line.map(|l| l.at);
+            }
             None => r.request_focus(),
         }
+        ui.ctx().request_repaint();
     }
     if r.has_focus() {
         keys(ui, state, told, leaf, r.id);
@@ -141,8 +145,9 @@ fn picture(
 enum Under<'a> {
     /// A sentence of this page.
     Line(&'a Line),
-    /// The picture or words of a step that has another page.
-    Page(&'a StoryPage),
+    /// The picture or words of a step that is told on another page, and the sentence about it where
+    /// that page is about several.
+    Page(&'a StoryPage, Option<&'a Line>),
 }
 
 fn under<'a>(
@@ -166,9 +171,12 @@ fn under<'a>(
     let Some(Source::Step(step)) = hit::hit(shown, at) else {
         return None;
     };
-    let mut pages = told.story.pages.iter();
-    let other = pages.find(|p| p.at != page.at && p.step == Some(step))?;
-    Some(Under::Page(other))
+    let others = || told.story.pages.iter().filter(|p| p.at != page.at);
+    if let Some(own) = others().find(|p| p.step == Some(step)) {
+        return Some(Under::Page(own, None));
+    }
+    let line = |p: &'a StoryPage| p.lines.iter().find(|l| l.step == Some(step));
+    others().find_map(|p| Some(Under::Page(p, Some(line(p)?))))
 }
 
 /// Arrow keys, Home and End turn the pages.
@@ -181,7 +189,8 @@ fn keys(ui: &Ui, state: &mut StoryState, told: &ToldStory, leaf: usize, id: Id) 
     let enter = ui.input_mut(|i| i.consume_key(Modifiers::NONE, Key::Enter));
     let page = state.at.and_then(|at| told.page(at));
     if let (true, Some((_, page))) = (enter, page) {
-        state.focus = page.lines.first().map(|l| l.at);
+        state.next_focus = page.lines.first().map(|l| l.at);
+        ui.ctx().request_repaint();
     }
 }
 
