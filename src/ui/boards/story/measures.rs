@@ -9,6 +9,8 @@ use crate::workbench::story::{Measures, ToldStory};
 
 /// Height of a row of numbers.
 const ROW: f32 = 27.0;
+/// Below this width the names stand above the numbers.
+const STACKED: f32 = 420.0;
 
 /// A measure: its name, what it means and where it comes from, how it is said of some sentences.
 type Row = (&'static str, &'static str, fn(&Measures) -> String);
@@ -111,9 +113,16 @@ fn balance(ui: &mut Ui, told: &ToldStory) {
     words::soft(ui, &says);
 }
 
-/// The first column for the name, two for numbers.
+/// The first column for the name, two for numbers; in little room the name stands above them.
 fn cell(row: Rect, place: usize) -> Rect {
-    let name = (row.width() * 0.36).min(190.0);
+    let stacked = row.width() < STACKED;
+    if stacked && place == 0 {
+        return row.with_max_y(row.top() + ROW);
+    }
+    let (row, name) = match stacked {
+        true => (row.with_min_y(row.bottom() - ROW), 0.0),
+        false => (row, (row.width() * 0.36).min(190.0)),
+    };
     let each = (row.width() - name) / 2.0;
     match place {
         0 => row.with_max_x(row.left() + name),
@@ -126,7 +135,12 @@ fn cell(row: Rect, place: usize) -> Rect {
 
 fn row(ui: &mut Ui, width: f32, (name, means): (&str, &str), values: [&str; 2]) {
     let t = theme::of(ui.ctx());
-    let (_, rect) = ui.allocate_space(vec2(width, ROW));
+    let high = if width < STACKED {
+        ROW * 2.0 - 5.0
+    } else {
+        ROW
+    };
+    let (_, rect) = ui.allocate_space(vec2(width, high));
     let r = ui.interact(rect, Id::unique(("measure", name)), Sense::hover());
     let says = format!("{name}: this page {}, whole story {}", values[0], values[1]);
     r.widget_info(|| WidgetInfo::labeled(Role::Label, true, &says));
