@@ -7,9 +7,7 @@ use crate::story::{PageKind, Small, Story, StoryPage};
 pub fn text(story: &Story, foot: &str) -> String {
     let mut out = String::new();
     line(&mut out, &story.title);
-    for second in story.title_second.iter().filter(|s| **s != story.title) {
-        line(&mut out, second);
-    }
+    second(&mut out, story.title_second.as_deref());
     for page in &story.pages {
         out.push('\n');
         write_page(&mut out, page);
@@ -27,16 +25,12 @@ fn write_page(out: &mut String, page: &StoryPage) {
         PageKind::NotToday => line(out, &format!("{} (not today)", page.heading)),
         _ => line(out, &page.heading),
     }
-    for second in &page.heading_second {
-        line(out, second);
-    }
+    second(out, page.heading_second.as_deref());
     // As on paper: what stands without a card first, then the day in small, then the cards.
     let (plain, beside): (Vec<_>, Vec<_>) = page.lines.iter().partition(|l| l.card.is_none());
     for told in plain {
         line(out, &told.text);
-        for second in &told.second {
-            line(out, second);
-        }
+        second(out, told.second.as_deref());
     }
     for small in &page.small {
         line(out, &format!("- {}", small_words(small)));
@@ -52,9 +46,7 @@ fn write_page(out: &mut String, page: &StoryPage) {
                 &told.text
             },
         );
-        for second in &told.second {
-            line(out, second);
-        }
+        second(out, told.second.as_deref());
     }
 }
 
@@ -64,6 +56,13 @@ fn small_words(small: &Small) -> String {
         (true, _) => format!("{label} (not today)"),
         (false, true) => format!("{label} (new)"),
         (false, false) => label.to_owned(),
+    }
+}
+
+/// The same in the second language, where someone wrote it.
+fn second(out: &mut String, words: Option<&str>) {
+    if let Some(words) = words {
+        line(out, words);
     }
 }
 

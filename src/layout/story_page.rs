@@ -53,7 +53,7 @@ pub(super) fn lay_out(desk: &mut Desk<'_>, person: &Person<'_>) -> Vec<Page> {
     };
     frame::draw(&mut page, size, &header, &desk.footer(person, what));
     let mut room = frame::content(size);
-    room.h = room.h - FOOT;
+    room.h -= FOOT;
     draw_steps(desk, person, &story, room, &mut page);
     draw_foot(desk, person, &story, room, &mut page);
     vec![page.finish()]
@@ -125,7 +125,7 @@ fn said<'a>(story: &'a Story, step: &Step) -> Option<&'a str> {
     let of_page = story.page(PageRef::Step(step.at)).map(|p| p.lines.first());
     let in_list = || {
         let lines = story.pages.iter().flat_map(|p| &p.lines);
-        lines.filter(|l| l.step == Some(step.at)).last()
+        lines.rev().find(|l| l.step == Some(step.at))
     };
     let line = of_page.flatten().or_else(in_list)?;
     Some(line.text.as_str())

@@ -147,14 +147,14 @@ fn favourite(t: &Teller<'_>, step: &Step) -> Option<String> {
 /// In plain terms for a child; for others about the minutes. Said where it is long or short: the same
 /// sentence on every page would be read by nobody.
 fn how_long(t: &Teller<'_>, step: &Step) -> Option<String> {
-    let minutes = step.minutes.filter(|m| (1..=4).contains(m) || *m >= 10)?;
+    let minutes = step.minutes.filter(|m| matches!(m, 1..=4 | 10..))?;
     if t.who.figure.age != Age::Child {
         let text = format!("It usually takes about {minutes} minutes.");
         return Some(t.speaker.say(&text)).filter(|_| minutes > 1);
     }
     let text = match minutes {
         ..=4 => "It usually takes a short time.",
-        ..=20 => "It usually takes a while.",
+        5..=20 => "It usually takes a while.",
         _ => "It usually takes a long while.",
     };
     Some(text.to_owned())

@@ -19,10 +19,10 @@ use crate::fixture;
 fn plain() -> Club {
     let mut club = fixture::club();
     for p in &mut club.participants {
-        Arc::make_mut(p).telling = Box::new(Telling {
+        *Arc::make_mut(p).telling = Telling {
             pages: Pages::Steps,
             ..Telling::default()
-        });
+        };
     }
     fixture::session_mut(&mut club).stories.clear();
     club

@@ -368,7 +368,7 @@ fn what_no_longer_fits_the_plan_is_told() {
     // The place changes: what was written by hand is of before.
     Arc::make_mut(&mut club.sessions[0]).place = "the hall".into();
     let since = Mismatch::ChangedSince(PageRef::Title, start);
-    assert_eq!(found(&club), [since.clone()]);
+    assert_eq!(found(&club), std::slice::from_ref(&since));
     // An activity of the club that is not on the board.
     let mut kayak = (*club.activities[0]).clone();
     kayak.id = daystrand::model::ids::ActivityId(9_999);
