@@ -215,7 +215,7 @@ pub(super) fn ask(t: &Teller<'_>) -> StoryPage {
     )
 }
 
-/// A sentence for each card that can be asked with.
+/// A sentence for each card that can be asked with. Not everyone points: only the family says how.
 pub(super) fn asking(t: &Teller<'_>) -> Vec<Line> {
     let one = |(n, ask): (usize, Ask)| {
         let card = cards::of_ask(t.club, ask);
@@ -225,9 +225,7 @@ pub(super) fn asking(t: &Teller<'_>) -> Vec<Line> {
                 t.speaker
                     .say(&format!("{{I}} {{can}} {words} {}.", ask.purpose()))
             }
-            None => t
-                .speaker
-                .say_with("{I} {can} point to {}.", card.label.trim()),
+            None => format!("The card {} asks {}.", card.label.trim(), ask.purpose()),
         };
         beside(card, nth(About::Ask, n, text))
     };

@@ -177,7 +177,7 @@ fn asking_helper_and_ending_are_in_the_familys_words() {
         asked.contains(&"I can press my red button for help."),
         "{asked:?}"
     );
-    assert!(asked.contains(&"I can point to Stop."), "{asked:?}");
+    assert!(asked.contains(&"The card Stop asks to stop."), "{asked:?}");
     let ending = told.page(PageRef::Ending).unwrap();
     assert!(words(ending).contains(&"Dad plans to collect me."));
     let title = told.page(PageRef::Title).unwrap();

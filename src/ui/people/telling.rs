@@ -35,7 +35,7 @@ pub fn show(
     });
     letters(ui, desk, person, next);
     ui.add_space(12.0);
-    let what = "In the story: \"I can press my button for help\". Write {my} for my, your or a name’s. Left empty, the card is pointed to.";
+    let what = "In the story: \"I can press my button for help\". Write {my} for my, your or a name’s. Left empty, the story names the card.";
     title(ui, "How they ask", what);
     row(ui, |ui| {
         for ask in Ask::ALL {
@@ -176,7 +176,7 @@ fn asks(ui: &mut Ui, desk: &mut Desk<'_>, person: &Participant, next: &mut Parti
     block(ui, label, 250.0, theme::CONTROL, |ui| {
         let now = person.telling.asks.get(&ask).map_or("", String::as_str);
         let width = ui.available_width();
-        let f = Field::new(id(person, label), label, now).hint("point to the card");
+        let f = Field::new(id(person, label), label, now).hint("press {my} button");
         if let Some(words) = f.show(ui, desk.drafts, width) {
             next.telling.asks.insert(ask, words);
         }

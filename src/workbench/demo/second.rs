@@ -141,11 +141,14 @@ const ARABIC: [(&str, &str); 63] = [
     ("If we stay dry", "إذا بقينا على اليابسة"),
     ("I can ask", "أستطيع أن أطلب"),
     ("I can ask at any time.", "أستطيع أن أطلب في أي وقت."),
-    ("I can point to Help.", "أستطيع أن أشير إلى بطاقة المساعدة."),
-    ("I can point to Stop.", "أستطيع أن أشير إلى بطاقة التوقّف."),
     (
-        "I can point to Break.",
-        "أستطيع أن أشير إلى بطاقة الاستراحة.",
+        "The card Help asks for help.",
+        "بطاقة المساعدة تطلب المساعدة.",
+    ),
+    ("The card Stop asks to stop.", "بطاقة التوقّف تطلب التوقّف."),
+    (
+        "The card Break asks for a break.",
+        "بطاقة الاستراحة تطلب استراحة.",
     ),
     ("How it ends", "كيف ينتهي"),
     (
@@ -156,7 +159,10 @@ const ARABIC: [(&str, &str); 63] = [
         "A trusted grown-up collects me.",
         "يأخذني شخص كبير موثوق به.",
     ),
-    ("I can point to Toilet.", "أستطيع أن أشير إلى بطاقة الحمّام."),
+    (
+        "The card Toilet asks for the toilet.",
+        "بطاقة الحمّام تطلب الذهاب إلى الحمّام.",
+    ),
     (
         "My helper can wait with me until then.",
         "يستطيع مساعدي أن ينتظر معي حتى ذلك الوقت.",

@@ -78,7 +78,7 @@ fn what_is_not_understood_is_said_with_what_to_do() {
         (
             &["print", "a.daystrand", "--to", "o", "--format", "doc"],
             "“doc”",
-            "pdf, png or text",
+            "pdf, png, text or html",
         ),
         (
             &["print", "a.daystrand", "--to", "o", "--session", "12 June"],

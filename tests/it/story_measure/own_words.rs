@@ -5,7 +5,7 @@ use std::sync::Arc;
 use daystrand::model::club::Club;
 use daystrand::model::people::Voice;
 use daystrand::model::telling::Depth;
-use daystrand::story::measure::{Counts, Teller, look, two_words};
+use daystrand::story::measure::{Balance, Counts, Teller, look, two_words};
 use daystrand::story::{Story, tell_for};
 
 use crate::fixture;
@@ -95,5 +95,23 @@ fn stories_of_the_demo_club_are_easy_to_read() {
         let ease = counts.reading_ease().unwrap();
         assert!(ease >= 80.0, "{voice:?} {name} {counts:?}");
         assert!(counts.words_per_sentence().is_some_and(|w| w < 10.0));
+    }
+}
+
+/// Gray and Garand (1993) and later editions: at least two sentences that describe for each that
+/// directs. What the program tells keeps to it, for someone who reads too.
+#[test]
+fn stories_of_the_demo_club_describe_more_than_they_direct() {
+    for depth in [Depth::Short, Depth::Full] {
+        let mut club = told();
+        for p in &mut club.participants {
+            Arc::make_mut(p).telling.depth = depth;
+        }
+        for (voice, name, story) in stories(&club) {
+            let teller = Teller { voice, name: &name };
+            let sentences: Vec<_> = story.sentences().collect();
+            let balance = Balance::of(&sentences, &teller);
+            assert!(balance.keeps_later_rule(), "{voice:?} {name} {balance:?}");
+        }
     }
 }
