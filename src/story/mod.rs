@@ -79,11 +79,11 @@ fn told(t: &Teller<'_>) -> Vec<StoryPage> {
         Pages::Steps | Pages::Parts => None,
     };
     let mut all = vec![pages::title(t)];
-    all.extend(pages::day(t));
     if let Some(middle) = middle {
         all.extend(middle);
         return all;
     }
+    all.extend(pages::day(t));
     all.extend(match t.who.telling.pages {
         Pages::Parts => pages::parts(t),
         _ => pages::steps(t),

@@ -4,11 +4,11 @@
 use super::about;
 use super::cards;
 use super::page::{Line, PageKind, Small, StoryPage};
-use super::pages::{asking, card_of, ends, plan_may_change, step_line};
+use super::pages::{asking, bring, card_of, ends, instead, plan_may_change, step_line};
 use super::teller::{Teller, line, named, nth, page};
 use crate::model::board::{Step, StepState};
 use crate::model::ids::SymbolId;
-use crate::model::rewriting::{About, PageRef};
+use crate::model::rewriting::{About, LineRef, PageRef};
 use crate::model::telling::Pages;
 use crate::plan::clock::Moment;
 use crate::plan::since::{Since, since};
@@ -42,7 +42,18 @@ fn same(t: &Teller<'_>, since: &Since<'_>) -> StoryPage {
         _ => Some("Some things are the same as last time."),
     };
     lines.extend(text.map(|s| line(About::Same, s.to_owned())));
+    let without_card = |(n, line): (usize, Line)| Line {
+        at: match line.at {
+            // Several pages number what may come instead anew; here all stand on one.
+            LineRef::Told(about, _) => LineRef::Told(about, u32::try_from(n).unwrap_or(u32::MAX)),
+            at => at,
+        },
+        card: None,
+        ..line
+    };
+    lines.extend(bring(t).into_iter().enumerate().map(without_card));
     lines.extend(plan_may_change(t, &cards::change(t.club)));
+    lines.extend(instead(t).into_iter().enumerate().map(without_card));
     let at = (PageRef::Same, PageKind::Same);
     let symbol = SymbolId::new("look_at_plan");
     let mut page = page(at, t.speaker.say("{My} plan"), symbol, lines);

@@ -60,26 +60,27 @@ fn helper(t: &Teller<'_>) -> String {
 
 /// What the day may bring, each with its picture.
 pub(super) fn day(t: &Teller<'_>) -> Option<StoryPage> {
-    let conditions = &t.session.conditions;
-    let lines: Vec<Line> = conditions
-        .iter()
-        .enumerate()
-        .map(|(i, c)| {
-            let told = nth(About::Weather, i, weather(c));
-            match c.symbol() {
-                Some(symbol) => {
-                    let label = c.label().to_owned();
-                    beside(Card { symbol, label }, told)
-                }
-                None => told,
-            }
-        })
-        .collect();
-    let symbol = conditions.iter().find_map(Condition::symbol);
+    let lines = bring(t);
+    let symbol = t.session.conditions.iter().find_map(Condition::symbol);
     let symbol = symbol.unwrap_or_else(|| SymbolId::new("look_at_plan"));
     let heading = "What the day may bring".to_owned();
     let at = (PageRef::Day, PageKind::Day);
     (!lines.is_empty()).then(|| page(at, heading, symbol, lines))
+}
+
+/// A sentence for each thing that the day may bring.
+pub(super) fn bring(t: &Teller<'_>) -> Vec<Line> {
+    let one = |(i, c): (usize, &Condition)| {
+        let told = nth(About::Weather, i, weather(c));
+        match c.symbol() {
+            Some(symbol) => {
+                let label = c.label().to_owned();
+                beside(Card { symbol, label }, told)
+            }
+            None => told,
+        }
+    };
+    t.session.conditions.iter().enumerate().map(one).collect()
 }
 
 fn weather(condition: &Condition) -> String {
@@ -182,21 +183,30 @@ pub(super) fn plan_may_change(t: &Teller<'_>, card: &Card) -> Vec<Line> {
 
 /// Pages that show what may come instead of each activity in the water.
 pub(super) fn dry(t: &Teller<'_>) -> Vec<StoryPage> {
-    let all = cards::dry_replacements(t.club, t.board);
-    let one = |(i, pairs): (usize, &[cards::Replacement])| {
-        let lines = pairs.iter().enumerate().map(|(n, p)| {
-            let words = [p.dry.label.trim(), p.instead_of.trim()];
-            let text = t
-                .speaker
-                .say_all("The tile {} may come instead of {}.", &words);
-            beside(p.dry.clone(), nth(About::Dry, n, text))
-        });
+    let all = instead(t);
+    let one = |(i, lines): (usize, &[Line])| {
         let number = u32::try_from(i).unwrap_or(u32::MAX);
         let at = (PageRef::Dry(number), PageKind::Dry);
-        let symbol = pairs[0].dry.symbol.clone();
-        page(at, "If we stay dry".to_owned(), symbol, lines.collect())
+        let symbol = lines
+            .iter()
+            .find_map(|l| Some(l.card.as_ref()?.symbol.clone()));
+        let symbol = symbol.unwrap_or_else(|| SymbolId::new("change"));
+        page(at, "If we stay dry".to_owned(), symbol, lines.to_vec())
     };
     all.chunks(CARDS).enumerate().map(one).collect()
+}
+
+/// A sentence for each tile that may come instead of an activity in the water.
+pub(super) fn instead(t: &Teller<'_>) -> Vec<Line> {
+    let all = cards::dry_replacements(t.club, t.board);
+    let one = |(n, p): (usize, cards::Replacement)| {
+        let words = [p.dry.label.trim(), p.instead_of.trim()];
+        let text = t
+            .speaker
+            .say_all("The tile {} may come instead of {}.", &words);
+        beside(p.dry.clone(), nth(About::Dry, n % CARDS, text))
+    };
+    all.into_iter().enumerate().map(one).collect()
 }
 
 /// How to ask, in the participant's own way where the family said it.

@@ -173,7 +173,7 @@ fn asks(ui: &mut Ui, desk: &mut Desk<'_>, person: &Participant, next: &mut Parti
         Ask::Break => "For a break I can …",
         Ask::Toilet => "For the toilet I can …",
     };
-    block(ui, label, 250.0, theme::CONTROL, |ui| {
+    block(ui, label, 234.0, theme::CONTROL, |ui| {
         let now = person.telling.asks.get(&ask).map_or("", String::as_str);
         let width = ui.available_width();
         let f = Field::new(id(person, label), label, now).hint("press {my} button");

@@ -250,7 +250,7 @@ fn around(ui: &mut Ui, desk: &mut Desk<'_>, a: &Activity, next: &mut Activity) {
     ];
     row(ui, |ui| {
         for (label, hint, get) in fields {
-            block(ui, label, 300.0, theme::CONTROL, |ui| {
+            block(ui, label, 380.0, theme::CONTROL, |ui| {
                 let now = get(&mut (*a.around).clone()).clone();
                 let width = ui.available_width();
                 let id = Id::unique(("activity-around", a.id, label));

@@ -78,10 +78,13 @@ pub fn segments(
     ui.painter()
         .rect(rect, r, t.col.panel, t.edge(), StrokeKind::Inside);
     let inner = rect.shrink(3.0);
-    let width = inner.width() / options.len().max(1) as f32;
-    let all: Vec<(Rect, Response)> = (0..options.len())
-        .map(|i| {
-            let at = egui::pos2(inner.left() + width * i as f32, inner.top());
+    let mut left = inner.left();
+    let all: Vec<(Rect, Response)> = widths(ui, options, inner.width())
+        .into_iter()
+        .enumerate()
+        .map(|(i, width)| {
+            let at = egui::pos2(left, inner.top());
+            left += width;
             let cell = Rect::from_min_size(at, vec2(width, inner.height()));
             (cell, ui.interact(cell, Id::unique((id, i)), Sense::click()))
         })
@@ -94,6 +97,27 @@ pub fn segments(
         segment(ui, r, cell, label, i == on);
     }
     picked
+}
+
+/// All as wide, or, where the words of one would be cut off, each with the same room around its words.
+fn widths(ui: &Ui, options: &[&str], room: f32) -> Vec<f32> {
+    let needs: Vec<f32> = options.iter().map(|o| words_width(ui, o) + 12.0).collect();
+    let count = options.len().max(1) as f32;
+    let total: f32 = needs.iter().sum();
+    let equal = room / count;
+    if total > room || needs.iter().all(|n| *n <= equal) {
+        return vec![equal; options.len()];
+    }
+    let more = (room - total) / count;
+    needs.into_iter().map(|n| n + more).collect()
+}
+
+fn words_width(ui: &Ui, words: &str) -> f32 {
+    let font = theme::bold(16.0);
+    let galley = ui
+        .painter()
+        .layout_no_wrap(words.to_owned(), font, Color32::PLACEHOLDER);
+    galley.size().x
 }
 
 fn segment(ui: &Ui, r: Response, cell: Rect, label: &str, on: bool) {
@@ -120,17 +144,8 @@ fn segment(ui: &Ui, r: Response, cell: Rect, label: &str, on: bool) {
 
 /// Segments where the layout stands, as wide as is left or as needed.
 pub fn segments_here(ui: &mut Ui, id: &str, options: &[&str], chosen: usize) -> Option<usize> {
-    let need: f32 = options
-        .iter()
-        .map(|o| {
-            let g = ui.painter().layout_no_wrap(
-                (*o).to_owned(),
-                theme::bold(16.0),
-                Color32::PLACEHOLDER,
-            );
-            g.size().x + 28.0
-        })
-        .fold(0.0, f32::max);
+    let need = options.iter().map(|o| words_width(ui, o) + 28.0);
+    let need = need.fold(0.0, f32::max);
     let width = (need * options.len() as f32 + 6.0).min(ui.available_width());
     let (_, rect) = ui.allocate_space(vec2(width, theme::CONTROL));
     segments(ui, id, rect, options, chosen)
