@@ -47,6 +47,7 @@ pub(super) fn title(t: &Teller<'_>) -> StoryPage {
 /// Plans are told as plans: whoever is beside them may be someone else on the day.
 fn helper(t: &Teller<'_>) -> String {
     let beside = t.session.beside.get(&t.who.id);
+    let beside = beside.filter(|h| !t.session.helpers_away.contains(h));
     let named = beside
         .and_then(|h| t.club.helper(*h))
         .map(|h| h.name.trim());

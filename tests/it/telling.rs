@@ -187,6 +187,11 @@ fn asking_helper_and_ending_are_in_the_familys_words() {
         "{:?}",
         words(title)
     );
+    // Who does not come is nobody's helper that day.
+    let away = Edit::HelperAttends(id, ada.id, false);
+    let told = story(&apply(&club, &away).unwrap().0, 0, who);
+    let title = words(told.page(PageRef::Title).unwrap()).join(" ");
+    assert!(!title.contains(&ada.name), "{title}");
 }
 
 #[test]

@@ -16,6 +16,8 @@ use crate::units::{Length, Point, Rect};
 
 /// Below a second language that nobody read through.
 const UNREAD: &str = "Second language: not yet checked by a reader.";
+/// Cards smaller than this are without words.
+const WORDLESS: Length = Length::um(20_000);
 /// Cards at the foot of a step's page.
 const REMINDERS: usize = 3;
 
@@ -226,7 +228,11 @@ pub(in crate::layout) fn draw_card(
     let side = at.w;
     let drawn = desk.art(&card.symbol, &card.label, person, desk.board_spot(person));
     let look = Look::line(ink::INK, ink::LINE).on(ink::PAPER);
-    let words = fitted(&card.label, side - Length::mm(3.0));
+    // On a very small card words would leave no room for the picture; the sentence beside says them.
+    let words = match side < WORDLESS {
+        true => Words::default(),
+        false => fitted(&card.label, side - Length::mm(3.0)),
+    };
     let pad = Length::mm(2.0);
     let inside = Rect {
         h: side - words.height() - pad * 2,

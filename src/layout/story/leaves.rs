@@ -3,8 +3,9 @@
 
 use super::super::words::{OPEN, TIGHT, Words};
 use super::measures::{BESIDE_GAP, BETWEEN, BETWEEN_LANGUAGES, Measures};
+use crate::model::telling::Depth;
 use crate::story::cards::Card;
-use crate::story::{Line, Small, Story, StoryPage};
+use crate::story::{Line, PageKind, Small, Story, StoryPage};
 use crate::text::Style;
 use crate::units::{Length, Point, Rect, Size};
 
@@ -98,13 +99,12 @@ struct Flow<'a, 'm> {
 impl<'a> Flow<'a, '_> {
     fn new_leaf(&mut self) {
         let (m, page) = (self.m, self.page);
-        let is_shown = self.story.depth != crate::model::telling::Depth::Pictures;
-        let heading =
-            if is_shown || !page.lines.is_empty() && page.small.is_empty() && !page.has_cards() {
-                heading_of(page, m)
-            } else {
-                Words::default()
-            };
+        // Where pictures stand alone only the first page says what it is.
+        let is_shown = self.story.depth != Depth::Pictures || page.kind == PageKind::Title;
+        let heading = match is_shown {
+            true => heading_of(page, m),
+            false => Words::default(),
+        };
         let mut top = m.body.y + heading.height();
         let style = Style::regular(m.heading.size.scale(0.7));
         let second = page

@@ -64,7 +64,10 @@ pub fn show(
             6.0
         });
     }
-    if let Some(long) = page_length(page.lines.len()) {
+    // Sentences beside a card each are a list; someone with fuller text takes in more.
+    let plain = page.plain().count();
+    let long = page_length(plain).filter(|_| plain > told.story.depth.most());
+    if let Some(long) = long {
         remarks::note(ui, "", &format!("{} {}", long.why, long.better));
     }
     more::hidden(ui, desk, page);
