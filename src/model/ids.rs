@@ -34,6 +34,10 @@ id!(
     HelperId
 );
 id!(
+    /// A kind of certificate that the club asks for.
+    AwardId
+);
+id!(
     /// A song or chant of the club.
     SongId
 );

@@ -2,7 +2,7 @@
 //!
 //! Reading order: `ids`, `language`, `privacy` (who may read what), `conditions` (what a day may
 //! bring), `club` (what is known for a season) with `craft` (how tiles are made), `stock` (tiles
-//! that are made) and `song`, `people` with `manner` (how a board is given),
+//! that are made) and `song`, `people` with `award` (what helpers' certificates say) and `manner` (how a board is given),
 //! `standing` (what differs on every board), `telling` (how a story is told) and `profile` (what is
 //! known about someone), `session` (one date and its timetable) with `record` (what was seen),
 //! `hand` (one evening's changes to one board) and `rewriting` (to one story), `board` (what follows from all of that), `finding` (what a check says), `limits` (what
@@ -10,6 +10,7 @@
 //! always holds).
 //! Knows nothing of paper, pictures, files or windows.
 
+pub mod award;
 pub mod board;
 pub mod club;
 pub mod conditions;
