@@ -3,6 +3,7 @@
 use std::collections::BTreeSet;
 use std::sync::Arc;
 
+use super::care::Care;
 use super::conditions::Known;
 use super::craft::{Craft, Work};
 use super::ids::{ActivityId, HelperId, PartId, ParticipantId, SessionId, SongId, SymbolId};
@@ -103,6 +104,8 @@ pub struct Rules {
     pub words: Language,
     /// How tiles are made.
     pub craft: Craft,
+    /// People, water and the place.
+    pub care: Box<Care>,
 }
 
 impl Rules {
@@ -125,6 +128,7 @@ impl Default for Rules {
             tile: Length::mm(60.0),
             words: Language::default(),
             craft: Craft::default(),
+            care: Box::default(),
         }
     }
 }
@@ -191,6 +195,8 @@ pub struct Activity {
     pub minutes: u32,
     /// Whether participants are in the water.
     pub in_water: bool,
+    /// How deep the water is there, in centimetres, where the club entered it.
+    pub depth_cm: Option<u32>,
     /// What is done instead when the water is not possible.
     pub dry_replacement: Option<ActivityId>,
     /// Sentences for the story, in the voice of the participant: `{I} {walk} to the water with {my}

@@ -1,6 +1,6 @@
 //! What a check or a layout reports: a code, how serious, where, one sentence, and what to do.
 
-use super::ids::{ActivityId, ParticipantId, SessionId, SlotId, StepRef};
+use super::ids::{ActivityId, HelperId, ParticipantId, SessionId, SlotId, StepRef};
 use super::rewriting::PageRef;
 
 /// Something a person should look at. Nothing is ever refused because of one.
@@ -49,6 +49,8 @@ pub enum Spot {
     Activity(ActivityId),
     /// A participant's settings.
     Participant(ParticipantId),
+    /// A helper's settings.
+    Helper(HelperId),
     /// A session as a whole.
     Session(SessionId),
     /// A row of a timetable.

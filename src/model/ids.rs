@@ -59,6 +59,11 @@ id!(
     StandingId
 );
 
+impl AwardId {
+    /// In an edit: one that is new and gets its id with the edit.
+    pub const NEW: Self = Self(u32::MAX);
+}
+
 impl StandingId {
     /// In an edit: one that is new and gets its id with the edit.
     pub const NEW: Self = Self(u32::MAX);

@@ -6,9 +6,9 @@ use super::board;
 use super::club::{Activity, Club};
 use super::edit::{Refused, SessionDetails};
 use super::hand::{Asked, Content, HandChanges};
-use super::ids::{ActivityId, ParticipantId, StepRef};
+use super::ids::{ActivityId, HelperId, ParticipantId, StepRef};
 use super::limits;
-use super::people::Participant;
+use super::people::{Helper, Participant};
 use super::rewriting::PageWords;
 use super::session::Session;
 use super::song::Song;
@@ -83,6 +83,11 @@ impl Sweep<'_> {
         self.ids("activities", club.activities.iter().map(|a| a.id.0));
         self.ids("songs", club.songs.iter().map(|s| s.id.0));
         self.ids("participants", club.participants.iter().map(|p| p.id.0));
+        let awards = &club.rules.care.awards;
+        self.ids("kinds of certificates", awards.iter().map(|a| a.id.0));
+        if limits::care::tidy(&club.rules.care) != *club.rules.care {
+            self.say("rules", "a text has blanks around it.");
+        }
         self.ids("helpers", club.helpers.iter().map(|h| h.id.0));
         self.ids("sessions", club.sessions.iter().map(|s| s.id.0));
         let rows = |s: &std::sync::Arc<Session>| {
@@ -159,7 +164,17 @@ impl Sweep<'_> {
         for (i, h) in self.club.helpers.iter().enumerate() {
             let place = place("helpers", i, &h.name);
             self.within(&place, limits::helper(h));
-            self.tidy(&place, "The name", &h.name);
+            if limits::care::tidy_helper(h) != Helper::clone(h) {
+                self.say(&place, "a text has blanks around it.");
+            }
+            for id in &h.trains {
+                self.participant_exists(&place, *id);
+            }
+            for id in h.certificates.iter().map(|c| c.award) {
+                if self.club.rules.care.award(id).is_none() {
+                    self.say(&place, format!("there is no kind of certificate {id}."));
+                }
+            }
         }
         self.stock();
     }
@@ -255,6 +270,9 @@ impl Sweep<'_> {
             for option in &row.options {
                 self.content(&place, option);
             }
+            for id in &row.leads {
+                self.helper_exists(&place, *id);
+            }
             if let Some(instead) = row.off.and_then(|o| o.instead) {
                 self.activity_exists(&place, instead);
             }
@@ -269,10 +287,7 @@ impl Sweep<'_> {
             self.participant_exists(&format!("{place}, away"), *id);
         }
         for id in &s.helpers_away {
-            if self.club.helper(*id).is_none() {
-                let what = format!("there is no helper with the id {id}.");
-                self.say(&format!("{place}, helpers_away"), what);
-            }
+            self.helper_exists(&format!("{place}, helpers_away"), *id);
         }
         for (who, record) in &s.records {
             let place = format!("{place}, record of participant {who}");
@@ -298,10 +313,10 @@ impl Sweep<'_> {
         for (who, helper) in &s.beside {
             let place = format!("{place}, beside participant {who}");
             self.participant_exists(&place, *who);
-            if self.club.helper(*helper).is_none() {
-                self.say(&place, format!("there is no helper with the id {helper}."));
-            }
+            self.helper_exists(&place, *helper);
         }
+        self.today(place, s);
+        self.turns(place, s);
         self.within(place, limits::conditions(&s.conditions));
         if limits::tidy_conditions(&s.conditions) != s.conditions {
             self.say(place, "a condition is there twice or has blanks around it.");
@@ -313,6 +328,57 @@ impl Sweep<'_> {
             let place = format!("{place}, hand changes of participant {who}");
             self.participant_exists(&place, *who);
             self.hand(&place, s, *who, hand);
+        }
+    }
+
+    fn today(&mut self, place: &str, s: &Session) {
+        let place = format!("{place}, people of the day");
+        let today = &s.today;
+        self.within(&place, limits::care::today(today));
+        let helpers = today.water_lead.iter().chain(today.here.keys());
+        let helpers = helpers.chain(today.watching.keys());
+        let helpers = helpers.chain(today.watched_by.values());
+        let helpers = helpers.chain(today.pairs.keys().map(|(_, h)| h));
+        for id in helpers.chain(today.held.values().flatten()) {
+            self.helper_exists(&place, *id);
+        }
+        let people = today.watched_by.keys();
+        let people = people.chain(today.pairs.keys().map(|(p, _)| p));
+        for id in people.chain(today.held.keys().map(|(_, p)| p)) {
+            self.participant_exists(&place, *id);
+        }
+        if today.held.keys().any(|(slot, _)| s.slot(*slot).is_none()) {
+            self.say(&place, "someone is held at a row that is not there.");
+        }
+    }
+
+    fn turns(&mut self, place: &str, s: &Session) {
+        let Some(turns) = &s.turns else {
+            return;
+        };
+        let place = format!("{place}, turns");
+        self.within(&place, limits::care::turns_in(turns));
+        let rows: Vec<_> = turns.slots().collect();
+        let own: Vec<_> = s.timetable.iter().map(|r| r.id).collect();
+        let first = own.iter().position(|r| rows.contains(r)).unwrap_or(0);
+        let end = own.len().min(first + rows.len());
+        if rows.is_empty() || turns.stations.is_empty() || own[first..end] != rows[..] {
+            self.say(&place, "its rows do not stand together in the timetable.");
+        }
+        for (who, places) in &turns.places {
+            self.participant_exists(&place, *who);
+            let named: Vec<_> = places.iter().flatten().collect();
+            let once: BTreeSet<_> = named.iter().collect();
+            if once.len() != named.len() || !named.iter().all(|r| rows.contains(r)) {
+                self.say(&place, "a row is named twice, or is not one of the turns.");
+            }
+            if places.len() != turns.count as usize {
+                self.say(&place, "someone has more or fewer turns than there are.");
+            }
+        }
+        for (a, b) in &turns.friends {
+            self.participant_exists(&place, *a);
+            self.participant_exists(&place, *b);
         }
     }
 
@@ -378,7 +444,8 @@ impl Sweep<'_> {
         let rows = board::rows(self.club, s, who, hand);
         let mut shown = board::order(&rows, hand);
         shown.sort_unstable();
-        let left_out = rows.left_out.iter().map(|id| StepRef::Slot(*id));
+        let left_out = rows.left_out.iter().chain(&rows.spare);
+        let left_out = left_out.map(|id| StepRef::Slot(*id));
         let mut slots: Vec<StepRef> = rows
             .rows
             .iter()
@@ -408,6 +475,12 @@ impl Sweep<'_> {
     fn activity_exists(&mut self, place: &str, id: ActivityId) {
         if self.club.activity(id).is_none() {
             self.say(place, format!("there is no activity with the id {id}."));
+        }
+    }
+
+    fn helper_exists(&mut self, place: &str, id: HelperId) {
+        if self.club.helper(id).is_none() {
+            self.say(place, format!("there is no helper with the id {id}."));
         }
     }
 

@@ -3,6 +3,7 @@
 //! Bounds are our own: wide enough for any real club, narrow enough that a slip of the finger or a
 //! damaged file cannot ask for a tile as large as a wall.
 
+pub mod care;
 pub mod story;
 
 use jiff::civil::{Date, Time};
@@ -260,6 +261,7 @@ pub fn rules(r: &Rules) -> Result<(), Refused> {
     length("The clear film edge", r.seal, 0, SEAL_MAX_MM)?;
     language(&r.words)?;
     craft(&r.craft)?;
+    care::care(&r.care)?;
     tile(r.tile)
 }
 
@@ -346,6 +348,7 @@ pub fn activity(a: &Activity) -> Result<(), Refused> {
         text("A piece of equipment", e)?;
     }
     text("The place", &a.place)?;
+    care::depth(a.depth_cm)?;
     text("The thing that stands for it", &a.thing)
 }
 
@@ -390,6 +393,7 @@ fn profile(p: &Profile) -> Result<(), Refused> {
         text("A condition", condition.label())?;
         text("What helps", helps)?;
     }
+    care::depth(p.in_water().for_owner().depth_cm)?;
     let (decision, papers) = (p.decision().for_owner(), p.papers().for_owner());
     let dates = [
         decision.on,
@@ -431,7 +435,8 @@ pub fn record(r: &Record) -> Result<(), Refused> {
 
 /// Refuses a helper outside the bounds.
 pub fn helper(h: &Helper) -> Result<(), Refused> {
-    filled("The name", &h.name)
+    filled("The name", &h.name)?;
+    care::certificates(&h.certificates)
 }
 
 /// Refuses session details outside the bounds.

@@ -5,13 +5,16 @@
 //! that are made) and `song`, `people` with `award` (what helpers' certificates say) and `manner` (how a board is given),
 //! `standing` (what differs on every board), `telling` (how a story is told) and `profile` (what is
 //! known about someone), `session` (one date and its timetable) with `record` (what was seen),
-//! `hand` (one evening's changes to one board) and `rewriting` (to one story), `board` (what follows from all of that), `finding` (what a check says), `limits` (what
-//! values may be), `edit` (the only way a club changes), `history` (undo), `invariants` (what
+//! `hand` (one evening's changes to one board) and `rewriting` (to one story), `turns` (rows done in
+//! turns), `care` (the club's rules for people and water) with `award` (certificates) and `looks`
+//! (what is looked at), `today` (who is with whom on one date), `board` (what follows from all of
+//! that), `finding` (what a check says), `limits` (what values may be), `edit` (the only way a club changes), `history` (undo), `invariants` (what
 //! always holds).
 //! Knows nothing of paper, pictures, files or windows.
 
 pub mod award;
 pub mod board;
+pub mod care;
 pub mod club;
 pub mod conditions;
 pub mod craft;
@@ -23,6 +26,7 @@ pub mod ids;
 pub mod invariants;
 pub mod language;
 pub mod limits;
+pub mod looks;
 pub mod manner;
 pub mod people;
 pub mod privacy;
@@ -34,3 +38,5 @@ pub mod song;
 pub mod standing;
 pub mod stock;
 pub mod telling;
+pub mod today;
+pub mod turns;

@@ -2,6 +2,7 @@
 
 use std::collections::BTreeSet;
 
+use super::award::Certificate;
 use super::craft::TileShape;
 use super::ids::{HelperId, ParticipantId, SymbolId};
 use super::manner::Manner;
@@ -175,6 +176,23 @@ pub struct Helper {
     pub name: String,
     /// What they do.
     pub roles: BTreeSet<Role>,
+    /// Whose trainer they are.
+    pub trains: BTreeSet<ParticipantId>,
+    /// What they hold, as entered from the papers.
+    pub certificates: Vec<Certificate>,
+}
+
+impl Helper {
+    /// Someone new; the id is given when they are added.
+    pub fn new(name: &str) -> Self {
+        Self {
+            id: HelperId(0),
+            name: name.to_owned(),
+            roles: BTreeSet::new(),
+            trains: BTreeSet::new(),
+            certificates: Vec::new(),
+        }
+    }
 }
 
 /// What a helper does in a session, as the club entered it.

@@ -26,6 +26,8 @@ pub struct Profile {
     decision: Guarded<Decision>,
     /// Follows from the decision; kept apart because whoever sees the cards sees this tile.
     surprise_tile: bool,
+    /// What is agreed about the water. For the helper.
+    in_water: Guarded<InWater>,
     /// What the family agreed to. For the coordinator.
     papers: Guarded<Papers>,
 }
@@ -38,6 +40,7 @@ impl Default for Profile {
             hard: Guarded::new(Class::Helper, BTreeMap::new()),
             decision: Guarded::new(Class::Helper, Decision::default()),
             surprise_tile: false,
+            in_water: Guarded::new(Class::Helper, InWater::default()),
             papers: Guarded::new(Class::Coordinator, Papers::default()),
         }
     }
@@ -57,6 +60,15 @@ pub struct Decision {
     /// Whether whoever prints is to be told of small parts on this participant's tiles, whatever the
     /// size of a tile.
     pub small_parts: bool,
+}
+
+/// What is agreed about a participant in the water, where it can be compared with the day.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct InWater {
+    /// How deep, in centimetres.
+    pub depth_cm: Option<u32>,
+    /// Whether they do not hear in the water, for hearing aids stay dry.
+    pub without_hearing: bool,
 }
 
 /// What the family agreed to, and until when.
@@ -129,6 +141,16 @@ impl Profile {
     /// Whether a surprise tile lies with the cards: where the family agreed to surprises.
     pub const fn surprise_tile(&self) -> bool {
         self.surprise_tile
+    }
+
+    /// What is agreed about the water.
+    pub const fn in_water(&self) -> &Guarded<InWater> {
+        &self.in_water
+    }
+
+    /// Sets that.
+    pub fn set_in_water(&mut self, in_water: InWater) {
+        self.in_water = Guarded::new(Class::Helper, in_water);
     }
 
     /// What the family agreed to.

@@ -11,6 +11,8 @@ use super::ids::{ActivityId, HelperId, PartId, ParticipantId, SessionId, SlotId}
 use super::privacy::Guarded;
 use super::record::Record;
 use super::rewriting::Rewriting;
+use super::today::Today;
+use super::turns::Turns;
 
 /// One date.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -27,6 +29,10 @@ pub struct Session {
     pub place: String,
     /// The group's order.
     pub timetable: Vec<Slot>,
+    /// The rows of it that are done in turns, if any are.
+    pub turns: Option<Box<Turns>>,
+    /// Who does what on this date, and who is with whom.
+    pub today: Box<Today>,
     /// Participants who do not come.
     pub away: BTreeSet<ParticipantId>,
     /// Helpers who do not come.
@@ -46,6 +52,14 @@ pub struct Session {
 }
 
 impl Session {
+    /// Minutes of a row: those of a turn, where it is done in turns.
+    pub fn minutes_of(&self, slot: &Slot) -> u32 {
+        match &self.turns {
+            Some(turns) if turns.has(slot.id) => turns.minutes,
+            _ => slot.minutes,
+        }
+    }
+
     /// The slot with this id.
     pub fn slot(&self, id: SlotId) -> Option<&Slot> {
         self.timetable.iter().find(|s| s.id == id)
@@ -75,6 +89,8 @@ pub struct Slot {
     pub part: PartId,
     /// How long.
     pub minutes: u32,
+    /// Who leads it.
+    pub leads: BTreeSet<HelperId>,
     /// What can be chosen here, if it is a choice: two or three.
     pub options: Vec<Content>,
     /// Whether it is called off today, for everyone.

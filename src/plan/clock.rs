@@ -8,8 +8,9 @@ use std::fmt;
 use jiff::civil::Time;
 
 use crate::model::club::Rules;
-use crate::model::ids::{PartId, SlotId};
+use crate::model::ids::{PartId, ParticipantId, SlotId};
 use crate::model::session::Session;
+use crate::model::turns::Turns;
 
 const MINUTES_PER_HOUR: u32 = 60;
 const MINUTES_PER_DAY: u32 = 24 * MINUTES_PER_HOUR;
@@ -85,22 +86,33 @@ pub struct Clock {
     pub end: Moment,
     /// When the minutes that the club gives a session are over.
     pub limit: Moment,
-    /// The slots in order.
+    /// The slots in order. Rows done in turns all last from the first turn to the last.
     pub rows: Vec<Row>,
+    /// When each turn begins and ends, where rows are done in turns.
+    pub turns: Vec<(Moment, Moment)>,
 }
 
 /// The times of a session under a club's rules.
 pub fn clock(session: &Session, rules: &Rules) -> Clock {
     let start = Moment::at(session.start);
     let mut rows: Vec<Row> = Vec::with_capacity(session.timetable.len());
+    let mut turns: Vec<(Moment, Moment)> = Vec::new();
     for slot in &session.timetable {
         let between = |last: &Row| last.to.after(rules.transition_minutes);
-        let from = rows.last().map_or(start, between);
+        let mut from = rows.last().map_or(start, between);
+        let mut to = from.after(slot.minutes);
+        if let Some(plan) = session.turns.as_ref().filter(|t| t.has(slot.id)) {
+            if turns.is_empty() {
+                turns = times_of_turns(from, plan, rules.transition_minutes);
+            }
+            from = turns.first().map_or(from, |t| t.0);
+            to = turns.last().map_or(from, |t| t.1);
+        }
         rows.push(Row {
             slot: slot.id,
             part: slot.part,
             from,
-            to: from.after(slot.minutes),
+            to,
         });
     }
     Clock {
@@ -108,7 +120,14 @@ pub fn clock(session: &Session, rules: &Rules) -> Clock {
         end: rows.last().map_or(start, |last| last.to),
         limit: start.after(rules.session_minutes),
         rows,
+        turns,
     }
+}
+
+fn times_of_turns(start: Moment, plan: &Turns, between: u32) -> Vec<(Moment, Moment)> {
+    let begins = |n: u32| start.after(n.saturating_mul(plan.minutes.saturating_add(between)));
+    let turn = |n: u32| (begins(n), begins(n).after(plan.minutes));
+    (0..plan.count).map(turn).collect()
 }
 
 impl Clock {
@@ -125,6 +144,17 @@ impl Clock {
     /// Minutes left over before the session's minutes are over.
     pub const fn slack(&self) -> u32 {
         self.limit.since(self.end)
+    }
+
+    /// When a participant is at a slot: in their turn, where it is done in turns.
+    pub fn visit(&self, session: &Session, who: ParticipantId, slot: SlotId) -> Option<Row> {
+        let row = *self.row(slot)?;
+        let turn = session.turns.as_ref().filter(|t| t.has(slot));
+        let Some(turns) = turn else {
+            return Some(row);
+        };
+        let (from, to) = *self.turns.get(turns.turn_of(who, slot)?)?;
+        Some(Row { from, to, ..row })
     }
 
     /// The times of a slot.

@@ -349,6 +349,10 @@ impl App {
         match spot {
             Spot::Club => s.people.pane = people::Pane::Club,
             Spot::Participant(_) => s.people.pane = people::Pane::Participants,
+            Spot::Helper(id) => {
+                s.people.pane = people::Pane::Helpers;
+                s.people.helper = Some(id);
+            }
             Spot::Activity(id) => {
                 s.session.pane = session::Pane::Activities;
                 s.session.activity = Some(id);

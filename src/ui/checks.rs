@@ -147,7 +147,7 @@ fn go_words(f: &Finding) -> String {
     match f.spot {
         Spot::Club => "To the club",
         Spot::Activity(_) => "To the activity",
-        Spot::Participant(_) => "To the person",
+        Spot::Participant(_) | Spot::Helper(_) => "To the person",
         Spot::Session(_) | Spot::Slot(..) => "To the timetable",
         Spot::Board(..) => "To the board",
         Spot::Step(..) => "To the step",
@@ -166,6 +166,7 @@ fn where_words(view: &View<'_>, f: &Finding) -> String {
             .activity(id)
             .map_or_else(String::new, |a| a.label.clone()),
         Spot::Participant(id) => name(id).to_owned(),
+        Spot::Helper(id) => club.helper(id).map_or_else(String::new, |h| h.name.clone()),
         Spot::Session(id) => club
             .session(id)
             .map_or_else(String::new, |s| s.title.clone()),

@@ -371,12 +371,12 @@ pub fn open_in(view: &View<'_>, place: Place) -> (String, bool) {
             open(n, "look at", "ready".into())
         }
         Place::People => {
-            let n = count(|s| matches!(s, Spot::Participant(_) | Spot::Club));
+            let n = count(|s| matches!(s, Spot::Participant(_) | Spot::Helper(_) | Spot::Club));
             open(n, "look at", format!("{} come", view.boards.len()))
         }
         Place::Boards => {
             let n = count(|s| matches!(s, Spot::Board(..) | Spot::Step(..)));
-            open(n, "look over", format!("{} ready", view.boards.len()))
+            open(n, "look over", format!("{} boards", view.boards.len()))
         }
         Place::Checks => open(count(|_| true), "look at", "nothing open".into()),
         Place::Print => match (

@@ -32,10 +32,13 @@ pub fn session_of(minutes: &[u32]) -> Session {
                 activity: ActivityId(id),
                 part: PartId(1),
                 minutes,
+                leads: Default::default(),
                 options: vec![],
                 off: None,
             })
             .collect(),
+        turns: None,
+        today: Default::default(),
         away: Default::default(),
         helpers_away: Default::default(),
         stories: Default::default(),

@@ -5,5 +5,6 @@ mod boards;
 mod demo;
 mod history;
 pub mod random;
+pub mod random_care;
 mod refusals;
 mod songs;

@@ -27,10 +27,13 @@ fn session(start: (i8, i8), slots: &[(u32, u32)]) -> Session {
                 activity: ActivityId(2),
                 part: PartId(part),
                 minutes,
+                leads: Default::default(),
                 options: vec![],
                 off: None,
             })
             .collect(),
+        turns: None,
+        today: Default::default(),
         away: Default::default(),
         helpers_away: Default::default(),
         stories: Default::default(),

@@ -493,6 +493,7 @@ pub fn one_activity(symbol: &str, label: &str) -> Club {
             part: PartId(1),
             minutes: 10,
             in_water: false,
+            depth_cm: None,
             dry_replacement: None,
             sentences: Vec::new(),
             around: Default::default(),
@@ -510,6 +511,7 @@ pub fn one_activity(symbol: &str, label: &str) -> Club {
         activity: ActivityId(1),
         part: PartId(1),
         minutes: 10,
+        leads: Default::default(),
         options: vec![],
         off: None,
     }];

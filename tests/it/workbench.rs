@@ -12,7 +12,7 @@ mod table;
 use daystrand::model::club::Activity;
 use daystrand::model::edit::{Edit, SessionDetails};
 use daystrand::model::hand::Content;
-use daystrand::model::ids::{ActivityId, HelperId, ParticipantId, SymbolId};
+use daystrand::model::ids::{ActivityId, ParticipantId, SymbolId};
 use daystrand::model::invariants;
 use daystrand::model::people::{Helper, Participant, Role};
 use daystrand::units::Length;
@@ -85,9 +85,8 @@ fn participant(name: &str, mark: &str) -> Participant {
 
 fn helper(name: &str, roles: &[Role]) -> Helper {
     Helper {
-        id: HelperId(0),
-        name: name.into(),
         roles: roles.iter().copied().collect(),
+        ..Helper::new(name)
     }
 }
 

@@ -16,6 +16,8 @@ pub(crate) struct Rows {
     pub rows: Vec<Row>,
     /// Rows of the timetable that are not on the board.
     pub left_out: Vec<SlotId>,
+    /// Rows for whoever waits, where this participant does not.
+    pub spare: Vec<SlotId>,
 }
 
 /// A step and what it stands beside.
@@ -33,12 +35,14 @@ pub(crate) fn rows(club: &Club, session: &Session, who: ParticipantId, hand: &Ha
     let person = club.participant(who);
     let maker = Maker {
         club,
+        session,
         hand,
         standing: person.map_or(&none, |p| &p.standing),
     };
+    let (slots, spare) = session.rows_of(who);
     let mut left_out = Vec::new();
-    let mut pairs: Vec<Pair> = Vec::with_capacity(session.timetable.len());
-    for slot in &session.timetable {
+    let mut pairs: Vec<Pair> = Vec::with_capacity(slots.len());
+    for slot in slots {
         match maker.pair(slot) {
             Some(pair) => pairs.push(pair),
             None => left_out.push(slot.id),
@@ -47,6 +51,7 @@ pub(crate) fn rows(club: &Club, session: &Session, who: ParticipantId, hand: &Ha
     Rows {
         rows: maker.with_standing_steps(pairs),
         left_out,
+        spare,
     }
 }
 
@@ -59,6 +64,7 @@ struct Pair {
 
 struct Maker<'a> {
     club: &'a Club,
+    session: &'a Session,
     hand: &'a HandChanges,
     standing: &'a Standing,
 }
@@ -102,7 +108,7 @@ impl Maker<'_> {
         let label = activity.map_or_else(|| UNKNOWN_ACTIVITY.to_owned(), |a| a.label.clone());
         let symbol = activity.map_or_else(|| SymbolId::new(""), |a| a.symbol.clone());
         Step {
-            minutes: Some(slot.minutes),
+            minutes: Some(self.session.minutes_of(slot)),
             options: self.options(&slot.options),
             activity: Some(slot.activity),
             ..Step::plain(StepRef::Slot(slot.id), symbol, label, slot.part)

@@ -612,6 +612,7 @@ mod tests {
         let rows = Rows {
             rows: slots.iter().map(|s| row(*s, None, Side::After)).collect(),
             left_out: Vec::new(),
+            spare: Vec::new(),
         };
         let all: Vec<StepRef> = slots.into_iter().chain([StepRef::Own(OwnId(9))]).collect();
         assert_eq!(orders(&all).len(), 120);
@@ -633,6 +634,7 @@ mod tests {
                 row(after, Some(b), Side::After),
             ],
             left_out: Vec::new(),
+            spare: Vec::new(),
         };
         let own = StepRef::Own(OwnId(9));
         all_can_be_made(

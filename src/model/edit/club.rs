@@ -5,8 +5,9 @@ use std::sync::Arc;
 use super::{Made, Refused, fresh, set, shift, songs};
 use crate::model::club::{Activity, Club, Part, Rules};
 use crate::model::hand::HandChanges;
-use crate::model::ids::{ActivityId, PartId};
+use crate::model::ids::{ActivityId, AwardId, PartId};
 use crate::model::limits;
+use crate::model::people::Helper;
 use crate::model::privacy::Guarded;
 use crate::model::record::Record;
 use crate::model::session::{Session, Slot};
@@ -20,8 +21,28 @@ pub(super) fn rename(club: &mut Club, name: &str) -> Result<Made, Refused> {
 }
 
 pub(super) fn set_rules(club: &mut Club, rules: &Rules) -> Result<Made, Refused> {
-    limits::rules(rules)?;
-    club.rules = rules.clone();
+    let mut rules = rules.clone();
+    rules.care = Box::new(limits::care::tidy(&rules.care));
+    limits::rules(&rules)?;
+    for award in &club.rules.care.awards {
+        let held = |h: &&Arc<Helper>| h.certificates.iter().any(|c| c.award == award.id);
+        let holders: Vec<String> = club
+            .helpers
+            .iter()
+            .filter(held)
+            .map(|h| short(&h.name))
+            .collect();
+        if rules.care.award(award.id).is_none() && !holders.is_empty() {
+            let name = quoted(&award.name);
+            return Err(in_use(&name, &holders, "Take it from these helpers first."));
+        }
+    }
+    for award in &mut rules.care.awards {
+        if award.id == AwardId::NEW {
+            award.id = AwardId(fresh(club)?);
+        }
+    }
+    club.rules = rules;
     Ok(Made::Nothing)
 }
 

@@ -1,7 +1,7 @@
 //! What an edit is called in the undo menu.
 
 use super::club::short;
-use super::{BoardEdit, Edit, TimetableEdit};
+use super::{BoardEdit, Edit, TimetableEdit, TodayEdit, TurnsEdit};
 use crate::model::board;
 use crate::model::club::Club;
 use crate::model::hand::{Content, HandChanges};
@@ -63,6 +63,8 @@ impl Edit {
             Self::Beside(_, who, None) => {
                 format!("Nobody named beside {}", participant(club, *who))
             }
+            Self::Today(id, edit) => today(club, *id, edit),
+            Self::Turns(id, edit) => turns(club, *id, edit),
         }
     }
 }
@@ -93,6 +95,52 @@ fn timetable(club: &Club, id: SessionId, edit: &TimetableEdit) -> String {
         TimetableEdit::Dry(_, true) => "Dry instead of water".to_owned(),
         TimetableEdit::Dry(_, false) => "Water after all".to_owned(),
         TimetableEdit::Options(s, _) => format!("Choice at {}", slot(club, id, s)),
+        TimetableEdit::Leads(s, _) => format!("Who leads {}", slot(club, id, s)),
+    }
+}
+
+fn today(club: &Club, id: SessionId, edit: &TodayEdit) -> String {
+    match edit {
+        TodayEdit::WaterLead(Some(h)) => format!("{} leads in the water", helper(club, *h)),
+        TodayEdit::WaterLead(None) => "Nobody leads in the water".to_owned(),
+        TodayEdit::Here(h, _) => format!("When {} is there", helper(club, *h)),
+        TodayEdit::Watches(h, Some(true)) => format!("{} watches", helper(club, *h)),
+        TodayEdit::Watches(h, Some(false)) => format!("{} does not watch", helper(club, *h)),
+        TodayEdit::Watches(h, None) => format!("{} as usual", helper(club, *h)),
+        TodayEdit::WatchedBy(p, Some(h)) => {
+            format!("{} watches {}", helper(club, *h), participant(club, *p))
+        }
+        TodayEdit::WatchedBy(p, None) => format!("Nobody named for {}", participant(club, *p)),
+        TodayEdit::Pair(p, h, _) => {
+            format!("{} and {}", participant(club, *p), helper(club, *h))
+        }
+        TodayEdit::Hold(s, p, _) => {
+            format!(
+                "Who is with {} at {}",
+                participant(club, *p),
+                slot(club, id, *s)
+            )
+        }
+        TodayEdit::HoldAll(all) if all.is_empty() => "Let all pairs go".to_owned(),
+        TodayEdit::HoldAll(_) => "Hold the pairs".to_owned(),
+        TodayEdit::MeetingSpot(_) => "Meeting spot".to_owned(),
+        TodayEdit::Look(l) | TodayEdit::LookAgain(_, l) => {
+            format!("Looked: {}", short(l.look.label()))
+        }
+        TodayEdit::Unlook(_) => "Take out what was looked at".to_owned(),
+        TodayEdit::Thunder(_) => "Thunder".to_owned(),
+    }
+}
+
+fn turns(club: &Club, id: SessionId, edit: &TurnsEdit) -> String {
+    match edit {
+        TurnsEdit::Set(plan) => format!("In turns: {} turns", plan.count),
+        TurnsEdit::Place(p, turn, s) => {
+            let (who, what) = (participant(club, *p), slot(club, id, *s));
+            format!("{who} at {what} in turn {}", turn + 1)
+        }
+        TurnsEdit::Friends(_) => "Who wants to be together".to_owned(),
+        TurnsEdit::Off => "Not in turns".to_owned(),
     }
 }
 

@@ -1,12 +1,13 @@
 //! Which edits are one step for undo: typing in one field, turning one number up and down.
 
-use super::{BoardEdit, Edit, SessionDetails, TimetableEdit};
+use super::{BoardEdit, Edit, SessionDetails, TimetableEdit, TodayEdit};
+use crate::model::care::Care;
 use crate::model::club::{Activity, Around, Club, Rules};
 use crate::model::craft::Craft;
 use crate::model::ids::{
     ActivityId, HelperId, PartId, ParticipantId, SessionId, SlotId, SongId, StepRef,
 };
-use crate::model::people::Participant;
+use crate::model::people::{Helper, Participant};
 use crate::model::profile::{Field, Profile};
 use crate::model::record::Record;
 use crate::model::rewriting::{LineRef, PageRef, PageWords};
@@ -57,8 +58,12 @@ impl Edit {
                 key(What::Participant(p.id), field)
             }
             Self::ChangeHelper(h) => {
-                let same_roles = club.helper(h.id)?.roles == h.roles;
-                same_roles.then_some(MergeKey {
+                let old = club.helper(h.id)?;
+                let renamed = Helper {
+                    name: h.name.clone(),
+                    ..Helper::clone(old)
+                };
+                (renamed == *h).then_some(MergeKey {
                     what: What::Helper(h.id),
                     field: "name",
                 })
@@ -75,6 +80,7 @@ impl Edit {
             Self::Timetable(id, TimetableEdit::Minutes(slot, _)) => {
                 key(What::Slot(*id, *slot), "minutes")
             }
+            Self::Today(id, TodayEdit::MeetingSpot(_)) => key(What::Session(*id), "meeting spot"),
             Self::Board(id, who, BoardEdit::Relabel(step, _)) => {
                 key(What::Step(*id, *who, *step), "words")
             }
@@ -135,7 +141,35 @@ fn rules(old: &Rules, new: &Rules) -> Option<&'static str> {
         (old.seal != new.seal, Some("seal")),
         (old.tile != new.tile, Some("tile")),
         (old.craft != new.craft, craft(&old.craft, &new.craft)),
+        (old.care != new.care, care(&old.care, &new.care)),
         (old.paper != new.paper || old.words != new.words, None),
+    ])
+}
+
+/// The only text or number of the club's care that differs.
+fn care(old: &Care, new: &Care) -> Option<&'static str> {
+    let rest = Care {
+        fewest_adults: old.fewest_adults,
+        look_again_minutes: old.look_again_minutes,
+        thunder_minutes: old.thunder_minutes,
+        rule: old.rule.clone(),
+        emergency: old.emergency.clone(),
+        meeting_spot: old.meeting_spot.clone(),
+        recall: old.recall.clone(),
+        ..new.clone()
+    };
+    only(&[
+        (old.fewest_adults != new.fewest_adults, Some("adults")),
+        (
+            old.look_again_minutes != new.look_again_minutes,
+            Some("look again"),
+        ),
+        (old.thunder_minutes != new.thunder_minutes, Some("thunder")),
+        (old.rule != new.rule, Some("rule")),
+        (old.emergency != new.emergency, Some("emergency")),
+        (old.meeting_spot != new.meeting_spot, Some("meeting spot")),
+        (old.recall != new.recall, Some("recall")),
+        (rest != *old, None),
     ])
 }
 
@@ -164,7 +198,8 @@ fn activity(old: &Activity, new: &Activity) -> Option<&'static str> {
         || old.part != new.part
         || old.in_water != new.in_water
         || old.dry_replacement != new.dry_replacement
-        || old.not_when != new.not_when;
+        || old.not_when != new.not_when
+        || old.depth_cm != new.depth_cm;
     only(&[
         (old.label != new.label, Some("label")),
         (old.minutes != new.minutes, Some("minutes")),

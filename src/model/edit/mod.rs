@@ -14,7 +14,10 @@ mod songs;
 mod stock;
 mod story;
 mod timetable;
+mod today;
+mod turns;
 
+use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
 use jiff::civil::{Date, Time};
@@ -27,12 +30,15 @@ use super::ids::{
     ActivityId, HelperId, OwnId, PartId, ParticipantId, SessionId, SlotId, SongId, StepRef,
 };
 use super::limits;
+use super::looks::Looked;
 use super::people::{Helper, Participant};
 use super::record::Record;
 use super::rewriting::{PageRef, PageWords};
 use super::session::Off;
 use super::song::Song;
 use super::stock::StockEdit;
+use super::today::{Hours, Pair};
+use super::turns::Station;
 use crate::units::Length;
 
 pub use merge::MergeKey;
@@ -112,6 +118,71 @@ pub enum Edit {
     StoryAsTold(SessionId, ParticipantId),
     /// Says who is beside a participant on the day.
     Beside(SessionId, ParticipantId, Option<HelperId>),
+    /// One change of who does what on a date.
+    Today(SessionId, TodayEdit),
+    /// One change of the rows that are done in turns.
+    Turns(SessionId, TurnsEdit),
+}
+
+/// One change of who does what on a date, and of what was seen there.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum TodayEdit {
+    /// Who leads in the water.
+    WaterLead(Option<HelperId>),
+    /// When a helper is there; nothing is all of the session.
+    Here(HelperId, Option<Hours>),
+    /// Whether a helper watches today; nothing is as their roles say.
+    Watches(HelperId, Option<bool>),
+    /// Who watches a participant and nothing else.
+    WatchedBy(ParticipantId, Option<HelperId>),
+    /// What is wished of a pair.
+    Pair(ParticipantId, HelperId, Option<Pair>),
+    /// Who is with a participant at a row of the timetable; nobody lets the program find someone.
+    Hold(SlotId, ParticipantId, BTreeSet<HelperId>),
+    /// All who are held at once, in place of those before.
+    HoldAll(Held),
+    /// Where all meet when someone is missing.
+    MeetingSpot(String),
+    /// Writes down what was looked at.
+    Look(Looked),
+    /// Changes what was written down at a place of the list.
+    LookAgain(usize, Looked),
+    /// Takes out what was written down at a place of the list.
+    Unlook(usize),
+    /// Thunder was heard at these times.
+    Thunder(BTreeSet<Time>),
+}
+
+/// Who was put with whom by hand, for rows of the timetable.
+pub type Held = BTreeMap<(SlotId, ParticipantId), BTreeSet<HelperId>>;
+
+/// One change of the rows that are done in turns.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum TurnsEdit {
+    /// Sets all of it.
+    Set(TurnsPlan),
+    /// Puts a participant at one of the rows in a turn; whatever they do then changes places with
+    /// it.
+    Place(ParticipantId, usize, SlotId),
+    /// Who wants to be together.
+    Friends(BTreeSet<(ParticipantId, ParticipantId)>),
+    /// All rows one after the other again, for everyone in the same order.
+    Off,
+}
+
+/// Rows done in turns as a plan: who waits has nothing in that turn, and gets a row of waiting.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct TurnsPlan {
+    /// The rows, which are put together where the first of them stands.
+    pub stations: Vec<Station>,
+    /// What those do who wait; without it their board says nothing of the wait.
+    pub waiting: Option<ActivityId>,
+    /// How many turns.
+    pub count: u32,
+    /// Minutes of each.
+    pub minutes: u32,
+    /// Who is where, turn by turn.
+    pub places: BTreeMap<ParticipantId, Vec<Option<SlotId>>>,
 }
 
 /// What is said about a session besides its timetable.
@@ -149,6 +220,8 @@ pub enum TimetableEdit {
     Dry(Option<PartId>, bool),
     /// Says what can be chosen in a slot; nothing takes the choice back.
     Options(SlotId, Vec<Content>),
+    /// Says who leads a slot.
+    Leads(SlotId, BTreeSet<HelperId>),
 }
 
 /// One change by hand to a board.
@@ -293,6 +366,8 @@ fn change(club: &mut Club, edit: &Edit) -> Result<Made, Refused> {
         Edit::StoryPage(id, who, at, words) => story::page(club, *id, *who, *at, words),
         Edit::StoryAsTold(id, who) => story::as_told(club, *id, *who),
         Edit::Beside(id, who, helper) => story::beside(club, *id, *who, *helper),
+        Edit::Today(id, e) => today::apply(club, *id, e),
+        Edit::Turns(id, e) => turns::apply(club, *id, e),
     }
 }
 

@@ -4,6 +4,7 @@ use std::sync::Arc;
 
 use super::board::checked;
 use super::{Made, Refused, fresh, set, shift, stock};
+use crate::model::award::Certificate;
 use crate::model::club::Club;
 use crate::model::craft::TileShape;
 use crate::model::ids::{ActivityId, HelperId, ParticipantId, StandingId};
@@ -108,12 +109,28 @@ pub(super) fn remove_participant(club: &mut Club, id: ParticipantId) -> Result<M
     let at = participant_at(club, id)?;
     club.participants.remove(at);
     stock::forget(club, id);
+    for helper in &mut club.helpers {
+        if helper.trains.contains(&id) {
+            Arc::make_mut(helper).trains.remove(&id);
+        }
+    }
     for session in &mut club.sessions {
         let named = session.away.contains(&id)
             || session.hand.contains_key(&id)
             || session.records.contains_key(&id)
             || session.stories.contains_key(&id)
             || session.beside.contains_key(&id);
+        let mut today = session.today.clone();
+        today.forget_participant(id);
+        let mut turns = session.turns.clone();
+        if let Some(turns) = &mut turns {
+            turns.forget_participant(id);
+        }
+        if today != session.today || turns != session.turns {
+            let session = Arc::make_mut(session);
+            session.today = today;
+            session.turns = turns;
+        }
         if named {
             let session = Arc::make_mut(session);
             session.away.remove(&id);
@@ -133,14 +150,14 @@ fn participant_at(club: &Club, id: ParticipantId) -> Result<usize, Refused> {
 
 pub(super) fn add_helper(club: &mut Club, h: &Helper) -> Result<Made, Refused> {
     limits::count("helpers", club.helpers.len() + 1, limits::LIST)?;
-    let helper = tidy_helper(h)?;
+    let helper = tidy_helper(club, h)?;
     let id = HelperId(fresh(club)?);
     club.helpers.push(Arc::new(Helper { id, ..helper }));
     Ok(Made::Helper(id))
 }
 
 pub(super) fn change_helper(club: &mut Club, h: &Helper) -> Result<Made, Refused> {
-    let helper = tidy_helper(h)?;
+    let helper = tidy_helper(club, h)?;
     let at = helper_at(club, helper.id)?;
     set(&mut club.helpers[at], helper);
     Ok(Made::Nothing)
@@ -151,6 +168,16 @@ pub(super) fn remove_helper(club: &mut Club, id: HelperId) -> Result<Made, Refus
     club.helpers.remove(at);
     for session in &mut club.sessions {
         let beside = session.beside.values().any(|h| *h == id);
+        let mut today = session.today.clone();
+        today.forget_helper(id);
+        let leads = session.timetable.iter().any(|s| s.leads.contains(&id));
+        if today != session.today || leads {
+            let session = Arc::make_mut(session);
+            session.today = today;
+            for slot in &mut session.timetable {
+                slot.leads.remove(&id);
+            }
+        }
         if session.helpers_away.contains(&id) || beside {
             let session = Arc::make_mut(session);
             session.helpers_away.remove(&id);
@@ -160,12 +187,16 @@ pub(super) fn remove_helper(club: &mut Club, id: HelperId) -> Result<Made, Refus
     Ok(Made::Nothing)
 }
 
-fn tidy_helper(h: &Helper) -> Result<Helper, Refused> {
-    let helper = Helper {
-        name: limits::tidy_line(&h.name),
-        ..h.clone()
-    };
+fn tidy_helper(club: &Club, h: &Helper) -> Result<Helper, Refused> {
+    let helper = limits::care::tidy_helper(h);
     limits::helper(&helper)?;
+    if helper.trains.iter().any(|p| club.participant(*p).is_none()) {
+        return Err(Refused::gone("participant"));
+    }
+    let known = |c: &Certificate| club.rules.care.award(c.award).is_some();
+    if !helper.certificates.iter().all(known) {
+        return Err(Refused::gone("kind of certificate"));
+    }
     Ok(helper)
 }
 

@@ -25,16 +25,22 @@ pub(super) fn copy(
 ) -> Result<Made, Refused> {
     let original = Arc::clone(find(club, from)?);
     let mut timetable: Vec<Slot> = Vec::with_capacity(original.timetable.len());
+    let mut now: BTreeMap<SlotId, SlotId> = BTreeMap::new();
     for slot in &original.timetable {
+        let id = SlotId(fresh(club)?);
+        now.insert(slot.id, id);
         timetable.push(Slot {
-            id: SlotId(fresh(club)?),
+            id,
             off: None,
             ..slot.clone()
         });
     }
     let made = insert(club, details, timetable)?;
     if let Made::Session(id) = made {
-        Arc::make_mut(find_mut(club, id)?).from = Some(from);
+        let session = Arc::make_mut(find_mut(club, id)?);
+        session.from = Some(from);
+        session.turns = original.turns.as_ref().map(|t| Box::new(t.renamed(&now)));
+        session.today = Box::new(original.today.for_another_date());
     }
     Ok(made)
 }
@@ -51,6 +57,8 @@ fn insert(club: &mut Club, d: &SessionDetails, timetable: Vec<Slot>) -> Result<M
         start: d.start,
         place: d.place,
         timetable,
+        turns: None,
+        today: Box::default(),
         away: BTreeSet::new(),
         helpers_away: BTreeSet::new(),
         hand: BTreeMap::new(),

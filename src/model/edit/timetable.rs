@@ -1,6 +1,7 @@
 //! Edits of a timetable. Hand changes of every board survive them; one that no longer says clearly
 //! what is meant becomes a question to a person, never lost in silence.
 
+use std::collections::BTreeSet;
 use std::sync::Arc;
 
 use super::board::checked;
@@ -14,6 +15,12 @@ use crate::model::limits;
 use crate::model::session::{Off, Session, Slot};
 
 pub(super) fn apply(club: &mut Club, id: SessionId, edit: &TimetableEdit) -> Result<Made, Refused> {
+    let made = change_rows(club, id, edit)?;
+    super::turns::settle(club, id, edit)?;
+    Ok(made)
+}
+
+fn change_rows(club: &mut Club, id: SessionId, edit: &TimetableEdit) -> Result<Made, Refused> {
     find(club, id)?;
     match *edit {
         TimetableEdit::Off(slot, off) => call_off(club, id, slot, off),
@@ -32,11 +39,17 @@ pub(super) fn apply(club: &mut Club, id: SessionId, edit: &TimetableEdit) -> Res
             change(club, id, slot, |s| s.minutes = minutes)
         }
         TimetableEdit::Part(slot, part) => set_part(club, id, slot, part),
+        TimetableEdit::Leads(slot, ref leads) => {
+            if leads.iter().any(|h| club.helper(*h).is_none()) {
+                return Err(Refused::gone("helper"));
+            }
+            change(club, id, slot, |s| s.leads.clone_from(leads))
+        }
         TimetableEdit::Remove(slot) => remove(club, id, slot),
     }
 }
 
-fn insert(
+pub(super) fn insert(
     club: &mut Club,
     id: SessionId,
     activity: ActivityId,
@@ -55,6 +68,7 @@ fn insert(
             activity,
             part,
             minutes,
+            leads: BTreeSet::new(),
             options: Vec::new(),
             off: None,
         },
@@ -211,7 +225,7 @@ fn change(
 /// What was shown, said or moved by hand in a slot that goes becomes a question; that it was not
 /// today is true of it now for everyone. Own steps and other moved steps stay, held by the rest of
 /// what stood before them.
-fn remove(club: &mut Club, id: SessionId, slot: SlotId) -> Result<Made, Refused> {
+pub(super) fn remove(club: &mut Club, id: SessionId, slot: SlotId) -> Result<Made, Refused> {
     let session = find(club, id)?;
     let at = slot_at(session, slot)?;
     let people: Vec<ParticipantId> = session.hand.keys().copied().collect();
@@ -225,6 +239,10 @@ fn remove(club: &mut Club, id: SessionId, slot: SlotId) -> Result<Made, Refused>
         .collect();
     let session = Arc::make_mut(find_mut(club, id)?);
     session.timetable.remove(at);
+    session.today.forget_slot(slot);
+    if let Some(turns) = &mut session.turns {
+        turns.forget_slot(slot);
+    }
     for (who, hand) in &mut session.hand {
         for step in hand.named() {
             if step.slot() == Some(slot) {

@@ -5,6 +5,7 @@
 //! `slot-12` or `own-7`. A word that is not known here is an error, never passed over: passing it
 //! over would lose it with the next save.
 
+mod care;
 mod craft;
 mod read;
 mod settings;
@@ -61,6 +62,9 @@ struct Rules {
     /// How tiles are made.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     tiles: Option<craft::Craft>,
+    /// People, water and the place.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    care: Option<care::Care>,
 }
 
 fn english() -> String {
@@ -96,6 +100,8 @@ struct Activity {
     minutes: u32,
     #[serde(default, skip_serializing_if = "is_false")]
     in_water: bool,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    depth_cm: Option<u32>,
     #[serde(default, skip_serializing_if = "Option::is_none")]
     dry_replacement: Option<u32>,
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
@@ -235,6 +241,10 @@ struct Helper {
     id: u32,
     name: String,
     roles: Vec<Role>,
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    trains: Vec<u32>,
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    certificates: Vec<care::Certificate>,
 }
 
 #[derive(Serialize, Deserialize)]
@@ -256,6 +266,12 @@ struct Session {
     start: Clock,
     place: String,
     timetable: Vec<Slot>,
+    /// Rows done in turns.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    turns: Option<care::Turns>,
+    /// Who does what.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    people: Option<care::Today>,
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     away: Vec<u32>,
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
@@ -304,6 +320,8 @@ struct Slot {
     activity: u32,
     part: u32,
     minutes: u32,
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    leads: Vec<u32>,
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     options: Vec<Shown>,
     #[serde(default, skip_serializing_if = "Option::is_none")]

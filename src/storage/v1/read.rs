@@ -8,7 +8,7 @@ use std::sync::Arc;
 use super::story;
 use super::{
     Activity, Age, Asked, File, Hand, Helper, Note, Part, Participant, Readers, Record, Role,
-    Rules, Session, Shown, Skin, Slot, Song, Step, Voice, craft, settings,
+    Rules, Session, Shown, Skin, Slot, Song, Step, Voice, care, craft, settings,
 };
 use crate::model::conditions::Known;
 use crate::model::hand::{self, Content, HandChanges, Placement};
@@ -50,7 +50,7 @@ pub(in crate::storage) fn read(file: File) -> Result<Read, String> {
     }
     let mut club = club::Club {
         name: limits::tidy_line(&file.name),
-        rules: rules(&file.rules),
+        rules: rules(file.rules).map_err(|e| format!("rules: {e}."))?,
         parts: file.parts.into_iter().map(part).collect(),
         activities,
         songs: file.songs.iter().map(song).collect(),
@@ -77,8 +77,9 @@ pub(in crate::storage) fn read(file: File) -> Result<Read, String> {
     }
 }
 
-fn rules(r: &Rules) -> club::Rules {
-    club::Rules {
+fn rules(r: Rules) -> Result<club::Rules, String> {
+    let care = r.care.map(care::read_care).transpose()?;
+    Ok(club::Rules {
         transition_minutes: r.transition_minutes,
         session_minutes: r.session_minutes,
         paper: r.paper.into(),
@@ -89,7 +90,8 @@ fn rules(r: &Rules) -> club::Rules {
             .tiles
             .as_ref()
             .map_or_else(Default::default, craft::read_craft),
-    }
+        care: Box::new(care.unwrap_or_default()),
+    })
 }
 
 /// Tiles of people who are no longer in the club go; the rest are put in order, each kind once.
@@ -142,6 +144,7 @@ fn activity(a: Activity) -> Result<Arc<club::Activity>, String> {
         part: PartId(a.part),
         minutes: a.minutes,
         in_water: a.in_water,
+        depth_cm: a.depth_cm,
         dry_replacement: a.dry_replacement.map(ActivityId),
         sentences: a.sentences,
         around: Box::new(a.story.map_or_else(Default::default, Into::into)),
@@ -214,11 +217,17 @@ fn helper(h: Helper) -> Arc<people::Helper> {
         Role::Watcher => people::Role::Watcher,
         Role::FirstAid => people::Role::FirstAid,
     };
-    Arc::new(people::Helper {
+    Arc::new(limits::care::tidy_helper(&people::Helper {
         id: HelperId(h.id),
         name: limits::tidy_line(&h.name),
         roles: h.roles.iter().map(role).collect(),
-    })
+        trains: h.trains.into_iter().map(ParticipantId).collect(),
+        certificates: h
+            .certificates
+            .into_iter()
+            .map(care::read_certificate)
+            .collect(),
+    }))
 }
 
 fn session(s: Session) -> Result<session::Session, String> {
@@ -234,6 +243,7 @@ fn session(s: Session) -> Result<session::Session, String> {
         activity: ActivityId(r.activity),
         part: PartId(r.part),
         minutes: r.minutes,
+        leads: r.leads.into_iter().map(HelperId).collect(),
         options: r.options.into_iter().map(Into::into).collect(),
         off: r.off.map(|o| session::Off {
             instead: o.instead.map(ActivityId),
@@ -265,6 +275,8 @@ fn session(s: Session) -> Result<session::Session, String> {
     let conditions: Vec<_> = conditions
         .collect::<Result<_, _>>()
         .map_err(|e| format!("{e}."))?;
+    let today = s.people.map(care::read_today).transpose();
+    let today = today.map_err(|e| format!("{e}."))?.unwrap_or_default();
     Ok(session::Session {
         id: SessionId(s.id),
         title: limits::tidy_line(&s.title),
@@ -272,6 +284,8 @@ fn session(s: Session) -> Result<session::Session, String> {
         start: limits::tidy_start(s.start.0),
         place: limits::tidy_line(&s.place),
         timetable: s.timetable.into_iter().map(slot).collect(),
+        turns: s.turns.map(|t| Box::new(care::read_turns(t))),
+        today: Box::new(today),
         away: s.away.into_iter().map(ParticipantId).collect(),
         helpers_away: s.helpers_away.into_iter().map(HelperId).collect(),
         hand,
@@ -421,6 +435,10 @@ fn mend_session(club: &club::Club, s: &mut session::Session) -> Vec<String> {
         s.beside.len() != before.1,
         "someone who is not in the club was beside another; it was left out.",
     );
+    tell(
+        mend_people(club, s),
+        "someone or a row was named for the day that is not there; it was left out.",
+    );
     let rows: BTreeSet<SlotId> = s.timetable.iter().map(|r| r.id).collect();
     let (mut gone, mut placed) = (false, false);
     for hand in s.hand.values_mut() {
@@ -438,6 +456,31 @@ fn mend_session(club: &club::Club, s: &mut session::Session) -> Vec<String> {
         "a step had no place of its own, or two; look at the order of the boards.",
     );
     notes
+}
+
+/// Takes out of the day's people and turns whoever is not in the club, and rows that are not there.
+fn mend_people(club: &club::Club, s: &mut session::Session) -> bool {
+    let before = (s.today.clone(), s.turns.clone());
+    let helper = |h: &HelperId| club.helper(*h).is_some();
+    let here = |p: &ParticipantId| club.participant(*p).is_some();
+    let rows: BTreeSet<SlotId> = s.timetable.iter().map(|r| r.id).collect();
+    let today = &mut s.today;
+    today.water_lead = today.water_lead.filter(helper);
+    today.here.retain(|h, _| helper(h));
+    today.watching.retain(|h, _| helper(h));
+    today.watched_by.retain(|p, h| here(p) && helper(h));
+    today.pairs.retain(|(p, h), _| here(p) && helper(h));
+    for with in today.held.values_mut() {
+        with.retain(helper);
+    }
+    today
+        .held
+        .retain(|(slot, p), with| rows.contains(slot) && here(p) && !with.is_empty());
+    if let Some(turns) = &mut s.turns {
+        turns.places.retain(|p, _| here(p));
+        turns.friends.retain(|(a, b)| here(a) && here(b));
+    }
+    (&s.today, &s.turns) != (&before.0, &before.1)
 }
 
 /// Words of content that is an activity may be left out by whoever writes a file by hand.
@@ -543,6 +586,7 @@ fn mend_next_id(club: &mut club::Club) -> Option<String> {
         )
         .chain(club.songs.iter().map(|s| s.id.0))
         .chain(club.helpers.iter().map(|h| h.id.0))
+        .chain(club.rules.care.awards.iter().map(|a| a.id.0))
         .chain(club.sessions.iter().filter_map(rows))
         .max();
     let next = highest.map_or(0, |h| h.saturating_add(1));

@@ -174,6 +174,10 @@ pub(super) struct Profile {
     #[serde(default, skip_serializing_if = "is_false")]
     small_parts: bool,
     #[serde(default, skip_serializing_if = "Option::is_none")]
+    depth_cm: Option<u32>,
+    #[serde(default, skip_serializing_if = "is_false")]
+    without_hearing: bool,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
     agreed_on: Option<Day>,
     #[serde(default, skip_serializing_if = "Option::is_none")]
     delete_by: Option<Day>,
@@ -321,6 +325,10 @@ pub(super) fn read_profile(p: Profile) -> Result<profile::Profile, String> {
         surprises: p.surprises,
         small_parts: p.small_parts,
     });
+    profile.set_in_water(profile::InWater {
+        depth_cm: p.depth_cm,
+        without_hearing: p.without_hearing,
+    });
     profile.set_papers(profile::Papers {
         agreed: p.agreed_on.map(|d| d.0),
         delete_by: p.delete_by.map(|d| d.0),
@@ -352,6 +360,8 @@ pub(super) fn write_profile(p: &profile::Profile) -> Option<Profile> {
         warn_of_changes: decision.warn_of_changes,
         surprises: decision.surprises,
         small_parts: decision.small_parts,
+        depth_cm: p.in_water().for_owner().depth_cm,
+        without_hearing: p.in_water().for_owner().without_hearing,
         agreed_on: papers.agreed.map(Day),
         delete_by: papers.delete_by.map(Day),
         photos: (papers.photos != profile::PhotoConsent::None).then(|| papers.photos.into()),

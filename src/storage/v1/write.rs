@@ -4,7 +4,7 @@ use super::story;
 use super::{
     Activity, Age, Asked, Choice, Clock, Day, FORMAT, File, Hand, Helper, Label, Mm, Note, Off,
     OffStep, Own, Part, Participant, Placed, Readers, Record, Replaced, Role, Rules, Session,
-    Shown, Skin, Slot, Song, Step, VERSION, Voice, craft, settings,
+    Shown, Skin, Slot, Song, Step, VERSION, Voice, care, craft, settings,
 };
 use crate::model::ids::{ParticipantId, StepRef};
 use crate::model::privacy::{Class, Guarded};
@@ -44,6 +44,7 @@ fn rules(r: &club::Rules) -> Rules {
         seal_mm: Mm(r.seal),
         tile_mm: Mm(r.tile),
         tiles: craft::write_craft(&r.craft),
+        care: care::write_care(&r.care),
     }
 }
 
@@ -64,6 +65,7 @@ fn activity(a: &club::Activity) -> Activity {
         part: a.part.0,
         minutes: a.minutes,
         in_water: a.in_water,
+        depth_cm: a.depth_cm,
         dry_replacement: a.dry_replacement.map(|d| d.0),
         sentences: a.sentences.clone(),
         story: story::write_around(&a.around),
@@ -130,6 +132,8 @@ fn helper(h: &people::Helper) -> Helper {
         id: h.id.0,
         name: h.name.clone(),
         roles: h.roles.iter().map(role).collect(),
+        trains: h.trains.iter().map(|p| p.0).collect(),
+        certificates: h.certificates.iter().map(care::write_certificate).collect(),
     }
 }
 
@@ -139,6 +143,7 @@ fn session(s: &session::Session) -> Session {
         activity: r.activity.0,
         part: r.part.0,
         minutes: r.minutes,
+        leads: r.leads.iter().map(|h| h.0).collect(),
         options: r.options.iter().map(Shown::from).collect(),
         off: r.off.map(|o| Off {
             instead: o.instead.map(|a| a.0),
@@ -151,6 +156,8 @@ fn session(s: &session::Session) -> Session {
         start: Clock(s.start),
         place: s.place.clone(),
         timetable: s.timetable.iter().map(slot).collect(),
+        turns: s.turns.as_deref().map(care::write_turns),
+        people: care::write_today(&s.today),
         away: s.away.iter().map(|p| p.0).collect(),
         helpers_away: s.helpers_away.iter().map(|h| h.0).collect(),
         boards: s.hand.iter().map(|(who, h)| by_hand(*who, h)).collect(),

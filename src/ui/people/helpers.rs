@@ -57,12 +57,7 @@ fn list(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut PeopleState, rect: Rect) {
         .show_at(ui, top)
         .clicked()
     {
-        let fresh = Helper {
-            id: HelperId(0),
-            name: "New helper".into(),
-            roles: Default::default(),
-        };
-        desk.edit(Edit::AddHelper(fresh));
+        desk.edit(Edit::AddHelper(Helper::new("New helper")));
     }
     let below = rect.with_min_y(top.bottom() + 8.0);
     if let Some(id) = state.helper {

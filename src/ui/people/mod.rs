@@ -87,7 +87,7 @@ pub struct PeopleState {
     /// What is shown.
     pub pane: Pane,
     /// The helper being looked at.
-    helper: Option<HelperId>,
+    pub helper: Option<HelperId>,
     /// How many helpers there were, to choose a new one.
     helpers: usize,
     /// A mark or a picture being picked.

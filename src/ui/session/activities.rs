@@ -173,6 +173,7 @@ fn fresh(club: &Club) -> Option<Activity> {
         part,
         minutes: 5,
         in_water: false,
+        depth_cm: None,
         dry_replacement: None,
         sentences: Vec::new(),
         around: Default::default(),

@@ -229,6 +229,7 @@ pub fn club() -> Club {
             tile: Length::mm(60.0),
             words: Language::default(),
             craft: Craft::default(),
+            care: Box::default(),
         },
         parts,
         activities: activities.into_iter().map(Arc::new).collect(),
@@ -360,6 +361,7 @@ fn activity(next: &mut Numbers, parts: &[Part], row: &ActivityRow) -> Activity {
         part: parts[part].id,
         minutes,
         in_water: dry.is_some(),
+        depth_cm: None,
         dry_replacement: None,
         sentences: sentences.iter().map(|s| (*s).into()).collect(),
         around: Box::default(),
@@ -398,8 +400,8 @@ fn participant(next: &mut Numbers, row: &ParticipantRow) -> Arc<Participant> {
 fn helper(next: &mut Numbers, (name, roles): &(&str, &[Role])) -> Arc<Helper> {
     Arc::new(Helper {
         id: HelperId(next.next()),
-        name: (*name).into(),
         roles: roles.iter().copied().collect(),
+        ..Helper::new(name)
     })
 }
 
@@ -413,6 +415,7 @@ fn session(next: &mut Numbers, club: &Club, row: &SessionRow) -> Session {
             activity: activity.id,
             part: activity.part,
             minutes,
+            leads: BTreeSet::new(),
             options: Vec::new(),
             off: None,
         })
@@ -424,6 +427,8 @@ fn session(next: &mut Numbers, club: &Club, row: &SessionRow) -> Session {
         start,
         place: PLACE.into(),
         timetable: slots.collect(),
+        turns: None,
+        today: Box::default(),
         away: BTreeSet::new(),
         helpers_away: BTreeSet::new(),
         stories: BTreeMap::new(),

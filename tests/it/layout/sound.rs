@@ -116,6 +116,7 @@ fn odd_club(seed: u64) -> (Club, Request) {
             activity: n.pick(&activities),
             part: parts[(i as usize * parts.len() / count as usize).min(parts.len() - 1)],
             minutes: n.below(60) as u32,
+            leads: Default::default(),
             options: (0..[0, 0, 0, 2, 3][n.below(5) as usize])
                 .map(|_| Content {
                     activity: Some(n.pick(&activities)),

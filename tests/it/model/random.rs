@@ -16,7 +16,7 @@ use daystrand::model::language::Language;
 use daystrand::model::manner::{Finishing, Form, Manner, Mixed, Reach, Run};
 use daystrand::model::people::{Age, Figure, Helper, Participant, Role, Skin, Voice};
 use daystrand::model::privacy::{Class, Guarded};
-use daystrand::model::profile::{Decision, Field, Papers, PhotoConsent, Profile};
+use daystrand::model::profile::{Decision, Field, InWater, Papers, PhotoConsent, Profile};
 use daystrand::model::record::{Record, Used};
 use daystrand::model::rewriting::{About, LineRef, PageRef, PageWords, Rewritten};
 use daystrand::model::session::{Off, Session};
@@ -31,12 +31,12 @@ use proptest::prelude::*;
 /// Numbers and words that become an edit once it is known what the club holds.
 #[derive(Clone, Debug)]
 pub struct Seed {
-    kind: u8,
-    a: usize,
-    b: usize,
-    at: usize,
-    words: String,
-    flag: bool,
+    pub kind: u8,
+    pub a: usize,
+    pub b: usize,
+    pub at: usize,
+    pub words: String,
+    pub flag: bool,
 }
 
 /// A seed without its words: kind, a, b, at, flag.
@@ -106,6 +106,7 @@ pub fn start() -> Club {
             part: PartId(u32::from(i == 2 || i == 3)),
             minutes: 10,
             in_water: i == 3,
+            depth_cm: None,
             dry_replacement: None,
             sentences: vec!["{I} join in.".into()],
             around: Default::default(),
@@ -145,9 +146,8 @@ pub fn participant(name: &str) -> Participant {
 
 fn helper(name: &str) -> Helper {
     Helper {
-        id: HelperId(0),
-        name: name.into(),
         roles: BTreeSet::from([Role::Lead]),
+        ..Helper::new(name)
     }
 }
 
@@ -168,17 +168,20 @@ pub fn club(seeds: &[Seed]) -> Club {
     })
 }
 
-fn pick<T: Clone>(list: &[T], n: usize) -> Option<T> {
+pub fn pick<T: Clone>(list: &[T], n: usize) -> Option<T> {
     // Now and then nothing of the list, so that edits of what is gone occur too.
     list.get(n % (list.len() + 1)).cloned()
 }
 
-fn pick_session(club: &Club, n: usize) -> Option<Session> {
+pub fn pick_session(club: &Club, n: usize) -> Option<Session> {
     (!club.sessions.is_empty()).then(|| Session::clone(&club.sessions[n % club.sessions.len()]))
 }
 
 /// The edit a seed means for this club; not always one that can be made.
 pub fn edit(club: &Club, seed: &Seed) -> Edit {
+    if seed.kind >= 225 {
+        return super::random_care::edit(club, seed);
+    }
     match seed.kind % 100 {
         0..55 => board_edit(club, seed),
         55..78 => timetable_edit(club, seed),
@@ -434,6 +437,10 @@ fn profile(club: &Club, seed: &Seed) -> Profile {
         small_parts: seed.flag,
         ..Decision::default()
     });
+    profile.set_in_water(InWater {
+        depth_cm: seed.flag.then_some(seed.b as u32 * 60),
+        without_hearing: seed.flag,
+    });
     profile.set_papers(Papers {
         photos: PhotoConsent::ALL[seed.at % 4],
         delete_by: Some(date(2027, 1, 1)),
@@ -527,6 +534,11 @@ fn people_edit(club: &Club, seed: &Seed) -> Edit {
         6 => Edit::ChangeHelper(Helper {
             id: helper_id,
             roles: Role::ALL.iter().copied().skip(seed.at % 5).collect(),
+            trains: pick(&club.participants, seed.b)
+                .map(|p| p.id)
+                .into_iter()
+                .collect(),
+            certificates: super::random_care::certificates(club, seed),
             ..helper(&seed.words)
         }),
         _ => Edit::RemoveHelper(helper_id),
@@ -543,6 +555,7 @@ fn club_edit(club: &Club, seed: &Seed) -> Edit {
         part,
         minutes: seed.b as u32 * 11,
         in_water: seed.flag,
+        depth_cm: seed.flag.then_some(seed.b as u32 * 60),
         dry_replacement: pick(&club.activities, seed.b).map(|a| a.id),
         sentences: vec![seed.words.clone(), String::new()],
         around: Box::new(Around {
@@ -568,6 +581,7 @@ fn club_edit(club: &Club, seed: &Seed) -> Edit {
             tile: Length::mm(seed.b as f64 * 8.0),
             words: Language::new(["en-GB", "en-AU", "no tag", ""][seed.at % 4]),
             craft: craft(seed),
+            care: Box::new(super::random_care::care(club, seed)),
         }),
         2 => Edit::AddPart(seed.words.clone()),
         3 => Edit::RenamePart(part, seed.words.clone()),

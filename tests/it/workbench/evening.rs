@@ -39,6 +39,7 @@ fn an_evening() {
         part,
         minutes: 15,
         in_water: true,
+        depth_cm: None,
         dry_replacement: None,
         sentences: vec!["{I} {sit} on the raft.".into()],
         around: Default::default(),
