@@ -1,8 +1,11 @@
 //! Computations about the day and its pieces, from published numbers and the club's own rules:
 //! `clock` (when each slot begins and ends), `chunks` (boards in strips), `since` (what is new since
 //! last time), `changes` (what follows when something is called off), `equipment` (what to bring),
-//! `small_parts` (which pieces fit the gauge for small parts), `roll` (how many should be here). Knows nothing of paper or screens.
+//! `small_parts` (which pieces fit the gauge for small parts), `seal` (film around a tile), `stock`
+//! (tiles needed against tiles there), `roll` (how many should be here), `certificates` (whether
+//! entered dates cover a session). Knows nothing of paper or screens.
 
+pub mod certificates;
 pub mod changes;
 pub mod chunks;
 pub mod clock;

@@ -1,5 +1,6 @@
-//! The clock of a session; strips, changes and what is new since last time in files of their own.
+//! The clock of a session; everything else that is computed about a day in files of its own.
 
+mod certificates;
 mod changes;
 mod chunks;
 mod roll;

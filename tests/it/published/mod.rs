@@ -1,5 +1,6 @@
 //! Values published elsewhere and values of the trade, one file a source or a subject.
 
+mod awards;
 mod bcp47;
 mod change;
 mod contrast;
