@@ -3,7 +3,7 @@
 //! last time), `changes` (what follows when something is called off), `equipment` (what to bring),
 //! `small_parts` (which pieces fit the gauge for small parts), `seal` (film around a tile), `stock`
 //! (tiles needed against tiles there), `roll` (how many should be here), `certificates` (whether
-//! entered dates cover a session). Knows nothing of paper or screens.
+//! entered dates cover a session), `weather` (what numbers about sun and wind are called). Knows nothing of paper or screens.
 
 pub mod certificates;
 pub mod changes;
@@ -15,3 +15,4 @@ pub mod seal;
 pub mod since;
 pub mod small_parts;
 pub mod stock;
+pub mod weather;

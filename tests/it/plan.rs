@@ -5,6 +5,7 @@ mod changes;
 mod chunks;
 mod roll;
 mod since;
+mod weather;
 
 use daystrand::model::club::Rules;
 use daystrand::model::ids::{ActivityId, PartId, SessionId, SlotId};

@@ -2,6 +2,7 @@
 
 mod awards;
 mod bcp47;
+mod beaufort;
 mod change;
 mod contrast;
 mod forms;
@@ -15,6 +16,7 @@ mod summer_time;
 mod tiles;
 mod told_apart;
 mod uax14;
+mod uv_index;
 mod xheight;
 
 use daystrand::layout::{InkChoice, Request, Sheet, SheetKind, Turn, lay_out};
