@@ -3,13 +3,15 @@
 //! last time), `changes` (what follows when something is called off), `equipment` (what to bring),
 //! `small_parts` (which pieces fit the gauge for small parts), `seal` (film around a tile), `stock`
 //! (tiles needed against tiles there), `roll` (how many should be here), `certificates` (whether
-//! entered dates cover a session), `weather` (what numbers about sun and wind are called). Knows nothing of paper or screens.
+//! entered dates cover a session), `weather` (what numbers about sun and wind are called),
+//! `reminders` (what is due when). Knows nothing of paper or screens.
 
 pub mod certificates;
 pub mod changes;
 pub mod chunks;
 pub mod clock;
 pub mod equipment;
+pub mod reminders;
 pub mod roll;
 pub mod seal;
 pub mod since;

@@ -3,6 +3,7 @@
 mod certificates;
 mod changes;
 mod chunks;
+mod reminders;
 mod roll;
 mod since;
 mod weather;
