@@ -10,6 +10,7 @@ mod cli;
 mod export;
 mod fixture;
 mod house;
+mod house_words;
 mod kit_fresh;
 mod layout;
 mod model;
