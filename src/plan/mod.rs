@@ -5,6 +5,8 @@
 //! (tiles needed against tiles there), `roll` (how many should be here), `certificates` (whether
 //! entered dates cover a session), `weather` (what numbers about sun and wind are called),
 //! `reminders` (what is due when). Knows nothing of paper or screens.
+//! `small_parts` (which pieces fit the gauge for small parts), `roll` (how many should be here),
+//! `pairing` (who is with whom in the water). Knows nothing of paper or screens.
 
 pub mod certificates;
 pub mod changes;
@@ -12,6 +14,7 @@ pub mod chunks;
 pub mod clock;
 pub mod equipment;
 pub mod reminders;
+pub mod pairing;
 pub mod roll;
 pub mod seal;
 pub mod since;
