@@ -4,6 +4,7 @@ mod certificates;
 mod changes;
 mod chunks;
 mod reminders;
+mod pairing;
 mod roll;
 mod since;
 mod weather;
