@@ -1,6 +1,7 @@
 //! Values published elsewhere and values of the trade, one file a source or a subject.
 
 mod awards;
+mod assignment;
 mod bcp47;
 mod beaufort;
 mod change;
@@ -17,6 +18,7 @@ mod tiles;
 mod told_apart;
 mod uax14;
 mod uv_index;
+mod watchers;
 mod xheight;
 
 use daystrand::layout::{InkChoice, Request, Sheet, SheetKind, Turn, lay_out};
