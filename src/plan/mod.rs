@@ -7,6 +7,8 @@
 //! `reminders` (what is due when). Knows nothing of paper or screens.
 //! `small_parts` (which pieces fit the gauge for small parts), `roll` (how many should be here),
 //! `pairing` (who is with whom in the water). Knows nothing of paper or screens.
+//! `small_parts` (which pieces fit the gauge for small parts), `roll` (how many should be here),
+//! `rotation` (stations in turns). Knows nothing of paper or screens.
 
 pub mod certificates;
 pub mod changes;
@@ -16,6 +18,7 @@ pub mod equipment;
 pub mod reminders;
 pub mod pairing;
 pub mod roll;
+pub mod rotation;
 pub mod seal;
 pub mod since;
 pub mod small_parts;

@@ -6,6 +6,7 @@ mod chunks;
 mod reminders;
 mod pairing;
 mod roll;
+pub mod rotation;
 mod since;
 mod weather;
 
