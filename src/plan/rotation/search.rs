@@ -30,6 +30,9 @@ pub(super) enum Verdict {
 pub(super) fn search(ready: &Ready, hint: &Rows, steps: usize, progress: &mut Progress) -> Verdict {
     let mut asked = Asked::default();
     for run in 0..8 {
+        if progress(0.0) == ControlFlow::Break(()) {
+            return Verdict::Stopped;
+        }
         let share = match run {
             0 => steps.div_ceil(8),
             7 => steps.div_ceil(2),

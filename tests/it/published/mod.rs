@@ -11,6 +11,7 @@ mod grid;
 mod lengths;
 mod making;
 mod packing;
+mod rotation;
 mod season;
 mod small_parts;
 mod summer_time;
