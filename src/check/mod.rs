@@ -1,6 +1,7 @@
 //! What a person should look at before anything is printed: one family of checks a file.
 //!
-//! `time` (the clock), `water` (something dry ready), `conditions` (what the day may bring), `board`
+//! `time` (the clock), `water` (something dry ready), `in_water` (who is with whom), `helpers`
+//! (certificates, two places at once), `turns` (rows in turns), `conditions` (what the day may bring), `board`
 //! (steps that cannot be shown, questions, choices), `settings` (what is known about each against
 //! their board), `story` (whether it and the board agree), `people` (told apart), `print` (sizes on paper), `privacy` (private facts on public
 //! pages). A finding reports; it never refuses, but for `privacy`, which keeps a sheet from being
@@ -9,12 +10,16 @@
 mod board;
 mod conditions;
 mod everyday;
+mod helpers;
+pub mod in_water;
 mod people;
 mod print;
 pub mod privacy;
+pub mod said;
 mod settings;
 mod story;
 mod time;
+mod turns;
 mod water;
 
 use std::sync::Arc;
@@ -40,11 +45,15 @@ pub fn run(club: &Club, session: Option<&Session>) -> Vec<Finding> {
 pub fn run_on(club: &Club, session: Option<&Session>, boards: &[Arc<Board>]) -> Vec<Finding> {
     let mut findings = Vec::new();
     people::check(club, &mut findings);
+    helpers::club(club, &mut findings);
     print::sizes(club, &mut findings);
     print::craft(club, &mut findings);
     if let Some(session) = session {
         time::check(club, session, &mut findings);
         water::check(club, session, boards, &mut findings);
+        in_water::check(club, session, boards, &mut findings);
+        helpers::check(club, session, &mut findings);
+        turns::check(club, session, boards, &mut findings);
         conditions::check(club, session, boards, &mut findings);
         board::check(club, session, boards, &mut findings);
         settings::check(club, session, boards, &mut findings);

@@ -3,8 +3,8 @@
 mod certificates;
 mod changes;
 mod chunks;
-mod reminders;
 mod pairing;
+mod reminders;
 mod roll;
 pub mod rotation;
 mod since;

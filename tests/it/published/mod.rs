@@ -1,7 +1,7 @@
 //! Values published elsewhere and values of the trade, one file a source or a subject.
 
-mod awards;
 mod assignment;
+mod awards;
 mod bcp47;
 mod beaufort;
 mod change;

@@ -1,0 +1,378 @@
+//! Who is with whom in the water: moments at which someone is short of people, hands that were put
+//! together and cannot be, watchers, the water lead, depth, a signal that can be seen, time to dry.
+//!
+//! The rule is the club's own; the finding says what is missing. Nothing here says that people are
+//! enough. Common practice in the trade: one water-safety person for each participant in the water,
+//! watchers apart from them, one watcher with no other job.
+
+use std::sync::Arc;
+
+use super::{called, finding, said};
+use crate::model::board::{Board, StepState};
+use crate::model::club::Club;
+use crate::model::finding::{Finding, Severity, Spot};
+use crate::model::ids::{ActivityId, ParticipantId};
+use crate::model::session::Session;
+use crate::plan::clock::clock;
+use crate::plan::pairing::Why;
+use crate::plan::water::{InWater, Reason, WaterDay, day};
+
+/// Minutes with nothing in the water before the end, for drying and changing, below which a look is
+/// asked for. Our own number.
+const TO_DRY: u32 = 5;
+
+/// Checks a session with the boards of all who come.
+pub fn check(club: &Club, session: &Session, boards: &[Arc<Board>], findings: &mut Vec<Finding>) {
+    let water = day(club, session, boards);
+    watched(club, session, boards, &water, findings);
+    if water.is_dry() {
+        return;
+    }
+    let spot = Spot::Session(session.id);
+    if !club.rules.care.awards.iter().any(|a| a.for_water) {
+        findings.push(finding(
+            Severity::StopAndLook,
+            "water.no_award",
+            spot,
+            "The club has not entered which certificate is needed in the water, so none is looked at."
+                .to_owned(),
+            "Enter it in People, Club, with the rule for how long it lasts.",
+        ));
+    }
+    lead(club, session, findings);
+    for moment in &water.moments {
+        short(club, session, moment, findings);
+        broken(club, session, moment, findings);
+        watchers(session, moment, findings);
+    }
+    depth(club, session, boards, findings);
+    recall(club, session, &water, findings);
+    last(club, session, &water, findings);
+}
+
+fn lead(club: &Club, session: &Session, findings: &mut Vec<Finding>) {
+    let spot = Spot::Session(session.id);
+    let hint = "Name who leads in the water at Session, People and water.";
+    match session.today.water_lead {
+        None => findings.push(finding(
+            Severity::StopAndLook,
+            "water.no_lead",
+            spot,
+            "Water is planned and nobody is named to lead in the water.".to_owned(),
+            hint,
+        )),
+        Some(who) if session.helpers_away.contains(&who) => findings.push(finding(
+            Severity::StopAndLook,
+            "water.lead_away",
+            spot,
+            format!(
+                "{} leads in the water and does not come.",
+                said::helper(club, who)
+            ),
+            hint,
+        )),
+        Some(_) => {}
+    }
+}
+
+/// "At 10:20 four are in the water and three people are free for them: Ada, Bo and Cy."
+fn short(club: &Club, session: &Session, moment: &InWater, findings: &mut Vec<Finding>) {
+    let Some(short) = &moment.short else {
+        return;
+    };
+    let at = moment.stretch.from;
+    let people: Vec<String> = short
+        .people
+        .iter()
+        .map(|h| said::helper(club, *h))
+        .collect();
+    let all = short.participants.len() == moment.visits.len();
+    let who: Vec<String> = short
+        .participants
+        .iter()
+        .map(|p| said::participant(club, *p))
+        .collect();
+    let are = |n: usize| if n == 1 { "is" } else { "are" };
+    let persons = |n: usize| if n == 1 { "person" } else { "people" };
+    let n = people.len();
+    let there = match n {
+        0 => "nobody is free for them".to_owned(),
+        n => format!(
+            "{} {} {} free for them: {}",
+            said::number(n),
+            persons(n),
+            are(n),
+            said::list(&people)
+        ),
+    };
+    let count = said::number(short.participants.len());
+    let mut sentence = if all {
+        format!(
+            "At {at} {count} {} in the water and {there}",
+            are(who.len())
+        )
+    } else {
+        format!("At {at}, for {}, {there}", said::list(&who))
+    };
+    let not: Vec<String> = moment
+        .not_free
+        .iter()
+        .map(|n| said::why_not(club, session, n.who, n.reason))
+        .collect();
+    if !not.is_empty() {
+        sentence = format!("{sentence}; {}", not.join("; "));
+    }
+    findings.push(finding(
+        Severity::StopAndLook,
+        "water.no_pairing",
+        spot(session, moment),
+        format!("{sentence}."),
+        hint(session, moment, short.missing, short.by_hand),
+    ));
+}
+
+fn hint(session: &Session, moment: &InWater, missing: u32, by_hand: bool) -> String {
+    let more = match missing {
+        1 => "One more person is missing".to_owned(),
+        n => format!(
+            "{} more people are missing",
+            capital(&said::number(n as usize))
+        ),
+    };
+    if by_hand {
+        return format!("{more} as pairs were put together by hand; let some of those go.");
+    }
+    let turns = match (moment.stretch.turn, &session.turns) {
+        (None, None) => "do these rows in turns",
+        _ => "work the turns out again",
+    };
+    format!("{more}: ask another, {turns}, or leave some on land.")
+}
+
+fn capital(word: &str) -> String {
+    let sentence = said::sentence(word);
+    sentence.trim_end_matches('.').to_owned()
+}
+
+fn spot(session: &Session, moment: &InWater) -> Spot {
+    let first = moment.visits.first();
+    first.map_or(Spot::Session(session.id), |v| {
+        Spot::Slot(session.id, v.slot)
+    })
+}
+
+fn broken(club: &Club, session: &Session, moment: &InWater, findings: &mut Vec<Finding>) {
+    for (who, with, why) in &moment.broken {
+        let (name, helper) = (said::participant(club, *who), said::helper(club, *with));
+        let reason = moment.not_free.iter().find(|n| n.who == *with);
+        let because = match why {
+            Why::NotFree => reason.map_or_else(
+                || format!("{helper} does not go into the water"),
+                |n| said::why_not(club, session, n.who, n.reason),
+            ),
+            Why::Never => "they are not to be together".to_owned(),
+            Why::Elsewhere => format!("{helper} is with someone else"),
+            Why::Enough => format!("{name} has someone already"),
+            Why::NotInWater => format!("{name} is not in the water then"),
+        };
+        findings.push(finding(
+            Severity::StopAndLook,
+            "water.held_broken",
+            spot(session, moment),
+            format!(
+                "At {} {helper} was put with {name}, and {because}.",
+                moment.stretch.from
+            ),
+            "Put someone else there, or let it go.",
+        ));
+    }
+}
+
+/// Watchers as the club asks for them, apart from those who are with someone.
+fn watchers(session: &Session, moment: &InWater, findings: &mut Vec<Finding>) {
+    let (there, asked) = (moment.watchers.len(), moment.watchers_asked as usize);
+    if there >= asked {
+        return;
+    }
+    let are = if there == 1 { "is" } else { "are" };
+    findings.push(finding(
+        Severity::StopAndLook,
+        "water.no_watcher",
+        spot(session, moment),
+        format!(
+            "At {} the club's rule asks for {} to watch, and {} {are} free to.",
+            moment.stretch.from,
+            said::number(asked),
+            if there == 0 {
+                "none".to_owned()
+            } else {
+                said::number(there)
+            },
+        ),
+        "Name someone who has no other job then. Whoever is with one participant does not watch.",
+    ));
+}
+
+/// Everyone with an alert has someone who watches them and has no other job.
+fn watched(
+    club: &Club,
+    session: &Session,
+    boards: &[Arc<Board>],
+    water: &WaterDay,
+    findings: &mut Vec<Finding>,
+) {
+    for who in without_watcher(club, session, boards) {
+        findings.push(finding(
+            Severity::StopAndLook,
+            "water.not_watched",
+            Spot::Session(session.id),
+            format!(
+                "Not complete: no watcher is named for {}, for whom an alert is entered.",
+                said::participant(club, who)
+            ),
+            "Name someone at Session, People and water. Follow this person's plan.",
+        ));
+    }
+    for (who, by) in &session.today.watched_by {
+        let here = boards.iter().any(|b| b.participant == *who);
+        let elsewhere = water.with(*by).next();
+        let others = session.today.watched_by.iter();
+        let others = others.filter(|(other, h)| *h == by && *other < who).count();
+        let busy = session.helpers_away.contains(by);
+        let name = said::helper(club, *by);
+        let what = match elsewhere {
+            _ if busy => format!("{name} does not come"),
+            Some((moment, _)) => format!(
+                "{name} is with someone in the water at {}",
+                moment.stretch.from
+            ),
+            None if others > 0 => format!("{name} is named for another too"),
+            None => continue,
+        };
+        if here {
+            findings.push(finding(
+                Severity::StopAndLook,
+                "water.watcher_busy",
+                Spot::Participant(*who),
+                format!(
+                    "{name} is named to watch {}, and {what}.",
+                    said::participant(club, *who)
+                ),
+                "Name someone who has no other job.",
+            ));
+        }
+    }
+}
+
+/// Who comes, has an alert, and has nobody named to watch them.
+pub fn without_watcher(
+    club: &Club,
+    session: &Session,
+    boards: &[Arc<Board>],
+) -> Vec<ParticipantId> {
+    let alert = |id: &ParticipantId| {
+        use crate::model::profile::Field;
+        let fields = [Field::AlertMarker, Field::Alerts];
+        club.participant(*id).is_some_and(|p| {
+            fields
+                .iter()
+                .any(|f| !p.profile.for_owner(*f).trim().is_empty())
+        })
+    };
+    let all = boards.iter().map(|b| b.participant);
+    all.filter(|id| alert(id) && !session.today.watched_by.contains_key(id))
+        .collect()
+}
+
+/// A participant whose plan has a depth, and something deeper on their board.
+fn depth(club: &Club, session: &Session, boards: &[Arc<Board>], findings: &mut Vec<Finding>) {
+    for board in boards {
+        let Some(p) = club.participant(board.participant) else {
+            continue;
+        };
+        let Some(agreed) = p.profile.in_water().for_owner().depth_cm else {
+            continue;
+        };
+        for step in board
+            .steps
+            .iter()
+            .filter(|s| s.state != StepState::NotToday)
+        {
+            let options = step.options.iter().filter_map(|o| o.activity);
+            let all = step.activity.into_iter().chain(options);
+            let deeper = |id: &ActivityId| depth_of(club, *id).is_some_and(|d| d > agreed);
+            let Some(id) = all.into_iter().find(deeper) else {
+                continue;
+            };
+            let label = club.activity(id).map_or("", |a| a.label.trim());
+            findings.push(finding(
+                Severity::StopAndLook,
+                "water.too_deep",
+                Spot::Step(session.id, p.id, step.at),
+                format!(
+                    "“{label}” is {} cm deep, and {} cm are agreed for {}.",
+                    depth_of(club, id).unwrap_or_default(),
+                    agreed,
+                    called(p)
+                ),
+                "Put something else on this board, or look at what was agreed.",
+            ));
+        }
+    }
+}
+
+fn depth_of(club: &Club, id: ActivityId) -> Option<u32> {
+    club.activity(id).filter(|a| a.in_water)?.depth_cm
+}
+
+/// Someone who does not hear in the water, and no signal that can be seen.
+fn recall(club: &Club, session: &Session, water: &WaterDay, findings: &mut Vec<Finding>) {
+    if !club.rules.care.recall.trim().is_empty() {
+        return;
+    }
+    for p in club.attending(session) {
+        let without = p.profile.in_water().for_owner().without_hearing;
+        if without && water.of(p.id).next().is_some() {
+            findings.push(finding(
+                Severity::StopAndLook,
+                "water.no_visual_recall",
+                Spot::Participant(p.id),
+                format!(
+                    "{} does not hear in the water, and no signal that can be seen is entered.",
+                    called(p)
+                ),
+                "Enter the signal to come out in People, Club, and try it on the day.",
+            ));
+        }
+    }
+}
+
+/// The water comes last, with no time to dry.
+fn last(club: &Club, session: &Session, water: &WaterDay, findings: &mut Vec<Finding>) {
+    let clock = clock(session, &club.rules);
+    let Some(end) = water.moments.iter().map(|m| m.stretch.to).max() else {
+        return;
+    };
+    if clock.end.since(end) < TO_DRY {
+        let moment = water.moments.iter().find(|m| m.stretch.to == end);
+        findings.push(finding(
+            Severity::Look,
+            "water.last",
+            moment.map_or(Spot::Session(session.id), |m| spot(session, m)),
+            format!(
+                "The water ends at {end} and the session at {}: there is no time to dry.",
+                clock.end
+            ),
+            "Put something after it for drying and changing.",
+        ));
+    }
+}
+
+/// Why nobody could be with someone, in one place for others to say it.
+pub fn told(
+    club: &Club,
+    session: &Session,
+    reason: (crate::model::ids::HelperId, Reason),
+) -> String {
+    said::sentence(&said::why_not(club, session, reason.0, reason.1))
+}
