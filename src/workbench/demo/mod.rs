@@ -1,10 +1,12 @@
-//! The demo club: an invented paddle and play club at a lagoon, with two sessions, eight
+//! The demo club: an invented paddle and play club at a lagoon, with three sessions, eight
 //! participants and the hand changes of one evening. Nobody in it exists. Here: the club and its
-//! sessions; `activities` says what is done there, `people` what is known about each participant.
+//! sessions; `activities` says what is done there, `people` what is known about each participant,
+//! `water` who goes into the water with whom.
 
 mod activities;
 mod people;
 mod second;
+mod water;
 
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
@@ -270,6 +272,7 @@ pub fn club() -> Club {
     club.sessions = vec![Arc::new(boats), Arc::new(shore)];
     let chant = chant(&mut next, &club);
     club.songs.push(Arc::new(chant));
+    water::add(&mut next, &mut club);
     club.next_id = next.0 + 1;
     club
 }
