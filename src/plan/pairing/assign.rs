@@ -9,14 +9,17 @@
 
 use std::collections::VecDeque;
 
+/// The cost of what may not be.
+const NEVER: i128 = i128::MAX;
+
 /// Places seated, with the prices that prove that it cannot be cheaper.
 pub(super) struct Seating {
     /// How many people there are; columns from here on are the empty seats of the places.
     people: usize,
     /// People and empty seats.
     width: usize,
-    /// By place and column, at most the sum of its prices where it is seated; none: may not be.
-    costs: Vec<Option<i128>>,
+    /// By place and column; where a place sits it is the sum of the two prices.
+    costs: Vec<i128>,
     place_price: Vec<i128>,
     /// Never above zero, and zero where nobody sits.
     seat_price: Vec<i128>,
@@ -29,8 +32,10 @@ pub(super) struct Seating {
 /// Which person each place gets so that most places are filled, and these at least cost; of several
 /// such ways the one in which the first place has the lowest number, then the second, and so on.
 /// `costs[place][person]`; nothing where the person may not be.
-pub fn cheapest(costs: &[Vec<Option<i128>>]) -> Vec<Option<usize>> {
-    let mut seating = Seating::new(costs);
+pub fn cheapest(costs: &[Vec<Option<i64>>]) -> Vec<Option<usize>> {
+    let wide = |row: &Vec<Option<i64>>| row.iter().map(|c| c.map(i128::from)).collect();
+    let costs: Vec<Vec<Option<i128>>> = costs.iter().map(wide).collect();
+    let mut seating = Seating::new(&costs);
     seating.lower();
     (0..costs.len())
         .map(|place| seating.person(place))
@@ -46,12 +51,12 @@ impl Seating {
         let known = || costs.iter().flatten().flatten().copied();
         let (least, most) = (known().min().unwrap_or(0), known().max().unwrap_or(0));
         let empty = (most - least) * places as i128 + 1;
-        let mut flat = vec![None; places * width];
+        let mut flat = vec![NEVER; places * width];
         for (place, row) in costs.iter().enumerate() {
             for (person, cost) in row.iter().enumerate() {
-                flat[place * width + person] = cost.map(|c| c - least);
+                flat[place * width + person] = cost.map_or(NEVER, |c| c - least);
             }
-            flat[place * width + people + place] = Some(empty);
+            flat[place * width + people + place] = empty;
         }
         let mut seating = Self {
             people,
@@ -79,38 +84,40 @@ impl Seating {
     }
 
     /// What a place in a column costs above both prices; never below zero.
-    fn above(&self, place: usize, column: usize) -> Option<i128> {
-        let cost = self.costs[place * self.width + column]?;
-        Some(cost - self.place_price[place] - self.seat_price[column])
+    fn above(&self, place: usize, column: usize) -> i128 {
+        match self.costs[place * self.width + column] {
+            NEVER => NEVER,
+            cost => cost - self.place_price[place] - self.seat_price[column],
+        }
     }
 
     fn is_tight(&self, place: usize, column: usize) -> bool {
-        self.above(place, column) == Some(0)
+        self.above(place, column) == 0
     }
 
     /// Seats one more place: the shortest path to a column where nobody sits, prices following.
     fn seat_next(&mut self, first: usize) {
-        let mut least: Vec<Option<i128>> = vec![None; self.width];
+        let mut least = vec![NEVER; self.width];
         let mut from = vec![None; self.width];
         let mut done = vec![false; self.width];
         let (mut place, mut via) = (first, None);
         loop {
-            for column in (0..self.width).filter(|&c| !done[c]) {
-                let Some(cost) = self.above(place, column) else {
-                    continue;
-                };
-                if least[column].is_none_or(|l| cost < l) {
-                    (least[column], from[column]) = (Some(cost), via);
+            // The own empty seat is always open to the first place, so something is found.
+            let (mut step, mut column) = (NEVER, 0);
+            for c in (0..self.width).filter(|&c| !done[c]) {
+                let cost = self.above(place, c);
+                if cost < least[c] {
+                    (least[c], from[c]) = (cost, via);
+                }
+                if least[c] < step {
+                    (step, column) = (least[c], c);
                 }
             }
-            let open = (0..self.width).filter(|&c| !done[c]);
-            let reached = open.filter_map(|c| Some((least[c]?, c)));
-            let Some((step, column)) = reached.min() else {
-                return;
-            };
-            self.raise(first, &done, step);
-            for l in &mut least {
-                *l = l.map(|l| l - step);
+            if step > 0 {
+                self.raise(first, &done, step);
+                for l in least.iter_mut().filter(|l| **l != NEVER) {
+                    *l -= step;
+                }
             }
             done[column] = true;
             via = Some(column);

@@ -12,15 +12,14 @@ pub(super) fn handovers(whole: &Whole) -> usize {
 }
 
 /// The same people as long as enough of them are left, then new ones: no other way changes less
-/// often. A moment in which people are short may leave any number of them, so it is passed over
-/// and nothing is counted on either side of it.
+/// often. A moment in which people are short may leave any number of them, so it is passed over:
+/// who has other people after it than before has a handover on one of its sides at least.
 fn alone(whole: &Whole, visits: &[Visit]) -> usize {
     let mut count = 0;
     let mut left: Option<(u32, Vec<usize>)> = None;
     for &visit in visits {
         let (at, slot) = visit;
         if !whole.full[at] {
-            left = None;
             continue;
         }
         let scene = &whole.scenes[at];

@@ -44,10 +44,16 @@ fn needed(scene: &Scene, slots: &[usize]) -> u64 {
 fn smallest(scene: &Scene) -> Vec<usize> {
     let slots = scene.needs.len();
     let members = |set: u32| (0..slots).filter(move |s| set >> s & 1 == 1);
+    // Who may be with whom, the other way round: a set has a person if it has one of theirs.
+    let theirs = |column: usize| {
+        let may = (0..slots).filter(|&s| scene.bonds[s][column] != Bond::Never);
+        may.map(|s| 1 << s).sum::<u32>()
+    };
+    let theirs: Vec<u32> = (0..scene.people.len()).map(theirs).collect();
     let is_short = |set: &u32| {
-        let has = |c: usize| members(*set).any(|s| scene.bonds[s][c] != Bond::Never);
-        let people = (0..scene.people.len()).filter(|c| has(*c)).count();
-        needed(scene, &members(*set).collect::<Vec<_>>()) > people as u64
+        let people = theirs.iter().filter(|t| *t & set != 0).count();
+        let needs = members(*set).map(|s| u64::from(scene.needs[s].people));
+        needs.sum::<u64>() > people as u64
     };
     let short = (1..1_u32 << slots).filter(is_short);
     let least = short.min_by_key(|set| (set.count_ones(), Reverse(set.reverse_bits())));

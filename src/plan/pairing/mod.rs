@@ -192,9 +192,10 @@ pub fn moment(moment: &Moment, bonds: &[Vec<Bond>], same: &[Pair]) -> Paired {
 }
 
 /// Pairs for all moments of a session with as few handovers as are found, and whether fewer are
-/// possible. To have the fewest is hard in general (already for two moments, as the literature on
-/// multistage matching shows), so this sweeps from several starts, compares with a lower bound, and
-/// tries all ways where they are few.
+/// possible. To have the fewest is hard in general (matching in stages is, already with two of them:
+/// M. Chimani, N. Troost, T. Wiedera, Approximating multistage matching problems, from memory), so
+/// this sweeps from several starts, compares with a lower bound, and tries all ways where they are
+/// few. A moment in which people are short has its handovers too, places left empty among them.
 pub fn day(day: &Day) -> PairedDay {
     let whole = Whole::new(day);
     let mut sweeps = Sweeps::new(&whole);

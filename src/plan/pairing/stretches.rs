@@ -7,9 +7,9 @@ use super::sweeps::{Pull, Sweeps, strong};
 use super::whole::{Choice, Visit, Whole, people};
 
 /// Moments paired anew in one search over stretches, at most: it ends in reasonable time.
-const BUDGET: usize = 6_000;
+const BUDGET: usize = 1_000;
 /// Starts drawn by lot.
-const LOTS: u64 = 24;
+const LOTS: u64 = 12;
 
 /// Goes on from a choice until there are `least` handovers or nothing more is found.
 pub(super) fn improve(sweeps: &mut Sweeps, choice: Choice, least: usize) -> Choice {
@@ -86,17 +86,17 @@ fn better(sweeps: &mut Sweeps, choice: &Choice, budget: &mut usize) -> Option<Ch
 }
 
 /// The stretches of visits with both `k` and the one after it in which the person may always be with
-/// the participant.
+/// the participant: the longest, and those that end on one side or on both with these two.
 fn around<'a>(whole: &Whole, visits: &'a [Visit], k: usize, person: usize) -> Vec<&'a [Visit]> {
     let may = |i: &usize| whole.may_be(visits[*i], person);
-    let starts: Vec<usize> = (0..=k).rev().take_while(may).collect();
-    let ends: Vec<usize> = (k + 1..visits.len()).take_while(may).collect();
-    let from = |&a: &usize| {
-        ends.iter()
-            .map(move |&b| &visits[a..=b])
-            .collect::<Vec<_>>()
+    let first = (0..=k).rev().take_while(may).last();
+    let last = (k + 1..visits.len()).take_while(may).last();
+    let (Some(first), Some(last)) = (first, last) else {
+        return Vec::new();
     };
-    starts.iter().flat_map(from).collect()
+    let mut ends = vec![(first, last), (k, last), (first, k + 1), (k, k + 1)];
+    ends.dedup();
+    ends.into_iter().map(|(a, b)| &visits[a..=b]).collect()
 }
 
 /// A choice in which a person is with a participant over a stretch of their visits.

@@ -6,7 +6,7 @@ use std::fs;
 use daystrand::plan::pairing::assign::cheapest;
 use daystrand::plan::pairing::{Bond, Moment, Need, moment};
 
-type Costs = Vec<Vec<Option<i128>>>;
+type Costs = Vec<Vec<Option<i64>>>;
 
 fn lines(name: &str) -> Vec<String> {
     let path = format!("{}/tests/cases/pairing/{name}", env!("CARGO_MANIFEST_DIR"));
@@ -18,7 +18,7 @@ fn lines(name: &str) -> Vec<String> {
 }
 
 /// How many rows are assigned and at which cost, after a look that no column is taken twice.
-fn solved(costs: &Costs) -> (usize, i128) {
+fn solved(costs: &Costs) -> (usize, i64) {
     let chosen = cheapest(costs);
     assert_eq!(chosen.len(), costs.len());
     let mut columns: Vec<usize> = chosen.iter().flatten().copied().collect();
@@ -36,7 +36,7 @@ fn solved(costs: &Costs) -> (usize, i128) {
     )
 }
 
-fn matrix<const N: usize>(rows: [[i128; N]; N], sign: i128) -> Costs {
+fn matrix<const N: usize>(rows: [[i64; N]; N], sign: i64) -> Costs {
     rows.map(|row| row.map(|c| Some(sign * c)).to_vec())
         .to_vec()
 }
@@ -87,12 +87,12 @@ fn the_example_of_a_textbook() {
     assert_eq!(solved(&matrix(costs, 1)), (4, 17));
 }
 
-fn best_of_all_ways(costs: &Costs) -> i128 {
-    fn from(costs: &Costs, row: usize, taken: &mut Vec<usize>) -> i128 {
+fn best_of_all_ways(costs: &Costs) -> i64 {
+    fn from(costs: &Costs, row: usize, taken: &mut Vec<usize>) -> i64 {
         if row == costs.len() {
             return 0;
         }
-        let mut least = i128::MAX;
+        let mut least = i64::MAX;
         for column in 0..costs.len() {
             if !taken.contains(&column) {
                 taken.push(column);
@@ -157,4 +157,14 @@ fn sizes_of_matchings_of_a_reference_solver() {
         full += usize::from(paired.is_full());
     }
     assert_eq!(full, 17, "graphs in which everyone has all their people");
+}
+
+/// The greatest and the least numbers there are do not overflow.
+#[test]
+fn costs_without_measure() {
+    let (most, least) = (Some(i64::MAX), Some(i64::MIN));
+    let costs = vec![vec![most, least], vec![least, None], vec![most, most]];
+    assert_eq!(cheapest(&costs), [Some(1), Some(0), None]);
+    assert_eq!(cheapest(&[vec![], vec![most]]), [None, Some(0)]);
+    assert_eq!(cheapest(&[]), []);
 }

@@ -2,6 +2,7 @@
 //! days against brute force in files of their own.
 
 mod brute;
+mod costs;
 mod days;
 mod moments;
 mod sound;

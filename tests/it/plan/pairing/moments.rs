@@ -79,17 +79,15 @@ fn shortage(paired: &Paired, water: &Moment, bonds: &[Vec<Bond>]) {
     let set: usize = shortage.participants.iter().map(|p| 1 << slot(p)).sum();
     assert_eq!(i64::from(shortage.missing), lacking[set]);
     assert!(lacking[set] > 0);
-    let short = (1..lacking.len()).filter(|&other| lacking[other] > 0);
-    for other in short {
-        assert!(
-            other == set || other & set != other,
-            "a part of it is short"
-        );
-        let smaller = other.count_ones() < set.count_ones();
-        assert!(
-            !smaller || water.in_water.len() > SMALLEST_UP_TO,
-            "fewer are short"
-        );
+    for other in (1..lacking.len()).filter(|&other| lacking[other] > 0 && other != set) {
+        assert!(other & set != other, "a part of it is short");
+        if water.in_water.len() <= SMALLEST_UP_TO {
+            let (fewer, own) = (other.count_ones(), set.count_ones());
+            assert!(fewer >= own, "fewer are short");
+            // Of as many the one with the lower numbers: it has the lowest that only one has.
+            let lowest = (other ^ set) & (other ^ set).wrapping_neg();
+            assert!(fewer > own || set & lowest != 0, "lower numbers are short");
+        }
     }
     let has = |p: &usize| {
         shortage
