@@ -18,9 +18,9 @@ pub(super) fn balanced(rotation: &Rotation, turns: usize) -> Option<Vec<Vec<Opti
     let wishes = |p: &super::Participant| p.wishes.clone();
     let mut left: Vec<Vec<usize>> = rotation.participants.iter().map(wishes).collect();
     let mut rows = vec![vec![None; turns]; left.len()];
-    for turn in 0..turns {
-        for (participant, station) in one_turn(rotation, &left, turns - turn)? {
-            rows[participant][turn] = Some(station);
+    for still in (1..=turns).rev() {
+        for (participant, station) in one_turn(rotation, &left, still)? {
+            rows[participant][turns - still] = Some(station);
             left[participant].retain(|s| *s != station);
         }
     }

@@ -84,7 +84,7 @@ fn fewest(
                     rows,
                 });
             }
-            Tried::None(reasons) if reasons.iter().any(|r| whatever_turns(r)) => {
+            Tried::None(reasons) if reasons.iter().any(whatever_turns) => {
                 return First::Impossible(reasons);
             }
             Tried::None(reasons) => known = reasons,

@@ -13,12 +13,13 @@ use super::{Effort, Progress};
 
 type Rows = Vec<Vec<Option<usize>>>;
 
-/// How often it is warmed up.
-const ROUNDS: usize = 6;
+/// How often it is warmed up: first from the given plan, then a little from the best so far.
+const ROUNDS: usize = 3;
 /// Steps with the same warmth.
 const PAUSE: usize = 512;
-/// Where a round begins and ends, in the unit of the weights.
+/// Where a round begins, where later ones do and where all end, in the unit of the weights.
 const WARM: f64 = 40.0;
+const TEPID: f64 = 16.0;
 const COLD: f64 = 0.8;
 
 /// The best rows that so many steps find, and whether it was broken off from outside.
@@ -88,11 +89,12 @@ impl<'a> Run<'a> {
                 return false;
             }
             let part = (done % round) as f64 / round as f64;
-            if done % round < PAUSE && done / round >= ROUNDS / 2 {
+            let again = done >= round;
+            if again && done % round < PAUSE {
                 self.walk.table = self.best.clone();
                 self.count();
             }
-            let warmth = warmth(part);
+            let warmth = warmth(if again { TEPID } else { WARM }, part);
             for _ in 0..PAUSE.min(steps - done) {
                 self.one(warmth);
             }
@@ -150,7 +152,6 @@ impl<'a> Run<'a> {
 
 /// How warm it is after a part of a round: fast at first, then slower. In products only, because
 /// powers and logarithms differ between machines.
-fn warmth(part: f64) -> f64 {
-    let fall = 1.0 - part;
-    COLD + (WARM - COLD) * fall * fall * fall * fall
+fn warmth(from: f64, part: f64) -> f64 {
+    COLD + (from - COLD) * (1.0 - part) * (1.0 - part)
 }

@@ -128,8 +128,9 @@ fn sum<T>(all: &[T], count: impl Fn(&T) -> usize) -> usize {
 /// What the rows of a plan lose, of this program or changed by hand.
 pub fn losses(rotation: &Rotation, rows: &[Vec<Option<usize>>]) -> Losses {
     let mut all = Losses::default();
-    for participant in 0..rows.len().min(rotation.participants.len()) {
-        let visits: Vec<(usize, usize)> = visits(&rows[participant]).collect();
+    let known = rows.iter().take(rotation.participants.len());
+    for (participant, row) in known.enumerate() {
+        let visits: Vec<(usize, usize)> = visits(row).collect();
         water(rotation, participant, &visits, &mut all);
         on_the_way(rotation, participant, &visits, &mut all);
     }

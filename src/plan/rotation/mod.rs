@@ -122,7 +122,7 @@ impl Default for Effort {
     fn default() -> Self {
         Self {
             search: 50_000,
-            improve: 400_000,
+            improve: 1_000_000,
             seed: 1,
             weights: Weights::default(),
         }

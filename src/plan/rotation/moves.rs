@@ -154,12 +154,12 @@ impl<'a> Walk<'a> {
 
     /// Orders a row until it is the wanted one of the same stations.
     fn become_row(&mut self, p: usize, wanted: &[usize]) -> bool {
-        for t in 0..wanted.len() {
-            if self.table.at(p, t) == wanted[t] {
+        for (t, station) in wanted.iter().enumerate() {
+            if self.table.at(p, t) == *station {
                 continue;
             }
             let rest = &self.table.row(p)[t..];
-            let Some(further) = rest.iter().position(|s| *s == wanted[t]) else {
+            let Some(further) = rest.iter().position(|s| s == station) else {
                 return false;
             };
             if !self.swap(p, t, t + further) {
@@ -188,9 +188,12 @@ impl<'a> Walk<'a> {
             return false;
         }
         for _ in 0..self.ready().participants {
+            if !self.table.too_full() {
+                return true;
+            }
             let trouble = self.trouble(a, b).or_else(|| self.trouble(b, a));
             let Some((turn, other, station)) = trouble else {
-                return true;
+                return false;
             };
             let Some(q) = self.next_of(turn, other, station, from) else {
                 return false;
@@ -233,24 +236,23 @@ impl<'a> Walk<'a> {
         self.pool.get(pick).copied()
     }
 
-    /// Whether the turns of this step keep every limit.
+    /// Whether the step keeps every limit; of pairing only the turns of the step are asked.
     fn keeps_limits(&mut self) -> bool {
         let ready = self.ready();
-        for i in 0..self.swaps.len() {
-            let (_, a, b) = self.swaps[i];
-            let same = |(_, c, d): &(usize, usize, usize)| (*c, *d) == (a, b);
-            if self.swaps[..i].iter().any(same) {
-                continue;
-            }
-            for turn in [a, b] {
-                if self.trouble(turn, turn).is_some() {
+        if self.table.too_full() {
+            return false;
+        }
+        let turns = 0..if ready.paired.is_some() {
+            ready.turns
+        } else {
+            0
+        };
+        for turn in turns {
+            let changed = |(_, a, b): &(usize, usize, usize)| turn == *a || turn == *b;
+            if self.swaps.iter().any(changed) {
+                let who = self.table.in_water(turn);
+                if !self.asked.paired(ready, turn, who) {
                     return false;
-                }
-                if ready.paired.is_some() {
-                    let who = self.table.in_water(turn);
-                    if !self.asked.paired(ready, turn, who) {
-                        return false;
-                    }
                 }
             }
         }

@@ -17,6 +17,8 @@ pub(super) struct Table<'a> {
     load: Vec<usize>,
     /// For each turn how many are in the water.
     water: Vec<usize>,
+    /// How many participants are too many, over all stations, the water and turns.
+    too_many: usize,
 }
 
 impl<'a> Table<'a> {
@@ -26,6 +28,7 @@ impl<'a> Table<'a> {
             at: vec![NONE; ready.participants * ready.turns],
             load: vec![0; ready.turns * ready.stations],
             water: vec![0; ready.turns],
+            too_many: 0,
         }
     }
 
@@ -81,16 +84,29 @@ impl<'a> Table<'a> {
         self.water[turn] > self.ready.limit[turn]
     }
 
+    /// Whether anything is too full.
+    pub fn too_full(&self) -> bool {
+        self.too_many > 0
+    }
+
     pub fn put(&mut self, participant: usize, turn: usize, station: usize) {
         let cell = participant * self.ready.turns + turn;
         let old = std::mem::replace(&mut self.at[cell], station);
         if old != NONE {
+            self.too_many -= usize::from(self.over(turn, old));
             self.load[turn * self.ready.stations + old] -= 1;
-            self.water[turn] -= usize::from(self.ready.water(old));
+            if self.ready.water(old) {
+                self.too_many -= usize::from(self.water_over(turn));
+                self.water[turn] -= 1;
+            }
         }
         if station != NONE {
             self.load[turn * self.ready.stations + station] += 1;
-            self.water[turn] += usize::from(self.ready.water(station));
+            self.too_many += usize::from(self.over(turn, station));
+            if self.ready.water(station) {
+                self.water[turn] += 1;
+                self.too_many += usize::from(self.water_over(turn));
+            }
         }
     }
 
