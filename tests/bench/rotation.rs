@@ -6,7 +6,7 @@ use std::ops::ControlFlow;
 use std::time::{Duration, Instant};
 
 use daystrand::plan::rotation::{
-    Answer, Effort, Participant, People, Plan, Rotation, Station, Visit, Water, rotate,
+    Answer, Effort, Paired, Participant, People, Plan, Rotation, Station, Visit, Water, rotate,
 };
 
 fn main() {
@@ -14,19 +14,19 @@ fn main() {
         "20 participants, 6 stations, 6 turns, 4 at once in the water; first plan best of five:"
     );
     println!("evening         seed  cost at first  improved  first plan    improved");
-    for (name, rotation) in evenings() {
-        let first = best(|| drop(black_box(plan(&rotation, Effort::first()))));
+    for (name, rotation, paired) in evenings() {
+        let first = best(|| drop(black_box(plan(&rotation, paired, Effort::first()))));
         for seed in 1..=3 {
             let effort = Effort {
                 seed,
                 ..Effort::default()
             };
             let start = Instant::now();
-            let improved = black_box(plan(&rotation, effort));
+            let improved = black_box(plan(&rotation, paired, effort));
             let time = start.elapsed();
             println!(
                 "{name:<14} {seed:>5} {:>14} {:>9} {:>8.2} ms {:>8.0} ms",
-                plan(&rotation, Effort::first()).cost,
+                plan(&rotation, paired, Effort::first()).cost,
                 improved.cost,
                 first.as_secs_f64() * 1e3,
                 time.as_secs_f64() * 1e3,
@@ -35,15 +35,25 @@ fn main() {
     }
 }
 
-fn plan(rotation: &Rotation, effort: Effort) -> Plan {
-    match rotate(rotation, None, &effort, &mut |_| ControlFlow::Continue(())) {
+fn plan(rotation: &Rotation, paired: Option<Paired>, effort: Effort) -> Plan {
+    match rotate(
+        rotation,
+        paired,
+        &effort,
+        &mut |_| ControlFlow::Continue(()),
+    ) {
         Answer::Found(plan) => plan,
         answer => panic!("no plan: {answer:?}"),
     }
 }
 
-/// Three evenings without settled visits and three with some and with turns that differ.
-fn evenings() -> Vec<(String, Rotation)> {
+/// Neighbours in the list are not wanted in the water together.
+fn apart(_: usize, who: &[usize]) -> bool {
+    who.windows(2).all(|w| w[0] + 1 < w[1])
+}
+
+/// Three evenings: free; with settled visits and turns that differ; with pairs that are not wanted.
+fn evenings() -> Vec<(String, Rotation, Option<Paired<'static>>)> {
     let mut all = Vec::new();
     for i in 0..3 {
         let free = evening(i);
@@ -56,8 +66,14 @@ fn evenings() -> Vec<(String, Rotation)> {
             settled.participants[p].fixed.push(visit);
         }
         settled.water = Water::Each(vec![3, 4, 4, 5, 4, 4]);
-        all.push((format!("{} free", i + 1), free));
-        all.push((format!("{} settled", i + 1), settled));
+        let i = i + 1;
+        all.push((
+            format!("{i} unwanted"),
+            free.clone(),
+            Some(&apart as Paired),
+        ));
+        all.push((format!("{i} free"), free, None));
+        all.push((format!("{i} settled"), settled, None));
     }
     all
 }

@@ -10,6 +10,9 @@ use super::{Effort, NotFound, Paired, Progress, Rotation};
 /// How many turns more than numbers ask for are tried, where their number is free.
 const MORE_TURNS: usize = 6;
 
+/// More turns than these are not tried.
+const MOST_TURNS: usize = 1_000;
+
 /// What became of it.
 pub(super) enum First {
     Found(Start),
@@ -36,6 +39,9 @@ pub(super) fn first(
         return First::Impossible(bad);
     }
     let least = fewest_turns(rotation);
+    if rotation.turns.or(least).is_some_and(|n| n > MOST_TURNS) {
+        return not_found(0, Tried::Open, Vec::new());
+    }
     if let Some(turns) = rotation.turns {
         return match with(rotation, paired, turns, effort, progress) {
             Tried::Found(rows) => First::Found(Start {

@@ -6,6 +6,7 @@
 
 use std::ops::ControlFlow;
 
+use super::loss::losses;
 use super::moves::Walk;
 use super::ready::Ready;
 use super::table::Table;
@@ -34,7 +35,10 @@ pub(super) fn improve(
     }
     let mut run = Run::new(ready, &rows, effort);
     let stopped = run.rounds(effort.improve, progress);
-    (run.best.rows(), stopped)
+    let rows = run.best.rows();
+    let told = losses(ready.rotation, &rows).cost(&ready.weights);
+    debug_assert_eq!(told, run.best_cost.unsigned_abs(), "told as counted");
+    (rows, stopped)
 }
 
 struct Run<'a> {

@@ -39,7 +39,8 @@ pub struct Rotation {
     pub friends: Vec<(usize, usize)>,
     /// How many can be in the water in one turn.
     pub water: Water,
-    /// How many turns there are; `None` asks for as few as possible.
+    /// How many turns there are; `None` asks for as few as possible. More than a thousand are not
+    /// tried.
     pub turns: Option<usize>,
 }
 
@@ -153,7 +154,7 @@ pub enum Answer {
 /// What was tried in vain.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct NotFound {
-    /// The most turns that were tried.
+    /// The most turns that were tried; none if they would be too many.
     pub turns: usize,
     /// What stands in the way with so many turns, as far as it is known.
     pub reasons: Vec<Reason>,

@@ -73,7 +73,8 @@ pub fn sound(rotation: &Rotation, paired: Option<Paired>, plan: &Plan) {
         assert_eq!(row.len(), turns);
         let mut visited: Vec<usize> = row.iter().flatten().copied().collect();
         let mut wished = who.wishes.clone();
-        (visited.sort_unstable(), wished.sort_unstable());
+        visited.sort_unstable();
+        wished.sort_unstable();
         assert_eq!(visited, wished, "each station once");
         let kept = |v: &Visit| row[v.turn] == Some(v.station);
         assert!(who.fixed.iter().all(kept), "what is settled stays");
@@ -281,4 +282,15 @@ fn pairs_that_are_not_wanted_ask_for_one_turn_more() {
 fn nobody_and_nothing_are_a_plan_without_turns() {
     let plan = found(&Rotation::default(), None, &Effort::default());
     assert_eq!((plan.turns, plan.fewest, plan.cost), (0, true, 0));
+}
+
+#[test]
+fn turns_without_measure_are_not_tried() {
+    let mut rotation = evening();
+    rotation.participants[0].fixed = vec![Visit {
+        turn: usize::MAX,
+        station: 0,
+    }];
+    let answer = arranged(&rotation, None, &Effort::default());
+    assert!(matches!(answer, Answer::NotFound(not) if not.turns == 0));
 }

@@ -164,7 +164,7 @@ fn the_search_agrees_with_trying_everything_when_turns_differ_and_visits_are_set
 
 #[test]
 fn some_cases_only_the_search_can_deny() {
-    // Two must each wait for the other's turn: numbers say yes, every possibility says no.
+    // The third needs every turn, and in the first all stations are taken; numbers do not see it.
     let visit = |turn, station| vec![Visit { turn, station }];
     let who = |wishes: &[usize], fixed| Participant {
         wishes: wishes.to_vec(),
