@@ -1,6 +1,8 @@
 //! Certificates: what was entered goes first, what is not known stays unknown. Rules that bodies
 //! publish are in `published/awards.rs`.
 
+use std::slice;
+
 use daystrand::model::award::{Award, Certificate, MonthDay, ShortMonth, Validity};
 use daystrand::model::ids::AwardId;
 use daystrand::plan::certificates::{
@@ -65,7 +67,7 @@ fn without_a_date_nothing_is_computed() {
         assert_eq!(expiry(&kind, &empty), None);
         assert_eq!(last_good_day(&kind, &empty), None);
         assert_eq!(current_on(&kind, &empty, date(2025, 1, 1)), None);
-        let found = standing(&kind, &[empty.clone()], date(2025, 1, 1));
+        let found = standing(&kind, slice::from_ref(&empty), date(2025, 1, 1));
         assert_eq!(found, Standing::NoDate);
     }
     let only_gained = held(Some(date(2024, 5, 1)), None);
@@ -97,7 +99,7 @@ fn nothing_covers_a_day_before_it_was_gained() {
     assert_eq!(current_on(&yearly(), &paper, day), Some(false));
     let gained = date(2025, 11, 16);
     assert_eq!(
-        standing(&yearly(), &[paper.clone()], day),
+        standing(&yearly(), slice::from_ref(&paper), day),
         Standing::NotYetGained { gained }
     );
     assert!(standing(&yearly(), &[paper], gained).is_covered());
