@@ -1,5 +1,6 @@
 //! Each check with cases that make it speak and cases that leave it quiet.
 
+mod in_water;
 mod privacy;
 
 use std::collections::BTreeSet;

@@ -8,6 +8,7 @@ mod reminders;
 mod roll;
 pub mod rotation;
 mod since;
+mod water;
 mod weather;
 
 use daystrand::model::club::Rules;
