@@ -20,7 +20,9 @@ pub fn club(club: &Club, findings: &mut Vec<Finding>) {
             let Some(ends) = season.ends_early.filter(|_| held) else {
                 continue;
             };
-            let Some(first) = season.first_affected() else {
+            // One that had ended before the first session is told with each session.
+            let covered = season.affected.len() < dates_once(&dates);
+            let Some(first) = season.first_affected().filter(|_| covered) else {
                 continue;
             };
             findings.push(finding(
@@ -38,6 +40,11 @@ pub fn club(club: &Club, findings: &mut Vec<Finding>) {
             ));
         }
     }
+}
+
+fn dates_once(dates: &[jiff::civil::Date]) -> usize {
+    let once: std::collections::BTreeSet<_> = dates.iter().collect();
+    once.len()
 }
 
 /// Checks the helpers of one session.
@@ -71,7 +78,7 @@ fn lapsed(club: &Club, session: &Session, helper: &Helper, findings: &mut Vec<Fi
             }
         };
         findings.push(finding(
-            Severity::StopAndLook,
+            Severity::Look,
             "people.certificate",
             Spot::Helper(helper.id),
             said::sentence(&words),

@@ -15,7 +15,7 @@ use crate::model::ids::{ActivityId, ParticipantId};
 use crate::model::session::Session;
 use crate::plan::clock::clock;
 use crate::plan::pairing::Why;
-use crate::plan::water::{InWater, Reason, WaterDay, day};
+use crate::plan::water::{InWater, Reason, Together, WaterDay, day};
 
 /// Minutes with nothing in the water before the end, for drying and changing, below which a look is
 /// asked for. Our own number.
@@ -86,9 +86,13 @@ fn short(club: &Club, session: &Session, moment: &InWater, findings: &mut Vec<Fi
         .iter()
         .map(|h| said::helper(club, *h))
         .collect();
-    let all = short.participants.len() == moment.visits.len();
-    let who: Vec<String> = short
-        .participants
+    // Where everyone who is free is among them, all who are in the water are short together.
+    let all = short.people.len() == moment.free.len();
+    let participants = match all {
+        true => moment.visits.iter().map(|v| v.who).collect(),
+        false => short.participants.clone(),
+    };
+    let who: Vec<String> = participants
         .iter()
         .map(|p| said::participant(club, *p))
         .collect();
@@ -105,7 +109,7 @@ fn short(club: &Club, session: &Session, moment: &InWater, findings: &mut Vec<Fi
             said::list(&people)
         ),
     };
-    let count = said::number(short.participants.len());
+    let count = said::number(participants.len());
     let mut sentence = if all {
         format!(
             "At {at} {count} {} in the water and {there}",
@@ -122,22 +126,24 @@ fn short(club: &Club, session: &Session, moment: &InWater, findings: &mut Vec<Fi
     if !not.is_empty() {
         sentence = format!("{sentence}; {}", not.join("; "));
     }
+    let empty = |v: &Together| (v.asked as usize).saturating_sub(v.people.len());
+    let missing = match all {
+        true => moment.visits.iter().map(empty).sum::<usize>(),
+        false => short.missing as usize,
+    };
     findings.push(finding(
         Severity::StopAndLook,
         "water.no_pairing",
         spot(session, moment),
         format!("{sentence}."),
-        hint(session, moment, short.missing, short.by_hand),
+        hint(session, moment, missing, short.by_hand),
     ));
 }
 
-fn hint(session: &Session, moment: &InWater, missing: u32, by_hand: bool) -> String {
+fn hint(session: &Session, moment: &InWater, missing: usize, by_hand: bool) -> String {
     let more = match missing {
         1 => "One more person is missing".to_owned(),
-        n => format!(
-            "{} more people are missing",
-            capital(&said::number(n as usize))
-        ),
+        n => format!("{} more people are missing", capital(&said::number(n))),
     };
     if by_hand {
         return format!("{more} as pairs were put together by hand; let some of those go.");

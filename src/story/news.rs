@@ -103,16 +103,16 @@ fn new(t: &Teller<'_>, since: &Since<'_>) -> Option<StoryPage> {
 /// Most things that are named as gone; the day in small shows what there is anyway.
 const GONE: usize = 3;
 
-/// "Song and Dig are not on the plan this time."
+/// "Song and Dig are for another time."
 fn gone(labels: &[String]) -> Option<String> {
     let labels: Vec<String> = labels.iter().map(|l| named(l)).collect();
     let words = match labels.as_slice() {
         [] => return None,
-        [one] => return Some(format!("{one} is not on the plan this time.")),
+        [one] => return Some(format!("{one} is for another time.")),
         all if all.len() > GONE => return None,
         [rest @ .., last] => format!("{} and {last}", rest.join(", ")),
     };
-    Some(format!("{words} are not on the plan this time."))
+    Some(format!("{words} are for another time."))
 }
 
 /// How to ask and how it ends, on one page.

@@ -804,15 +804,20 @@ fn a_favourite_that_was_shown_is_carried_forward() {
     assert_eq!(codes(&club), Vec::<&str>::new());
 }
 
+/// The demo shows one thing on purpose: more in the water at once than there are people for, which is
+/// solved in turns on its last morning; and one certificate that has ended.
 #[test]
-fn the_demo_has_nothing_to_look_at() {
+fn the_demo_has_nothing_else_to_look_at() {
     let club = daystrand::workbench::demo::club();
     for session in &club.sessions {
-        let found = check::run(&club, Some(session));
-        assert!(
-            found.iter().all(|f| f.severity == Severity::GoodToKnow),
-            "{found:#?}"
-        );
+        let mut found = check::run(&club, Some(session));
+        found.retain(|f| f.severity != Severity::GoodToKnow);
+        let codes: Vec<&str> = found.iter().map(|f| f.code).collect();
+        let wanted: &[&str] = match session.turns {
+            Some(_) => &["people.certificate"],
+            None => &["water.no_pairing", "water.no_watcher", "people.certificate"],
+        };
+        assert_eq!(codes, wanted, "{found:#?}");
     }
 }
 

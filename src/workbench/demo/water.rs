@@ -55,7 +55,7 @@ const HELD: [(&str, Date, Date); 5] = [
 ];
 
 /// How deep it is, in centimetres.
-const DEPTHS: [(&str, u32); 3] = [("canoe", 120), ("splash", 50), ("feet_in", 20)];
+const DEPTHS: [(&str, u32); 2] = [("splash", 50), ("feet_in", 20)];
 
 const SESSION: super::SessionRow = (
     "Wave morning",

@@ -18,7 +18,9 @@ type Case = (&'static str, &'static str, usize, fn(&mut Club));
 
 const CASES: &[Case] = &[
     ("in turns", "water.no_pairing", 0, |_| {}),
-    ("all at once", "water.no_pairing", 1, |c| wave(c).turns = None),
+    ("all at once", "water.no_pairing", 1, |c| {
+        wave(c).turns = None
+    }),
     ("one does not come", "water.no_pairing", 2, |c| {
         let carmen = helper(c, "Carmen");
         wave(c).helpers_away.insert(carmen);
@@ -33,7 +35,12 @@ const CASES: &[Case] = &[
             award.for_water = false;
         }
     }),
-    ("Hauke's ended with the year", "people.certificate", 1, |_| {}),
+    (
+        "Hauke's ended with the year",
+        "people.certificate",
+        1,
+        |_| {},
+    ),
     ("a new one", "people.certificate", 0, |c| {
         let hauke = person(c, "Hauke");
         hauke.certificates[0].gained = Some(date(2026, 7, 1));
@@ -45,25 +52,45 @@ const CASES: &[Case] = &[
     ("nothing entered", "people.certificate", 3, |c| {
         person(c, "Gesa").certificates.clear();
     }),
-    ("not one who goes into the water", "people.certificate", 0, |c| {
-        person(c, "Hauke").roles.clear();
-    }),
-    ("none ends within the season", "people.certificate_ends", 0, |c| {
-        person(c, "Hauke").certificates.clear();
-    }),
-    ("one ends between two sessions", "people.certificate_ends", 1, |c| {
-        person(c, "Hauke").certificates.clear();
-        person(c, "Gesa").certificates[1].gained = Some(date(2026, 6, 20));
-    }),
+    (
+        "not one who goes into the water",
+        "people.certificate",
+        0,
+        |c| {
+            person(c, "Hauke").roles.clear();
+        },
+    ),
+    (
+        "none ends within the season",
+        "people.certificate_ends",
+        0,
+        |c| {
+            person(c, "Hauke").certificates.clear();
+        },
+    ),
+    (
+        "one ends between two sessions",
+        "people.certificate_ends",
+        1,
+        |c| {
+            person(c, "Hauke").certificates.clear();
+            person(c, "Gesa").certificates[1].gained = Some(date(2026, 6, 20));
+        },
+    ),
     ("as it is", "people.double_booked", 0, |_| {}),
     ("leads two rows in turns", "people.double_booked", 1, |c| {
         let asta = helper(c, "Asta");
         lead(c, "Find shells", asta);
     }),
-    ("leads one after the other", "people.double_booked", 0, |c| {
-        let asta = helper(c, "Asta");
-        lead(c, "Rinse", asta);
-    }),
+    (
+        "leads one after the other",
+        "people.double_booked",
+        0,
+        |c| {
+            let asta = helper(c, "Asta");
+            lead(c, "Rinse", asta);
+        },
+    ),
     ("leads and comes later", "people.not_there", 1, |c| {
         let edda = helper(c, "Edda");
         let late = Hours {
@@ -98,27 +125,42 @@ const CASES: &[Case] = &[
         let dario = helper(c, "Dario");
         wave(c).helpers_away.insert(dario);
     }),
-    ("the watcher watches one alone", "water.no_watcher", 1, |c| {
-        let (dario, kite) = (helper(c, "Dario"), marked(c, "kite"));
-        wave(c).today.watched_by.insert(kite, dario);
-    }),
+    (
+        "the watcher watches one alone",
+        "water.no_watcher",
+        1,
+        |c| {
+            let (dario, kite) = (helper(c, "Dario"), marked(c, "kite"));
+            wave(c).today.watched_by.insert(kite, dario);
+        },
+    ),
     ("no alerts", "water.not_watched", 0, |_| {}),
     ("an alert", "water.not_watched", 1, |c| alert(c, "moon")),
-    ("an alert of someone who is away", "water.not_watched", 0, |c| {
-        alert(c, "moon");
-        let moon = marked(c, "moon");
-        wave(c).away.insert(moon);
-    }),
+    (
+        "an alert of someone who is away",
+        "water.not_watched",
+        0,
+        |c| {
+            alert(c, "moon");
+            let moon = marked(c, "moon");
+            wave(c).away.insert(moon);
+        },
+    ),
     ("an alert, and someone named", "water.not_watched", 0, |c| {
         alert(c, "moon");
         let (moon, edda) = (marked(c, "moon"), helper(c, "Edda"));
         wave(c).today.watched_by.insert(moon, edda);
     }),
-    ("whoever is named does not come", "water.watcher_busy", 1, |c| {
-        let (moon, edda) = (marked(c, "moon"), helper(c, "Edda"));
-        wave(c).today.watched_by.insert(moon, edda);
-        wave(c).helpers_away.insert(edda);
-    }),
+    (
+        "whoever is named does not come",
+        "water.watcher_busy",
+        1,
+        |c| {
+            let (moon, edda) = (marked(c, "moon"), helper(c, "Edda"));
+            wave(c).today.watched_by.insert(moon, edda);
+            wave(c).helpers_away.insert(edda);
+        },
+    ),
     ("named for two", "water.watcher_busy", 1, |c| {
         let (moon, kite, edda) = (marked(c, "moon"), marked(c, "kite"), helper(c, "Edda"));
         wave(c).today.watched_by.insert(moon, edda);
@@ -129,16 +171,24 @@ const CASES: &[Case] = &[
         wave(c).today.watched_by.insert(moon, dario);
     }),
     ("within what is agreed", "water.too_deep", 0, |_| {}),
-    ("a centimetre too deep", "water.too_deep", 1, |c| depth(c, "shell", 49)),
-    ("just as deep", "water.too_deep", 0, |c| depth(c, "shell", 50)),
+    ("a centimetre too deep", "water.too_deep", 1, |c| {
+        depth(c, "shell", 49)
+    }),
+    ("just as deep", "water.too_deep", 0, |c| {
+        depth(c, "shell", 50)
+    }),
     ("as it is", "water.no_lead", 0, |_| {}),
-    ("nobody leads", "water.no_lead", 1, |c| wave(c).today.water_lead = None),
+    ("nobody leads", "water.no_lead", 1, |c| {
+        wave(c).today.water_lead = None
+    }),
     ("whoever leads does not come", "water.lead_away", 1, |c| {
         let carmen = helper(c, "Carmen");
         wave(c).helpers_away.insert(carmen);
     }),
     ("a signal is entered", "water.no_visual_recall", 0, |_| {}),
-    ("no signal", "water.no_visual_recall", 1, |c| c.rules.care.recall.clear()),
+    ("no signal", "water.no_visual_recall", 1, |c| {
+        c.rules.care.recall.clear()
+    }),
     ("no signal, all hear", "water.no_visual_recall", 0, |c| {
         c.rules.care.recall.clear();
         depth(c, "fish", 500);
@@ -152,7 +202,10 @@ const CASES: &[Case] = &[
         s.timetable.truncate(at + 1);
         s.turns = None;
         s.timetable.rotate_left(at - 1);
-        let splash = s.timetable.iter().position(|r| Some(r.id) == rows.slots().next());
+        let splash = s
+            .timetable
+            .iter()
+            .position(|r| Some(r.id) == rows.slots().next());
         let splash = s.timetable.remove(splash.unwrap());
         s.timetable.push(splash);
     }),
@@ -197,13 +250,20 @@ fn marked(club: &Club, mark: &str) -> ParticipantId {
 }
 
 fn alert(club: &mut Club, mark: &str) {
-    let p = club.participants.iter_mut().find(|p| p.mark.as_str() == mark);
+    let p = club
+        .participants
+        .iter_mut()
+        .find(|p| p.mark.as_str() == mark);
     let p = Arc::make_mut(p.unwrap());
-    p.profile.set(Field::AlertMarker, "a plan, held by Edda".into());
+    p.profile
+        .set(Field::AlertMarker, "a plan, held by Edda".into());
 }
 
 fn depth(club: &mut Club, mark: &str, depth_cm: u32) {
-    let p = club.participants.iter_mut().find(|p| p.mark.as_str() == mark);
+    let p = club
+        .participants
+        .iter_mut()
+        .find(|p| p.mark.as_str() == mark);
     Arc::make_mut(p.unwrap()).profile.set_in_water(InWater {
         depth_cm: Some(depth_cm),
         without_hearing: false,
@@ -211,7 +271,12 @@ fn depth(club: &mut Club, mark: &str, depth_cm: u32) {
 }
 
 fn lead(club: &mut Club, label: &str, who: HelperId) {
-    let id = club.activities.iter().find(|a| a.label == label).unwrap().id;
+    let id = club
+        .activities
+        .iter()
+        .find(|a| a.label == label)
+        .unwrap()
+        .id;
     let rows = &mut wave(club).timetable;
     let row = rows.iter_mut().find(|r| r.activity == id).unwrap();
     row.leads.insert(who);
@@ -263,7 +328,10 @@ fn an_alert_without_a_watcher_is_not_complete_and_says_nothing_of_what_it_is() {
     let said = format!("{} {}", found[0].sentence, found[0].hint).to_lowercase();
     assert!(said.starts_with("not complete"), "{said}");
     assert!(said.contains("moon"), "{said}");
-    assert!(!said.contains("safe") && !said.contains("held by edda"), "{said}");
+    assert!(
+        !said.contains("safe") && !said.contains("held by edda"),
+        "{said}"
+    );
     assert_eq!(found[0].severity, Severity::StopAndLook);
 }
 

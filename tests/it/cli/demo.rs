@@ -14,7 +14,12 @@ fn the_demo_is_written_whole_and_the_same_each_time() {
     let said = run(&words).done();
     assert_eq!(
         names(&to),
-        ["2027-06-12", "2027-06-19", "reedwater.daystrand"]
+        [
+            "2027-06-12",
+            "2027-06-19",
+            "2027-06-26",
+            "reedwater.daystrand"
+        ]
     );
     let club = storage::load(&to.join("reedwater.daystrand")).unwrap();
     assert!(club.notes.is_empty());

@@ -87,14 +87,16 @@ fn check_board(club: &Club, session: &Session, board: &Board) {
         assert!(person.standing.left_out.contains(&row.activity));
     }
     assert_eq!(*board, derive(club, session, board.participant));
-    // Steps that were not moved stand among each other as in the timetable.
+    // Steps that were not moved stand among each other as in the timetable, or in the participant's
+    // turns.
     let unmoved: Vec<StepRef> = board
         .steps
         .iter()
         .filter(|s| !s.moved)
         .map(|s| s.at)
         .collect();
-    let rows = session.timetable.iter().map(|r| StepRef::Slot(r.id));
+    let (own, _) = session.rows_of(board.participant);
+    let rows = own.iter().map(|r| StepRef::Slot(r.id));
     let as_rows: Vec<StepRef> = rows.filter(|r| unmoved.contains(r)).collect();
     let unmoved_rows: Vec<StepRef> = unmoved
         .into_iter()

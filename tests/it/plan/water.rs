@@ -86,14 +86,23 @@ fn the_demo_is_solved_in_turns() {
         keeps_the_rule(&club, session, moment);
         let not: Vec<HelperId> = moment.not_free.iter().map(|n| n.who).collect();
         assert_eq!(not, [named(&club, "Hauke")]);
-        assert!(matches!(
-            moment.not_free[0].reason,
-            Reason::Certificate(..)
-        ));
+        assert!(matches!(moment.not_free[0].reason, Reason::Certificate(..)));
     }
-    let with = |mark: &str| water.of(marked(&club, mark)).next().unwrap().1.people.clone();
+    let with = |mark: &str| {
+        water
+            .of(marked(&club, mark))
+            .next()
+            .unwrap()
+            .1
+            .people
+            .clone()
+    };
     assert_eq!(with("kite"), [named(&club, "Benno")], "the trainer stays");
-    assert_eq!(with("leaf"), [named(&club, "Gesa")], "a pair that is wanted");
+    assert_eq!(
+        with("leaf"),
+        [named(&club, "Gesa")],
+        "a pair that is wanted"
+    );
 }
 
 /// Worked out anew, the demo's turns are as few as can be and keep every limit.
@@ -109,7 +118,9 @@ fn the_turns_of_the_demo_can_be_worked_out() {
     let round = Round::new(&club, session, &boards(&club, session), asked);
     assert_eq!(round.breaches(turns), [], "the demo's own turns");
     assert_eq!((0..3).map(|t| round.room(t)).collect::<Vec<_>>(), [4, 4, 4]);
-    let Answer::Found(plan) = round.arrange(&Effort::first(), &mut |_| std::ops::ControlFlow::Continue(())) else {
+    let Answer::Found(plan) = round.arrange(&Effort::first(), &mut |_| {
+        std::ops::ControlFlow::Continue(())
+    }) else {
         panic!("turns are found");
     };
     assert_eq!((plan.turns, plan.fewest), (3, true));
@@ -137,7 +148,10 @@ fn without_turns_people_are_short_and_it_is_said_why() {
     assert_eq!(short.people.len(), 4);
     assert_eq!(short.participants.len() - short.people.len(), 1);
     assert_eq!(moment.visits.len(), 8);
-    assert_eq!(moment.visits.iter().map(|v| v.people.len()).sum::<usize>(), 4);
+    assert_eq!(
+        moment.visits.iter().map(|v| v.people.len()).sum::<usize>(),
+        4
+    );
 }
 
 #[test]
@@ -159,15 +173,27 @@ fn whoever_leads_watches_or_is_not_there_is_with_nobody() {
         from: Some(time(11, 0, 0, 0)),
         to: None,
     };
-    assert_eq!(reason(&today(TodayEdit::Here(carmen, Some(late)))), Reason::NotThere);
-    assert_eq!(reason(&today(TodayEdit::Watches(carmen, Some(true)))), Reason::Watches);
+    assert_eq!(
+        reason(&today(TodayEdit::Here(carmen, Some(late)))),
+        Reason::NotThere
+    );
+    assert_eq!(
+        reason(&today(TodayEdit::Watches(carmen, Some(true)))),
+        Reason::Watches
+    );
     let kite = marked(&club, "kite");
     let watched = today(TodayEdit::WatchedBy(kite, Some(carmen)));
     assert_eq!(reason(&watched), Reason::WatchesOne(kite));
-    assert_eq!(reason(&done(&club, Edit::HelperAttends(id, carmen, false))), Reason::Away);
+    assert_eq!(
+        reason(&done(&club, Edit::HelperAttends(id, carmen, false))),
+        Reason::Away
+    );
     let splash = session.turns.as_ref().unwrap().stations[0].slot;
     let lead = daystrand::model::edit::TimetableEdit::Leads(splash, [carmen].into());
-    assert_eq!(reason(&done(&club, Edit::Timetable(id, lead))), Reason::Leads(splash));
+    assert_eq!(
+        reason(&done(&club, Edit::Timetable(id, lead))),
+        Reason::Leads(splash)
+    );
 }
 
 #[test]
