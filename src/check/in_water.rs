@@ -15,16 +15,20 @@ use crate::model::ids::{ActivityId, ParticipantId};
 use crate::model::session::Session;
 use crate::plan::clock::clock;
 use crate::plan::pairing::Why;
-use crate::plan::water::{InWater, Reason, Together, WaterDay, day};
+use crate::plan::water::{InWater, Together, WaterDay};
 
 /// Minutes with nothing in the water before the end, for drying and changing, below which a look is
 /// asked for. Our own number.
 const TO_DRY: u32 = 5;
 
-/// Checks a session with the boards of all who come.
-pub fn check(club: &Club, session: &Session, boards: &[Arc<Board>], findings: &mut Vec<Finding>) {
-    let water = day(club, session, boards);
-    watched(club, session, boards, &water, findings);
+/// Checks a session with the boards of all who come and their water.
+pub fn check(
+    club: &Club,
+    session: &Session,
+    (boards, water): (&[Arc<Board>], &WaterDay),
+    findings: &mut Vec<Finding>,
+) {
+    watched(club, session, boards, water, findings);
     if water.is_dry() {
         return;
     }
@@ -46,8 +50,8 @@ pub fn check(club: &Club, session: &Session, boards: &[Arc<Board>], findings: &m
         watchers(session, moment, findings);
     }
     depth(club, session, boards, findings);
-    recall(club, session, &water, findings);
-    last(club, session, &water, findings);
+    recall(club, session, water, findings);
+    last(club, session, water, findings);
 }
 
 fn lead(club: &Club, session: &Session, findings: &mut Vec<Finding>) {
@@ -372,13 +376,4 @@ fn last(club: &Club, session: &Session, water: &WaterDay, findings: &mut Vec<Fin
             "Put something after it for drying and changing.",
         ));
     }
-}
-
-/// Why nobody could be with someone, in one place for others to say it.
-pub fn told(
-    club: &Club,
-    session: &Session,
-    reason: (crate::model::ids::HelperId, Reason),
-) -> String {
-    said::sentence(&said::why_not(club, session, reason.0, reason.1))
 }

@@ -11,11 +11,10 @@ mod board;
 mod conditions;
 mod everyday;
 mod helpers;
-pub mod in_water;
+mod in_water;
 mod people;
 mod print;
 pub mod privacy;
-pub mod said;
 mod settings;
 mod story;
 mod time;
@@ -27,8 +26,9 @@ use std::sync::Arc;
 use crate::model::board::{self as boards, Board};
 use crate::model::club::Club;
 use crate::model::finding::{Finding, Severity, Spot};
-use crate::model::people::Participant;
 use crate::model::session::Session;
+use crate::plan::water::{self as with, WaterDay};
+use crate::story::said::{self, called};
 
 /// Everything to look at in a club and, if one is chosen, in a session: most serious first, then by
 /// code and place. Pure: the same club and session give the same list.
@@ -38,11 +38,17 @@ pub fn run(club: &Club, session: Option<&Session>) -> Vec<Finding> {
             .map(|p| Arc::new(boards::derive(club, session, p.id)))
             .collect()
     });
-    run_on(club, session, &boards)
+    let water = session.map(|session| with::day(club, session, &boards));
+    run_on(club, session, &boards, &water.unwrap_or_default())
 }
 
-/// The same with the boards of all who come already at hand.
-pub fn run_on(club: &Club, session: Option<&Session>, boards: &[Arc<Board>]) -> Vec<Finding> {
+/// The same with the boards of all who come, and who is with whom in the water, already at hand.
+pub fn run_on(
+    club: &Club,
+    session: Option<&Session>,
+    boards: &[Arc<Board>],
+    day: &WaterDay,
+) -> Vec<Finding> {
     let mut findings = Vec::new();
     people::check(club, &mut findings);
     helpers::club(club, &mut findings);
@@ -51,7 +57,7 @@ pub fn run_on(club: &Club, session: Option<&Session>, boards: &[Arc<Board>]) -> 
     if let Some(session) = session {
         time::check(club, session, &mut findings);
         water::check(club, session, boards, &mut findings);
-        in_water::check(club, session, boards, &mut findings);
+        in_water::check(club, session, (boards, day), &mut findings);
         helpers::check(club, session, &mut findings);
         turns::check(club, session, boards, &mut findings);
         conditions::check(club, session, boards, &mut findings);
@@ -80,17 +86,5 @@ fn finding(
         spot,
         sentence,
         hint: hint.into(),
-    }
-}
-
-/// A participant in a sentence for the coordinator: name and mark, because names may be shared.
-fn called(participant: &Participant) -> String {
-    let name = participant.name.trim();
-    let mark = participant.mark.as_str();
-    match (name.is_empty(), mark.is_empty()) {
-        (true, true) => "someone without name and mark".to_owned(),
-        (true, false) => format!("the participant with the mark {mark}"),
-        (false, true) => name.to_owned(),
-        (false, false) => format!("{name} ({mark})"),
     }
 }

@@ -7,7 +7,8 @@
 //!
 //! `page` says what a story is made of, `bank` what can be said about pictures, `about` what is said
 //! about a step, `pages` and `news` the pages, `by_hand` what a person changed in them, `against`
-//! whether story and board agree, `measure` how long and how hard its words are.
+//! whether story and board agree, `measure` how long and how hard its words are. `said` has words that
+//! the checks and the window share.
 
 mod about;
 pub mod against;
@@ -18,6 +19,7 @@ pub mod measure;
 mod news;
 mod page;
 mod pages;
+pub mod said;
 mod teller;
 mod verbs;
 pub mod voice;

@@ -13,6 +13,7 @@ use crate::model::club::Club;
 use crate::model::finding::Finding;
 use crate::model::ids::{ParticipantId, SessionId};
 use crate::model::session::Session;
+use crate::plan::water::{self, WaterDay};
 
 /// Participants for whom sheets are laid out at once; for more it would be felt. Measured: all kinds
 /// of sheets take some 6 to 9 milliseconds for each.
@@ -33,6 +34,7 @@ type Wanted = (Source, Request);
 pub(super) struct Derived {
     source: Option<Source>,
     boards: Vec<(ParticipantId, Arc<Board>)>,
+    water: WaterDay,
     findings: Vec<Finding>,
     sheets: Vec<Sheet>,
     counts: Option<Counts>,
@@ -48,6 +50,11 @@ impl Derived {
     /// The board of everyone who comes, in the order of the list.
     pub fn boards(&self) -> &[(ParticipantId, Arc<Board>)] {
         &self.boards
+    }
+
+    /// Who is with whom in the water; dry while no session is chosen.
+    pub const fn water(&self) -> &WaterDay {
+        &self.water
     }
 
     /// What should be looked at.
@@ -106,7 +113,8 @@ impl Derived {
                 .collect()
         });
         let boards: Vec<_> = self.boards.iter().map(|(_, b)| b.clone()).collect();
-        self.findings = check::run_on(club, session, &boards);
+        self.water = session.map_or_else(WaterDay::default, |s| water::day(club, s, &boards));
+        self.findings = check::run_on(club, session, &boards, &self.water);
     }
 
     /// Brings the sheets up to date while they are shown, and drops them when they are not.

@@ -280,6 +280,7 @@ impl Workbench {
             session: self.choice.session_of(club),
             participant: participant.map(AsRef::as_ref),
             boards: self.derived.boards(),
+            water: self.derived.water(),
             step: self.choice.step,
             story_shown: self.choice.story,
             story: self.telling.told(),

@@ -15,6 +15,7 @@ use crate::model::finding::Finding;
 use crate::model::ids::{ParticipantId, StepRef};
 use crate::model::people::Participant;
 use crate::model::session::Session;
+use crate::plan::water::WaterDay;
 
 /// The running program as it is now.
 #[derive(Clone, Copy)]
@@ -29,6 +30,8 @@ pub struct View<'a> {
     pub participant: Option<&'a Participant>,
     /// The board of every participant who comes to the chosen session, in the order of the list.
     pub boards: &'a [(ParticipantId, Arc<Board>)],
+    /// Who is with whom in the water of the chosen session.
+    pub water: &'a WaterDay,
     /// The chosen step of the chosen participant's board.
     pub step: Option<StepRef>,
     /// Whether Boards shows the story of the participant rather than the board.

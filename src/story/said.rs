@@ -1,13 +1,15 @@
-//! Words that several checks share: names in a row, small numbers, why someone is not free.
+//! Words that the checks and the window share: names in a row, small numbers, why someone is not free.
 
 use jiff::civil::Date;
 
 use crate::model::club::Club;
-use crate::model::ids::{HelperId, ParticipantId};
+use crate::model::ids::{HelperId, ParticipantId, SlotId};
+use crate::model::people::Participant;
 use crate::model::session::Session;
 use crate::plan::certificates::Standing;
 use crate::plan::water::Reason;
-use crate::story::when::{self, full_date};
+
+use super::when::{self, full_date};
 
 /// "Ada, Bo and Cy".
 pub fn list(names: &[String]) -> String {
@@ -27,6 +29,18 @@ pub fn number(n: usize) -> String {
     WORDS
         .get(n)
         .map_or_else(|| n.to_string(), |w| (*w).to_owned())
+}
+
+/// A participant in a sentence for the coordinator: name and mark, because names may be shared.
+pub fn called(participant: &Participant) -> String {
+    let name = participant.name.trim();
+    let mark = participant.mark.as_str();
+    match (name.is_empty(), mark.is_empty()) {
+        (true, true) => "someone without name and mark".to_owned(),
+        (true, false) => format!("the participant with the mark {mark}"),
+        (false, true) => name.to_owned(),
+        (false, false) => format!("{name} ({mark})"),
+    }
 }
 
 /// The name of a helper.
@@ -58,11 +72,7 @@ pub fn why_not(club: &Club, session: &Session, who: HelperId, reason: Reason) ->
     match reason {
         Reason::Away => format!("{name} does not come"),
         Reason::NotThere => format!("{name} is not there then"),
-        Reason::Leads(slot) => {
-            let row = session.slot(slot).and_then(|s| club.activity(s.activity));
-            let what = row.map_or("a row", |a| a.label.trim());
-            format!("{name} leads “{what}”")
-        }
+        Reason::Leads(slot) => format!("{name} leads “{}”", row(club, session, slot)),
         Reason::Watches => format!("{name} watches"),
         Reason::WatchesOne(p) => format!("{name} is named to watch {}", participant(club, p)),
         Reason::Certificate(award, standing) => {
@@ -71,6 +81,37 @@ pub fn why_not(club: &Club, session: &Session, who: HelperId, reason: Reason) ->
             certificate(&name, award, standing, session.date)
         }
     }
+}
+
+/// The same without their name, where it stands beside it: "“Pool rescue” ended with 1 November".
+pub fn why_short(club: &Club, session: &Session, reason: Reason) -> String {
+    match reason {
+        Reason::Away => "does not come".to_owned(),
+        Reason::NotThere => "is not there then".to_owned(),
+        Reason::Leads(slot) => format!("leads “{}”", row(club, session, slot)),
+        Reason::Watches => "watches".to_owned(),
+        Reason::WatchesOne(p) => format!("watches {}", participant(club, p)),
+        Reason::Certificate(award, standing) => {
+            let award = club.rules.care.award(award);
+            let award = award.map_or("certificate", |a| a.name.trim());
+            let on = session.date;
+            match standing {
+                Standing::NotEntered => format!("no “{award}” is entered"),
+                Standing::NoDate => format!("“{award}” has no date"),
+                Standing::Ended { last } => format!("“{award}” ended with {}", date(last, on)),
+                Standing::NotYetGained { gained } => {
+                    format!("“{award}” begins on {}", date(gained, on))
+                }
+                Standing::Covered { last } => format!("“{award}” until {}", date(last, on)),
+            }
+        }
+    }
+}
+
+/// What is done in a row.
+fn row<'a>(club: &'a Club, session: &Session, slot: SlotId) -> &'a str {
+    let row = session.slot(slot).and_then(|s| club.activity(s.activity));
+    row.map_or("a row", |a| a.label.trim())
 }
 
 /// The same for a certificate alone.
