@@ -15,7 +15,7 @@ use crate::model::ids::{ActivityId, ParticipantId};
 use crate::model::session::Session;
 use crate::plan::clock::clock;
 use crate::plan::pairing::Why;
-use crate::plan::water::{InWater, Together, WaterDay};
+use crate::plan::water::{InWater, Together, WaterDay, has_alert};
 
 /// Minutes with nothing in the water before the end, for drying and changing, below which a look is
 /// asked for. Our own number.
@@ -280,15 +280,7 @@ pub fn without_watcher(
     session: &Session,
     boards: &[Arc<Board>],
 ) -> Vec<ParticipantId> {
-    let alert = |id: &ParticipantId| {
-        use crate::model::profile::Field;
-        let fields = [Field::AlertMarker, Field::Alerts];
-        club.participant(*id).is_some_and(|p| {
-            fields
-                .iter()
-                .any(|f| !p.profile.for_owner(*f).trim().is_empty())
-        })
-    };
+    let alert = |id: &ParticipantId| club.participant(*id).is_some_and(|p| has_alert(p));
     let all = boards.iter().map(|b| b.participant);
     all.filter(|id| alert(id) && !session.today.watched_by.contains_key(id))
         .collect()

@@ -51,7 +51,7 @@ pub fn helper(club: &Club, id: HelperId) -> String {
 
 /// A participant with their mark.
 pub fn participant(club: &Club, id: ParticipantId) -> String {
-    let found = club.participant(id).map(|p| super::called(p));
+    let found = club.participant(id).map(|p| called(p));
     found.unwrap_or_else(|| "a participant".to_owned())
 }
 

@@ -5,7 +5,8 @@ use std::collections::BTreeSet;
 
 use crate::model::club::Club;
 use crate::model::ids::{AwardId, HelperId, ParticipantId, SlotId};
-use crate::model::people::{Helper, Role};
+use crate::model::people::{Helper, Participant, Role};
+use crate::model::profile::Field;
 use crate::model::session::Session;
 use crate::plan::certificates::{Standing, standing};
 use crate::plan::clock::Moment;
@@ -36,6 +37,14 @@ pub enum Reason {
     Watches,
     /// They are named to watch this participant, who is in the water now.
     WatchesOne(ParticipantId),
+}
+
+/// Whether an alert is entered for a participant, so that someone is named to watch them. What it
+/// says is not told.
+pub fn has_alert(participant: &Participant) -> bool {
+    let of = |f: Field| participant.profile.for_owner(f);
+    let fields = [Field::AlertMarker, Field::Alerts];
+    fields.into_iter().any(|f| !of(f).trim().is_empty())
 }
 
 /// Whether someone watches today: as decided for the date, or as their roles say. Whoever both

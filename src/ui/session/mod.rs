@@ -7,6 +7,7 @@ mod details;
 mod done;
 mod row;
 mod timetable;
+mod water;
 mod who_comes;
 
 pub use who_comes::face;
@@ -33,6 +34,8 @@ pub enum Pane {
     Timetable,
     /// Participants and helpers.
     WhoComes,
+    /// Who is in the water when, and with whom.
+    Water,
     /// What the day may bring.
     TheDay,
     /// What was seen.
@@ -41,16 +44,24 @@ pub enum Pane {
     Activities,
 }
 
-const PANES: [(Pane, &str); 5] = [
+const PANES: [(Pane, &str); 6] = [
     (Pane::Timetable, "Timetable"),
     (Pane::WhoComes, "Who comes"),
+    (Pane::Water, "People and water"),
     (Pane::TheDay, "The day"),
     (Pane::Afterwards, "Afterwards"),
     (Pane::Activities, "Activities"),
 ];
 
 /// Widest the choice of panes gets.
-const PANES_WIDE: f32 = 620.0;
+const PANES_WIDE: f32 = 730.0;
+/// Below this width the panes are a list that opens.
+const NARROW: f32 = 1000.0;
+
+/// Whether there is little room from side to side.
+fn is_narrow(rect: Rect) -> bool {
+    rect.width() < NARROW
+}
 
 /// What the place remembers.
 #[derive(Default)]
@@ -81,6 +92,8 @@ pub struct SessionState {
     activity_search: String,
     /// How many activities there were, to choose a new one.
     activities: usize,
+    /// People and water.
+    pub water: water::WaterState,
     /// A picture being picked.
     pub picker: Option<Picker>,
 }
@@ -88,8 +101,12 @@ pub struct SessionState {
 /// Shows the place.
 pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut SessionState, rect: Rect) {
     let top = rect.with_max_y(rect.top() + theme::CONTROL);
-    let narrow = rect.width() < 900.0;
-    let wide = (rect.width() * 0.5).clamp(300.0, PANES_WIDE);
+    let narrow = is_narrow(rect);
+    let wide = if narrow {
+        (rect.width() * 0.5).max(300.0)
+    } else {
+        PANES_WIDE
+    };
     let panes = Rect::from_min_size(top.min, vec2(wide, theme::CONTROL));
     let names: Vec<&str> = PANES.iter().map(|(_, n)| *n).collect();
     let now = PANES
@@ -117,6 +134,7 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut SessionState, rect: Re
         Pane::WhoComes => within(ui, "who-comes", below, |ui| {
             who_comes::show(ui, desk, state, below)
         }),
+        Pane::Water => water::show(ui, desk, &mut state.water, below),
         Pane::TheDay => within(ui, "the-day", below, |ui| day::show(ui, desk, below)),
         Pane::Afterwards => within(ui, "afterwards", below, |ui| {
             afterwards::show(ui, desk, state, below)

@@ -39,7 +39,7 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut SessionState, rect: Re
         pos2(rect.left() + super::PANES_WIDE + 12.0, rect.top() - 54.0),
         pos2(rect.right(), rect.top() - 10.0),
     );
-    let narrow = rect.width() < 900.0;
+    let narrow = super::is_narrow(rect);
     let short = rect.height() < 480.0;
     let tray_height = if short { 92.0 } else { 124.0 };
     let tray = Rect::from_min_max(pos2(rect.left(), rect.bottom() - tray_height), rect.max);

@@ -1,0 +1,268 @@
+//! The rows of the helpers: what they do, what keeps them out of the water today, and where they
+//! are. Whoever goes into the water can be dragged to someone who is in it.
+
+use egui::{
+    Align2, CornerRadius, CursorIcon, Painter, Rect, Role as Kind, Stroke, StrokeKind, Ui,
+    WidgetInfo, pos2, vec2,
+};
+
+use super::rows::{activity, group};
+use super::{At, GROUP, Line, WaterState, hands};
+use crate::model::people::{Helper, Role};
+use crate::plan::clock::Moment;
+use crate::plan::water::{InWater, Reason, certificates_on, watches};
+use crate::story::said;
+use crate::ui::desk::Desk;
+use crate::ui::icons;
+use crate::ui::regions;
+use crate::ui::theme;
+use crate::ui::widgets::card::{Lie, tile};
+use crate::ui::widgets::{focus_ring, words};
+
+/// Shows the rows in sight.
+pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut WaterState, line: &Line<'_>) {
+    let top = line.person(0).top() - GROUP;
+    let more = "drag one to a moment in the water";
+    group(ui.painter(), line, top, "People", more);
+    for (i, helper) in line.helpers.iter().enumerate() {
+        let rect = line.person(i);
+        let seen = ui.is_rect_visible(rect);
+        if seen {
+            lane(ui, desk, line, rect, helper);
+        }
+        if seen || state.at == Some(At::Person(helper.id)) {
+            name(ui, state, line, rect, helper);
+        }
+    }
+}
+
+/// What keeps someone out of the water on this date, in a few words; their certificates first.
+pub fn all_day(line: &Line<'_>, helper: &Helper) -> Option<String> {
+    let (club, session) = (line.club, line.session);
+    if session.helpers_away.contains(&helper.id) {
+        return Some(said::why_short(club, session, Reason::Away));
+    }
+    if !helper.roles.contains(&Role::WaterSafety) {
+        return None;
+    }
+    let held = certificates_on(club, helper, session.date);
+    let (award, standing) = held.into_iter().find(|(_, s)| !s.is_covered())?;
+    let reason = Reason::Certificate(award, standing);
+    Some(said::why_short(club, session, reason))
+}
+
+/// What someone does on this date, in a few words.
+fn does(line: &Line<'_>, helper: &Helper) -> String {
+    let mut all: Vec<&str> = Vec::new();
+    if line.session.today.water_lead == Some(helper.id) {
+        all.push("Leads in the water");
+    }
+    let shown = helper.roles.iter().filter(|r| **r != Role::Watcher);
+    all.extend(shown.map(|r| r.label()));
+    if watches(line.session, helper) {
+        all.push("Watches");
+    }
+    all.join(", ")
+}
+
+/// What a screen reader says of a helper: what they do, what keeps them, with whom they are when.
+fn spoken(line: &Line<'_>, helper: &Helper) -> String {
+    let mut all = vec![helper.name.clone(), does(line, helper)];
+    all.extend(all_day(line, helper));
+    for (moment, own) in line.water.with(helper.id) {
+        let who = line.club.participant(own.who);
+        let who = who.map_or("", |p| p.name.as_str());
+        all.push(format!("{} with {who}", moment.stretch.from));
+    }
+    all.retain(|w| !w.is_empty());
+    all.join(", ")
+}
+
+/// Who it is; over what is scrolled below it.
+fn name(ui: &mut Ui, state: &mut WaterState, line: &Line<'_>, row: Rect, helper: &Helper) {
+    let t = theme::of(ui.ctx());
+    let left = line.names_at();
+    let rect = Rect::from_min_max(
+        pos2(left + 1.0, row.top() + 3.0),
+        pos2(left + line.names - 16.0, row.bottom() - 3.0),
+    );
+    let at = At::Person(helper.id);
+    let id = hands::id(at);
+    let goes = helper.roles.contains(&Role::WaterSafety);
+    let sense = regions::one_stop(ui, id, state.at == Some(at), goes);
+    let r = ui.interact(rect, id, sense);
+    let said = spoken(line, helper);
+    r.widget_info(|| WidgetInfo::selected(Kind::Button, true, state.open == Some(at), &said));
+    let p = ui.painter();
+    p.rect_filled(rect.expand2(vec2(5.0, 3.0)), 0, t.col.ground);
+    let edge = match (state.open == Some(at), r.hovered()) {
+        (true, _) => Stroke::new(2.5, t.col.accent),
+        (false, true) => Stroke::new(2.0, t.col.ink),
+        (false, false) => Stroke::new(1.2, t.col.rule),
+    };
+    let corner = CornerRadius::same(theme::R_CONTROL);
+    p.rect(rect, corner, t.col.panel, edge, StrokeKind::Inside);
+    if goes {
+        grip(p, pos2(rect.left() + 13.0, rect.center().y), t.col.edge);
+    }
+    let text = rect.with_min_x(rect.left() + 26.0).shrink2(vec2(2.0, 4.0));
+    let (upper, lower) = text.split_top_bottom_at_y(text.top() + 25.0);
+    let kept = all_day(line, helper);
+    let more = kept.clone().unwrap_or_else(|| does(line, helper));
+    words::line(
+        p,
+        upper,
+        Align2::LEFT_CENTER,
+        &helper.name,
+        theme::bold(16.0),
+        t.col.ink,
+    );
+    let mut lower = lower.with_max_y(lower.top() + 20.0);
+    if kept.is_some() {
+        let sign = icons::square(lower.left_center() + vec2(7.0, 0.0), 13.0);
+        icons::paint(p, icons::Icon::Cross, sign, t.col.ink);
+        lower.min.x += 18.0;
+    }
+    words::line(
+        p,
+        lower,
+        Align2::LEFT_CENTER,
+        &more,
+        theme::regular(13.5),
+        t.col.soft,
+    );
+    focus_ring(ui, &r, rect, theme::R_CONTROL);
+    if goes && r.drag_started() {
+        r.dnd_set_drag_payload(hands::Carried(helper.id));
+        state.refused = None;
+    }
+    hands::act(ui, state, line, at, &r);
+    let icon = if goes {
+        CursorIcon::Grab
+    } else {
+        CursorIcon::PointingHand
+    };
+    if line.held.is_none() {
+        r.on_hover_cursor(icon).on_hover_text(said);
+    }
+}
+
+/// Dots that say: this can be picked up.
+fn grip(p: &Painter, at: egui::Pos2, colour: egui::Color32) {
+    for x in [-3.0, 3.0] {
+        for y in [-7.0, 0.0, 7.0] {
+            p.circle_filled(at + vec2(x, y), 1.8, colour);
+        }
+    }
+}
+
+/// Where someone is through the day.
+fn lane(ui: &Ui, desk: &mut Desk<'_>, line: &Line<'_>, row: Rect, helper: &Helper) {
+    let t = theme::of(ui.ctx());
+    let p = ui.painter();
+    let y = row.center().y;
+    let x = line.left() - 2.0..=line.left() + line.wide();
+    p.hline(x, y, Stroke::new(t.line(), t.col.rule));
+    for c in &line.columns {
+        let rect = line.cell(c, row);
+        let moment = line.water.moments.iter().find(|m| m.stretch == c.stretch);
+        let own = moment.and_then(|m| m.visits.iter().find(|v| v.people.contains(&helper.id)));
+        if let Some(own) = own {
+            with(p, desk, line, rect, own);
+            continue;
+        }
+        if !is_there(line, helper, &c.stretch) {
+            absent(p, rect);
+            continue;
+        }
+        let rows = line.session.timetable.iter();
+        let mut led =
+            rows.filter(|s| c.stretch.rows.contains(&s.id) && s.leads.contains(&helper.id));
+        if led.next().is_some() {
+            plain(p, rect, "leads");
+        } else if let Some(says) = moment.and_then(|m| watching(line, m, helper)) {
+            plain(p, rect, &says);
+        }
+    }
+}
+
+/// Whether someone is there all through a stretch of time.
+fn is_there(line: &Line<'_>, helper: &Helper, stretch: &crate::plan::water::Stretch) -> bool {
+    let session = line.session;
+    if session.helpers_away.contains(&helper.id) {
+        return false;
+    }
+    let hours = session
+        .today
+        .here
+        .get(&helper.id)
+        .copied()
+        .unwrap_or_default();
+    let late = hours.from.is_some_and(|f| Moment::at(f) > stretch.from);
+    let early = hours.to.is_some_and(|t| Moment::at(t) < stretch.to);
+    !(late || early)
+}
+
+/// Whom someone watches at a moment, in words.
+fn watching(line: &Line<'_>, moment: &InWater, helper: &Helper) -> Option<String> {
+    let named = line.session.today.watched_by.iter();
+    let in_water = |who| moment.visits.iter().any(|v| v.who == who);
+    let mut named = named.filter(|(who, by)| **by == helper.id && in_water(**who));
+    if let Some((who, _)) = named.next() {
+        let name = line.club.participant(*who).map_or("", |p| p.name.as_str());
+        return Some(format!("watches {name}"));
+    }
+    moment
+        .watchers
+        .contains(&helper.id)
+        .then(|| "watches".to_owned())
+}
+
+/// With someone in the water: their mark and name on a card.
+fn with(
+    p: &Painter,
+    desk: &mut Desk<'_>,
+    line: &Line<'_>,
+    rect: Rect,
+    own: &crate::plan::water::Together,
+) {
+    let t = theme::of(p.ctx());
+    let paper = tile(p, &t, rect, Lie::Flat).shrink2(vec2(3.0, 1.0));
+    let Some(person) = line.club.participant(own.who) else {
+        return;
+    };
+    let mark = Rect::from_min_size(
+        pos2(paper.left(), paper.center().y - 13.0),
+        vec2(26.0, 26.0),
+    );
+    desk.pictures.mark(p, mark.shrink(2.0), &person.mark);
+    let text = paper.with_min_x(mark.right() + 4.0);
+    let wide = p.layout_no_wrap(person.name.clone(), theme::bold(15.0), t.col.card_ink);
+    let name = &person.name;
+    let rows = if activity(line, own).is_empty() || wide.size().x > text.width() {
+        2
+    } else {
+        1
+    };
+    words::label(p, text, name, &[15.0, 14.0, 13.0], rows, t.col.card_ink);
+}
+
+/// Something else to do: words in a frame.
+fn plain(p: &Painter, rect: Rect, says: &str) {
+    let t = theme::of(p.ctx());
+    let rect = rect.shrink2(vec2(0.0, 5.0));
+    let corner = CornerRadius::same(theme::R_CONTROL);
+    p.rect(rect, corner, t.col.panel, t.edge(), StrokeKind::Inside);
+    let text = rect.shrink2(vec2(3.0, 1.0));
+    words::label(p, text, says, &[14.0, 13.0], 2, t.col.ink);
+}
+
+/// Not there: a dashed hollow, hatched, with words where there is room.
+fn absent(p: &Painter, rect: Rect) {
+    let t = theme::of(p.ctx());
+    let rect = rect.shrink2(vec2(0.0, 9.0));
+    p.rect_filled(rect, CornerRadius::same(theme::R_PEG), t.col.down);
+    let dash = Stroke::new(t.line(), t.col.down_line);
+    icons::dashed_rect(p, rect.shrink(1.0), 8.0, dash, 4.0, 4.0);
+    words::label(p, rect, "not there", &[13.5, 12.5], 2, t.col.soft);
+}
