@@ -13,6 +13,7 @@ mod season;
 mod songs;
 mod sort;
 mod story;
+mod water;
 
 use daystrand::ui::app::App;
 use daystrand::workbench::Workbench;

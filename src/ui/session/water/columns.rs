@@ -8,7 +8,7 @@ use crate::plan::water::{Stretch, WaterDay, visits};
 /// Least width of a column with someone in the water.
 const WET: f32 = 112.0;
 /// Least width of another.
-const DRY: f32 = 62.0;
+const DRY: f32 = 54.0;
 
 /// One stretch of time.
 #[derive(Clone, Debug, PartialEq)]

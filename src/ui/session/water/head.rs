@@ -20,7 +20,7 @@ use crate::ui::widgets::choose::tick;
 use crate::ui::widgets::{focus_ring, words};
 
 /// How high it is.
-pub const HEIGHT: f32 = 148.0;
+pub const HEIGHT: f32 = 156.0;
 /// From its top to the rope.
 const ROPE: f32 = 38.0;
 
@@ -69,8 +69,10 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, line: &Line<'_>) {
     for c in &line.columns {
         rope.sag_to(pos2(line.left() + c.middle(), y));
     }
-    rope.sag_to(pos2(line.left() + line.wide() + 4.0, y));
+    let end = pos2(line.left() + line.wide() + 6.0, y);
+    rope.sag_to(end);
     paint::rope(&p, &t, &rope);
+    paint::knot(&p, &t, end, 8.0);
     paint::ring(&p, &t.col, pos2(line.left() - 6.0, y), 6.0, t.col.ground);
     for (i, c) in line.columns.iter().enumerate() {
         column(ui, desk, line, (i, c), top);
@@ -167,10 +169,15 @@ fn column(ui: &mut Ui, desk: &mut Desk<'_>, line: &Line<'_>, (i, c): (usize, &Co
         theme::regular(14.0),
         t.col.soft,
     );
-    peg(&p, pos2(x, y), &number(line, c), t.col.peg, t.col.on_peg);
+    let mid = pos2(x, y);
+    match c.stretch.turn {
+        None => peg(&p, mid, &number(line, c), t.col.peg, t.col.on_peg),
+        Some(turn) => turn_peg(&p, mid, turn + 1),
+    }
     pictures(&p, desk, line, c, pos2(x, y + 38.0));
-    let text = Rect::from_min_max(pos2(cell.left(), y + 60.0), pos2(cell.right(), y + 90.0));
-    if words::fits(&p, &name, 13.0, text.width()) {
+    let text = Rect::from_min_max(pos2(cell.left(), y + 62.0), pos2(cell.right(), y + 96.0));
+    let rows = words::rows_needed(&p, &name, theme::bold(13.0), text.width());
+    if rows < 3 && words::fits(&p, &name, 13.0, text.width()) {
         words::label(&p, text, &name, &[14.0, 13.0], 2, t.col.ink);
     }
     if !who.is_empty() {
@@ -190,14 +197,20 @@ fn column(ui: &mut Ui, desk: &mut Desk<'_>, line: &Line<'_>, (i, c): (usize, &Co
         .on_hover_text(format!("{spoken}. Choose who leads."));
 }
 
-/// What stands on the peg: the number of the row, or that of the turn.
+/// The number of a row of the timetable.
 fn number(line: &Line<'_>, c: &Column) -> String {
     let place = |id: &SlotId| line.session.timetable.iter().position(|s| s.id == *id);
-    match (c.stretch.turn, c.stretch.rows.first().and_then(place)) {
-        (Some(turn), _) => format!("{}", turn + 1),
-        (None, Some(i)) => (i + 1).to_string(),
-        (None, None) => String::new(),
-    }
+    let place = c.stretch.rows.first().and_then(place);
+    place.map_or_else(String::new, |i| (i + 1).to_string())
+}
+
+/// The peg of a turn: light, for it is no row of its own.
+fn turn_peg(p: &egui::Painter, mid: egui::Pos2, number: usize) {
+    let t = theme::of(p.ctx());
+    peg(p, mid, &number.to_string(), t.col.card, t.col.card_ink);
+    let rect = Rect::from_center_size(mid, vec2(28.0, 26.0));
+    let edge = Stroke::new(2.0, t.col.peg);
+    p.rect_stroke(rect, theme::R_PEG, edge, egui::StrokeKind::Inside);
 }
 
 /// The picture of the row; of rows in turns up to three small ones.

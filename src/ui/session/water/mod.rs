@@ -32,13 +32,13 @@ use crate::ui::widgets::{card, form, words};
 use columns::Column;
 
 /// Width of the side.
-const SIDE: f32 = 348.0;
+const SIDE: f32 = 324.0;
 /// Height of a group's name.
 const GROUP: f32 = 36.0;
 /// Height of a participant's row.
 const ROW: f32 = 54.0;
 /// Height of a helper's row.
-const PERSON: f32 = 62.0;
+const PERSON: f32 = 68.0;
 
 /// A place of the time line.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -102,7 +102,6 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut WaterState, rect: Rect
         .show(&mut child, |ui| {
             ui.set_max_width(ui.available_width());
             says::show(ui, desk, state, session);
-            buttons(ui, desk, session);
             line(ui, desk, state, session, (left, narrow));
             if narrow {
                 ui.add_space(8.0);
@@ -143,35 +142,6 @@ fn first_at_side(state: &WaterState, session: &Session) -> egui::Id {
         Some(_) => egui::Id::unique(("button", "water-side-close")),
         None => today::first(session),
     }
-}
-
-/// Holds all pairs, or lets them go.
-fn buttons(ui: &mut Ui, desk: &mut Desk<'_>, session: &Session) {
-    use crate::ui::widgets::button::Button;
-    if desk.view.water.is_dry() {
-        return;
-    }
-    let as_held = desk.view.water.as_held();
-    let mut next = None;
-    form::row(ui, |ui| {
-        let b = Button::new("water-hold-all", "Hold these pairs")
-            .tip("They stay as they are, whatever else changes")
-            .enabled(session.today.held != as_held && !as_held.is_empty());
-        if b.show(ui).clicked() {
-            next = Some(as_held);
-        }
-        if !session.today.held.is_empty() {
-            let b = Button::new("water-let-go", "Let all go");
-            let b = b.tip("The program pairs everyone again");
-            if b.show(ui).clicked() {
-                next = Some(Default::default());
-            }
-        }
-    });
-    if let Some(all) = next {
-        change(desk, TodayEdit::HoldAll(all));
-    }
-    ui.add_space(4.0);
 }
 
 /// One frame of the time line.
@@ -242,7 +212,7 @@ fn line(
     (area, narrow): (Rect, bool),
 ) {
     let view = *desk.view;
-    let names = if narrow { 176.0 } else { 216.0 };
+    let names = if narrow { 176.0 } else { 204.0 };
     let clock = clock(session, &view.club.rules);
     let room = ui.available_width() - names - 16.0;
     let mut line = Line {

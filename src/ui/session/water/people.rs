@@ -105,32 +105,19 @@ fn name(ui: &mut Ui, state: &mut WaterState, line: &Line<'_>, row: Rect, helper:
     if goes {
         grip(p, pos2(rect.left() + 13.0, rect.center().y), t.col.edge);
     }
-    let text = rect.with_min_x(rect.left() + 26.0).shrink2(vec2(2.0, 4.0));
-    let (upper, lower) = text.split_top_bottom_at_y(text.top() + 25.0);
+    let text = rect.with_min_x(rect.left() + 26.0).shrink2(vec2(2.0, 3.0));
+    let (upper, mut lower) = text.split_top_bottom_at_y(text.top() + 22.0);
     let kept = all_day(line, helper);
     let more = kept.clone().unwrap_or_else(|| does(line, helper));
-    words::line(
-        p,
-        upper,
-        Align2::LEFT_CENTER,
-        &helper.name,
-        theme::bold(16.0),
-        t.col.ink,
-    );
-    let mut lower = lower.with_max_y(lower.top() + 20.0);
+    let left = Align2::LEFT_CENTER;
+    words::line(p, upper, left, &helper.name, theme::bold(16.0), t.col.ink);
     if kept.is_some() {
-        let sign = icons::square(lower.left_center() + vec2(7.0, 0.0), 13.0);
+        let sign = icons::square(lower.left_top() + vec2(7.0, 9.0), 13.0);
         icons::paint(p, icons::Icon::Cross, sign, t.col.ink);
         lower.min.x += 18.0;
     }
-    words::line(
-        p,
-        lower,
-        Align2::LEFT_CENTER,
-        &more,
-        theme::regular(13.5),
-        t.col.soft,
-    );
+    let g = words::lay(p, &more, theme::regular(13.5), t.col.soft, lower.width(), 2);
+    p.galley(lower.min, g, t.col.soft);
     focus_ring(ui, &r, rect, theme::R_CONTROL);
     if goes && r.drag_started() {
         r.dnd_set_drag_payload(hands::Carried(helper.id));

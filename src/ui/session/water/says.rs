@@ -5,7 +5,8 @@ use egui::{
     CornerRadius, CursorIcon, Id, Rect, Role, Sense, Stroke, StrokeKind, Ui, WidgetInfo, vec2,
 };
 
-use super::{At, WaterState, hands};
+use super::{At, WaterState, change, hands};
+use crate::model::edit::TodayEdit;
 use crate::model::finding::{Finding, Spot};
 use crate::model::session::Session;
 use crate::plan::water::WaterDay;
@@ -18,7 +19,7 @@ use crate::ui::widgets::{focus_ring, words};
 use crate::workbench::command::Command;
 
 /// Sentences shown before one asks for the rest.
-const FEW: usize = 3;
+const FEW: usize = 2;
 /// What checks of the water say that is about the timetable, not about people.
 const OF_THE_TIMETABLE: [&str; 3] = [
     "water.no_dry_replacement",
@@ -31,7 +32,7 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut WaterState, session: &
     let about = |f: &&Finding| f.code.starts_with("water.") && !OF_THE_TIMETABLE.contains(&f.code);
     let found: Vec<&Finding> = desk.view.findings.iter().filter(about).collect();
     let water = desk.view.water;
-    words::heading(ui, &moments(water), 18.0);
+    title(ui, desk, session);
     if beside_all(water) {
         words::body(
             ui,
@@ -60,6 +61,48 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut WaterState, session: &
         }
     }
     ui.add_space(2.0);
+}
+
+/// How much there is in the water, and the buttons that hold all pairs or let them go.
+fn title(ui: &mut Ui, desk: &mut Desk<'_>, session: &Session) {
+    let (water, t) = (desk.view.water, theme::of(ui.ctx()));
+    let says = moments(water);
+    let (_, rect) = ui.allocate_space(vec2(ui.available_width(), theme::CONTROL));
+    let (mut left, mut next) = (rect.right(), None);
+    let mut button = |ui: &mut Ui, label: &str, tip: &str| {
+        let b = Button::new(("water-all", label), label).tip(tip);
+        let at = Rect::from_min_max(
+            egui::pos2(left - b.needs(ui), rect.top()),
+            egui::pos2(left, rect.bottom()),
+        );
+        left = at.left() - 8.0;
+        b.show_at(ui, at).clicked()
+    };
+    let held = &session.today.held;
+    let as_held = water.as_held();
+    if !held.is_empty() && button(ui, "Let all go", "The program pairs everyone again") {
+        next = Some(Default::default());
+    }
+    let tip = "They stay as they are, whatever else changes";
+    if *held != as_held && !as_held.is_empty() && button(ui, "Hold these pairs", tip) {
+        next = Some(as_held);
+    }
+    let text = rect.with_max_x(left - 8.0);
+    let r = ui.interact(text, Id::unique("water-title"), Sense::hover());
+    r.widget_info(|| WidgetInfo::labeled(Role::Label, true, &says));
+    let g = words::lay(
+        ui.painter(),
+        &says,
+        theme::bold(18.0),
+        t.col.ink,
+        text.width(),
+        2,
+    );
+    let at = egui::pos2(text.left(), text.center().y - g.size().y / 2.0);
+    ui.painter().galley(at, g, t.col.ink);
+    if let Some(all) = next {
+        change(desk, TodayEdit::HoldAll(all));
+    }
 }
 
 /// How much there is in the water.
@@ -124,12 +167,11 @@ fn refused(ui: &mut Ui, state: &mut WaterState) {
 fn slip(ui: &mut Ui, i: usize, f: &Finding) -> egui::Response {
     let t = theme::of(ui.ctx());
     let room = ui.available_width();
-    let text = format!("{} {}", f.sentence, f.hint);
     let font = theme::regular(16.0);
-    let g = words::lay(ui.painter(), &text, font, t.col.ink, room - 62.0, 6);
+    let g = words::lay(ui.painter(), &f.sentence, font, t.col.ink, room - 62.0, 6);
     let (_, rect) = ui.allocate_space(vec2(room, (g.size().y + 14.0).max(theme::CONTROL)));
     let r = ui.interact(rect, Id::unique(("water-slip", i)), Sense::click());
-    let spoken = format!("{}: {text}", f.severity.label());
+    let spoken = format!("{}: {} {}", f.severity.label(), f.sentence, f.hint);
     r.widget_info(|| WidgetInfo::labeled(Role::Button, true, &spoken));
     let line = match r.hovered() {
         true => Stroke::new(2.0, t.col.ink),
@@ -143,7 +185,7 @@ fn slip(ui: &mut Ui, i: usize, f: &Finding) -> egui::Response {
     p.galley(at, g, t.col.ink);
     focus_ring(ui, &r, rect, theme::R_CONTROL);
     r.on_hover_cursor(CursorIcon::PointingHand)
-        .on_hover_text(f.severity.label())
+        .on_hover_text(format!("{}. {}", f.severity.label(), f.hint))
 }
 
 /// Goes to the place a finding is about: a moment in the water, the date, or another part of the

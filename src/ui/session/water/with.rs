@@ -104,12 +104,31 @@ fn choice(
         .find(|v| v.people.contains(&helper.id) && v.who != own.who);
     let says = kept.or_else(|| {
         let other = elsewhere.and_then(|v| view.club.participant(v.who))?;
-        Some(format!("with {} now", other.name))
+        Some(format!("now with {}", said::called(other)))
     });
     if let Some(says) = says {
-        ui.spacing_mut().item_spacing.y = 4.0;
-        ui.indent(("water-kept", helper.id), |ui| words::soft(ui, &says));
+        below(ui, id.with("below"), &says);
     }
+}
+
+/// Soft words under a name.
+fn below(ui: &mut Ui, id: Id, says: &str) {
+    let t = theme::of(ui.ctx());
+    let width = ui.available_width();
+    let g = words::lay(
+        ui.painter(),
+        says,
+        theme::regular(15.0),
+        t.col.soft,
+        width - 48.0,
+        3,
+    );
+    ui.add_space(-10.0);
+    let (_, rect) = ui.allocate_space(vec2(width, g.size().y));
+    let r = ui.interact(rect, id, egui::Sense::hover());
+    r.widget_info(|| egui::WidgetInfo::labeled(egui::Role::Label, true, says));
+    ui.painter()
+        .galley(rect.min + vec2(44.0, 0.0), g, t.col.soft);
 }
 
 /// The name of someone who cannot be chosen.
