@@ -3,6 +3,24 @@
 use jiff::ToSpan;
 use jiff::civil::{Date, Time};
 
+use crate::model::award::MonthDay;
+
+/// The months by their names.
+const MONTHS: [&str; 12] = [
+    "January",
+    "February",
+    "March",
+    "April",
+    "May",
+    "June",
+    "July",
+    "August",
+    "September",
+    "October",
+    "November",
+    "December",
+];
+
 /// As "Saturday 12 June".
 pub fn short(date: Date) -> String {
     date.strftime("%A %-d %B").to_string()
@@ -16,6 +34,43 @@ pub fn shortest(date: Date) -> String {
 /// As "Saturday 12 June 2027".
 pub fn long(date: Date) -> String {
     date.strftime("%A %-d %B %Y").to_string()
+}
+
+/// As "12 June 2027".
+pub fn plain(date: Date) -> String {
+    date.strftime("%-d %B %Y").to_string()
+}
+
+/// As "12 June".
+pub fn day_month(date: Date) -> String {
+    date.strftime("%-d %B").to_string()
+}
+
+/// As "31 December".
+pub fn of_the_year(day: MonthDay) -> String {
+    let month = MONTHS.get(usize::from(day.month()) - 1);
+    format!("{} {}", day.day(), month.copied().unwrap_or_default())
+}
+
+/// A day of every year from "31 December", "31 dec" or "31.12."; day before month.
+pub fn read_of_the_year(words: &str) -> Option<MonthDay> {
+    let parts: Vec<&str> = words
+        .split(|c: char| !c.is_alphanumeric())
+        .filter(|s| !s.is_empty())
+        .collect();
+    let &[day, month] = parts.as_slice() else {
+        return None;
+    };
+    let named = |m: &&str| {
+        let begins = m.to_lowercase();
+        month.chars().count() >= 3 && begins.starts_with(&month.to_lowercase())
+    };
+    let at = MONTHS.iter().position(|m| named(&m));
+    let month = match at {
+        Some(i) => u8::try_from(i + 1).ok()?,
+        None => month.parse().ok()?,
+    };
+    MonthDay::new(month, day.parse().ok()?)
 }
 
 /// As "2027-06-12", the way it can be typed.
@@ -76,6 +131,20 @@ mod tests {
         for words in ["", "tomorrow", "31.2.2027", "12.6", "1.2.3.4"] {
             assert_eq!(read_date(words), None, "{words}");
         }
+    }
+
+    #[test]
+    fn days_of_the_year_are_read_as_people_type_them() {
+        let end = MonthDay::new(12, 31);
+        for words in ["31 December", "31 dec", "31.12.", "31/12"] {
+            assert_eq!(read_of_the_year(words), end, "{words}");
+        }
+        // 29 February is not in every year.
+        for words in ["", "December", "29 February", "31.4.", "31.12.2027", "3 ju"] {
+            assert_eq!(read_of_the_year(words), None, "{words}");
+        }
+        assert_eq!(end.map(of_the_year).as_deref(), Some("31 December"));
+        assert_eq!(plain(date(2027, 6, 1)), "1 June 2027");
     }
 
     #[test]

@@ -2,7 +2,7 @@
 
 use egui::{Id, Rect, Ui, vec2};
 
-use super::{craft, songs};
+use super::{PeopleState, craft, songs, water};
 use crate::model::club::{Paper, Part, Rules};
 use crate::model::edit::Edit;
 use crate::symbols::lexicon::{lexicon, lexicons};
@@ -18,7 +18,7 @@ use crate::ui::widgets::words;
 use crate::units::Length;
 
 /// Shows the pane.
-pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, rect: Rect) {
+pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut PeopleState, rect: Rect) {
     desk.regions.add(rect, Id::unique("club-name"));
     scroll(ui, "club", rect, |ui| {
         ui.set_max_width(ui.available_width().min(900.0));
@@ -36,6 +36,8 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, rect: Rect) {
             });
             rules(ui, desk);
         });
+        ui.add_space(12.0);
+        water::show(ui, desk, state);
         ui.add_space(12.0);
         sheet(ui, |ui| craft::show(ui, desk));
         ui.add_space(12.0);

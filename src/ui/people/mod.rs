@@ -1,9 +1,18 @@
 //! The place People: participants, helpers, and what the club decided once.
 
+mod ahead;
+mod ahead_sheet;
+mod awards;
+mod certificates;
 mod club;
 mod craft;
+mod flags;
+mod held;
+mod helper_form;
 mod helpers;
+mod in_water;
 mod list;
+mod looked;
 mod looks;
 mod manner;
 mod participants;
@@ -16,6 +25,7 @@ mod songs;
 pub mod standing;
 mod table;
 mod telling;
+mod water;
 
 use std::collections::BTreeSet;
 
@@ -28,6 +38,7 @@ use super::theme;
 use super::widgets::choose::segments;
 use super::widgets::within;
 use crate::model::ids::{HelperId, ParticipantId};
+use crate::model::looks::LookGroup;
 use crate::model::privacy::Class;
 use crate::model::profile::Section;
 
@@ -88,6 +99,12 @@ pub struct PeopleState {
     pub pane: Pane,
     /// The helper being looked at.
     pub helper: Option<HelperId>,
+    /// Whether the helpers’ certificates ahead are shown instead of one helper.
+    pub ahead: bool,
+    /// Whether the kinds of certificates are to be brought into sight.
+    to_kinds: bool,
+    /// Points of the check list that are folded open.
+    looks_open: BTreeSet<LookGroup>,
     /// How many helpers there were, to choose a new one.
     helpers: usize,
     /// A mark or a picture being picked.
@@ -115,6 +132,9 @@ impl Default for PeopleState {
         Self {
             pane: Pane::default(),
             helper: None,
+            ahead: false,
+            to_kinds: false,
+            looks_open: BTreeSet::new(),
             helpers: 0,
             picker: None,
             page: Page::default(),
@@ -151,6 +171,6 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut PeopleState, rect: Rec
             helpers::show(ui, desk, state, below)
         }),
         Pane::Table => within(ui, "table", below, |ui| table::show(ui, desk, state, below)),
-        Pane::Club => within(ui, "club", below, |ui| club::show(ui, desk, below)),
+        Pane::Club => within(ui, "club", below, |ui| club::show(ui, desk, state, below)),
     }
 }

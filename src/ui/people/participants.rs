@@ -2,7 +2,9 @@
 
 use egui::{Id, Rect, Ui, pos2, vec2};
 
-use super::{PAGES, Page, PeopleState, list, looks, manner, profile, seen, standing, telling};
+use super::{
+    PAGES, Page, PeopleState, in_water, list, looks, manner, profile, seen, standing, telling,
+};
 use crate::model::edit::Edit;
 use crate::model::people::Participant;
 use crate::model::profile::Section;
@@ -90,7 +92,8 @@ fn filled(person: &Participant, page: Page) -> usize {
         }
         Page::Know => {
             let more = person.profile.favourites.len() + person.profile.hard().for_owner().len();
-            facts(&profile::KNOW) + more
+            let agreed = in_water::gist(*person.profile.in_water().for_owner());
+            facts(&profile::KNOW) + more + agreed.len()
         }
         Page::Sealed => facts(&[Section::Sealed]),
         Page::Looks | Page::Board | Page::Story | Page::Seen => 0,

@@ -202,31 +202,50 @@ pub fn day(
     due: bool,
     now: &mut Option<Date>,
 ) {
-    let shown = now.map_or_else(String::new, dates::typed);
     let width = 308.0_f32.min(ui.max_rect().width());
     ui.vertical(|ui| {
         ui.set_width(width);
         ui.spacing_mut().item_spacing.y = 2.0;
         readers::name(ui, name, class, width);
-        let f = Field::new(id, name, &shown).hint("day, month, year");
-        if let Some(typed) = f.show(ui, desk.drafts, width) {
-            let read = dates::read_date(&typed);
-            let empty = typed.trim().is_empty();
-            state.no_date = (read.is_none() && !empty).then_some((id, typed));
-            if read.is_some() || empty {
-                *now = read;
-            }
-        }
-        let below = match (&state.no_date, *now) {
-            (Some((at, typed)), _) if *at == id => {
-                format!("“{typed}” is no date. Type it like 12.6.2027.")
-            }
-            (_, Some(date)) if due && date < desk.view.today => {
+        day_field(ui, desk, state, (id, name, width), now);
+        let below = match *now {
+            _ if no_date(state, id).is_some() => return,
+            Some(date) if due && date < desk.view.today => {
                 format!("{}: that day has passed", dates::long(date))
             }
-            (_, Some(date)) => dates::long(date),
-            (_, None) => String::new(),
+            Some(date) => dates::long(date),
+            None => String::new(),
         };
         words::soft(ui, &below);
     });
+}
+
+/// The field of a day alone, and under it that what was typed is none, while it is none.
+pub fn day_field(
+    ui: &mut Ui,
+    desk: &mut Desk<'_>,
+    state: &mut PeopleState,
+    (id, name, width): (Id, &str, f32),
+    now: &mut Option<Date>,
+) {
+    let shown = now.map_or_else(String::new, dates::typed);
+    let f = Field::new(id, name, &shown).hint("day, month, year");
+    if let Some(typed) = f.show(ui, desk.drafts, width) {
+        let read = dates::read_date(&typed);
+        let empty = typed.trim().is_empty();
+        state.no_date = (read.is_none() && !empty).then_some((id, typed));
+        if read.is_some() || empty {
+            *now = read;
+        }
+    }
+    if let Some(typed) = no_date(state, id) {
+        let says = format!("“{typed}” is no date. Type it like 12.6.2027.");
+        words::soft(ui, &says);
+    }
+}
+
+/// What was typed here and is no date.
+pub fn no_date(state: &PeopleState, id: Id) -> Option<&str> {
+    let typed = state.no_date.as_ref().filter(|(at, _)| *at == id);
+    typed.map(|(_, typed)| typed.as_str())
 }

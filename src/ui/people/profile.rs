@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use egui::{Align2, Id, Rect, Ui, vec2};
 
 use super::parts::{Fold, activity_chips, add_activity, add_one, day, long_field};
-use super::{PeopleState, readers};
+use super::{PeopleState, in_water, readers};
 use crate::model::conditions::{Condition, Known};
 use crate::model::people::Participant;
 use crate::model::privacy::Class;
@@ -92,15 +92,21 @@ fn fold(
         .map(|f| (f, person.profile.for_owner(f)))
         .filter(|(_, text)| !text.is_empty())
         .collect();
-    let gist: Vec<String> = said
+    let mut gist: Vec<String> = said
         .iter()
         .map(|(f, text)| format!("{}: {}", f.label(), text.replace('\n', " ")))
         .collect();
+    let (mut filled, mut all) = (said.len(), section.fields().count());
+    if section == Section::Water {
+        let agreed = in_water::gist(*person.profile.in_water().for_owner());
+        (filled, all) = (filled + agreed.len(), all + 2);
+        gist.splice(0..0, agreed);
+    }
     let open = state.open.contains(&section);
     let row = Fold {
         id: Id::unique(("section", section.label())),
         title: section.label(),
-        filled: (said.len(), section.fields().count()),
+        filled: (filled, all),
         gist: &gist.join("  ·  "),
         open,
     };
@@ -112,6 +118,9 @@ fn fold(
         }
     }
     if open {
+        if section == Section::Water {
+            in_water::show(ui, desk, person, next);
+        }
         fields(ui, desk, person, next, section);
         ui.add_space(10.0);
     }

@@ -3,7 +3,7 @@
 
 use egui::{Id, Rect, Role, Sense, Ui, Vec2, WidgetInfo, vec2};
 
-use super::{PeopleState, readers};
+use super::{PeopleState, in_water, readers};
 use crate::model::board::{Board, StepState};
 use crate::model::club::Club;
 use crate::model::hand::Content;
@@ -68,6 +68,10 @@ impl<'a> Reader<'a> {
         if let Some(hard) = profile.hard().for_page(self.class) {
             let hard = hard.iter();
             all.extend(hard.map(|(c, helps)| (format!("Hard: {}", c.label()), helps.clone())));
+        }
+        if let Some(agreed) = profile.in_water().for_page(self.class) {
+            let agreed = in_water::gist(*agreed).into_iter();
+            all.extend(agreed.map(|said| ("In the water".to_owned(), said)));
         }
         if let Some(d) = profile.decision().for_page(self.class) {
             let mut say = |name: &str, text: String| all.push((name.to_owned(), text));

@@ -6,7 +6,7 @@ use std::sync::Arc;
 
 use egui::{Align2, CursorIcon, Id, Rect, Role, Sense, Ui, Vec2, WidgetInfo, pos2, vec2};
 
-use super::SessionState;
+use super::{SessionState, water};
 use crate::model::club::{Activity, Around, Club};
 use crate::model::conditions::Known;
 use crate::model::edit::Edit;
@@ -18,10 +18,9 @@ use crate::ui::regions;
 use crate::ui::theme;
 use crate::ui::widgets::button::{Button, Weight};
 use crate::ui::widgets::card::{Lie, here, plate, tile};
-use crate::ui::widgets::choose::{select, tick};
+use crate::ui::widgets::choose::select;
 use crate::ui::widgets::field::{Field, live};
 use crate::ui::widgets::form::{block, row, scroll, sheet};
-use crate::ui::widgets::steps::{Steps, stepper};
 use crate::ui::widgets::{focus_ring, words};
 
 /// Shows the pane.
@@ -190,7 +189,7 @@ fn form(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut SessionState, a: &Activity
         picture(ui, desk, state, a);
         ui.vertical(|ui| {
             row(ui, |ui| words_and_part(ui, desk, a, &mut next));
-            row(ui, |ui| time_and_water(ui, desk, a, &mut next));
+            row(ui, |ui| water::time_and_water(ui, desk, a, &mut next));
         });
     });
     ui.add_space(6.0);
@@ -373,53 +372,4 @@ fn words_and_part(ui: &mut Ui, desk: &mut Desk<'_>, a: &Activity, next: &mut Act
             next.part = desk.view.club.parts[i].id;
         }
     });
-}
-
-fn time_and_water(ui: &mut Ui, desk: &mut Desk<'_>, a: &Activity, next: &mut Activity) {
-    let id = |what: &str| Id::unique(("activity-field", a.id, what));
-    block(ui, "Usual minutes", 176.0, theme::CONTROL, |ui| {
-        let s = Steps {
-            id: id("minutes"),
-            label: "Usual minutes",
-            unit: "min",
-            range: 1..=240,
-            step: 1,
-        };
-        if let Some(m) = stepper(ui, desk.drafts, &s, a.minutes) {
-            next.minutes = m;
-        }
-    });
-    block(ui, "Water", 170.0, theme::CONTROL, |ui| {
-        if tick(ui, id("water"), a.in_water, "In the water", "").clicked() {
-            next.in_water = !a.in_water;
-        }
-    });
-    if a.in_water {
-        block(
-            ui,
-            "When the water is not possible",
-            240.0,
-            theme::CONTROL,
-            |ui| {
-                let dry: Vec<&Arc<Activity>> = desk
-                    .view
-                    .club
-                    .activities
-                    .iter()
-                    .filter(|x| !x.in_water && x.id != a.id)
-                    .collect();
-                let mut names = vec!["Nothing yet".to_owned()];
-                names.extend(dry.iter().map(|x| x.label.clone()));
-                let now = a
-                    .dry_replacement
-                    .and_then(|d| dry.iter().position(|x| x.id == d))
-                    .map_or(0, |i| i + 1);
-                let width = ui.available_width();
-                if let Some(i) = select(ui, id("dry"), "Dry replacement", &names, Some(now), width)
-                {
-                    next.dry_replacement = i.checked_sub(1).map(|i| dry[i].id);
-                }
-            },
-        );
-    }
 }

@@ -1,4 +1,5 @@
-//! A number with steps: typed, or turned up and down. Whole numbers, and millimetres to a tenth.
+//! A number with steps: typed, or turned up and down. Whole numbers, some of which may be left out,
+//! and millimetres to a tenth.
 
 use egui::{Id, Rect, Ui, vec2};
 
@@ -42,6 +43,38 @@ pub fn stepper_at(
         none: "",
         first: value,
         tenths: false,
+        may_go: false,
+    };
+    show(ui, drafts, s, &known, rect).flatten()
+}
+
+/// A whole number that may be left out, with what stands there then, and the one that the first step
+/// leads to.
+pub struct Maybe<'a> {
+    /// The number, if there is one.
+    pub value: Option<u32>,
+    /// Soft words in its place.
+    pub none: &'a str,
+    /// Where the first step leads.
+    pub first: u32,
+    /// How wide the stepper is.
+    pub width: f32,
+}
+
+/// A number that may be left out: emptied, or turned below the least one. Gives what it is then.
+pub fn maybe(
+    ui: &mut Ui,
+    drafts: &mut Drafts,
+    s: &Steps<'_>,
+    m: &Maybe<'_>,
+) -> Option<Option<u32>> {
+    let (_, rect) = ui.allocate_space(vec2(m.width, theme::CONTROL));
+    let known = Known {
+        value: m.value,
+        none: m.none,
+        first: m.first,
+        tenths: false,
+        may_go: true,
     };
     show(ui, drafts, s, &known, rect)
 }
@@ -72,8 +105,9 @@ pub fn millimetres(
         none: mm.none,
         first: tenths(mm.first),
         tenths: true,
+        may_go: false,
     };
-    let next = show(ui, drafts, s, &known, rect)?;
+    let next = show(ui, drafts, s, &known, rect).flatten()?;
     Some(Length::um(i64::from(next) * 100))
 }
 
@@ -93,6 +127,7 @@ struct Known<'a> {
     none: &'a str,
     first: u32,
     tenths: bool,
+    may_go: bool,
 }
 
 /// A number as it stands in the field.
@@ -114,13 +149,14 @@ fn read(typed: &str, in_tenths: bool) -> Option<u32> {
     (0.0..1e6).contains(&mm).then(|| (mm * 10.0).round() as u32)
 }
 
+/// Gives the new number, or that it is left out now; nothing where nothing changed.
 fn show(
     ui: &mut Ui,
     drafts: &mut Drafts,
     s: &Steps<'_>,
     known: &Known<'_>,
     rect: Rect,
-) -> Option<u32> {
+) -> Option<Option<u32>> {
     let side = theme::CONTROL;
     let (low, high) = (*s.range.start(), *s.range.end());
     let less = Rect::from_min_size(rect.min, vec2(side, side));
@@ -132,15 +168,22 @@ fn show(
         less.right_top() + vec2(4.0, 0.0),
         more.left_bottom() - vec2(4.0, 0.0),
     );
-    let mut next = None;
+    let mut next = known.value;
     let less_name = format!("{}: less", s.label);
     let more_name = format!("{}: more", s.label);
+    let can_fall = match known.value {
+        Some(v) => v > low || known.may_go,
+        None => !known.may_go,
+    };
     let b = Button::new((s.id, "less"), &less_name)
         .icon_only(Icon::Minus)
-        .enabled(known.value.is_none_or(|v| v > low));
+        .enabled(can_fall);
     if b.show_at(ui, less).clicked() {
-        let down = |v: u32| v.saturating_sub(s.step).max(low);
-        next = Some(known.value.map_or(known.first, down));
+        next = match known.value {
+            Some(v) if v <= low => None,
+            Some(v) => Some(v.saturating_sub(s.step).max(low)),
+            None => Some(known.first),
+        };
     }
     let shown = known
         .value
@@ -150,8 +193,13 @@ fn show(
         .unit(unit)
         .hint(known.none)
         .show_at(ui, drafts, middle);
-    if let Some(n) = typed.and_then(|text| read(&text, known.tenths)) {
-        next = Some(n.clamp(low, high));
+    match typed {
+        Some(text) if known.may_go && text.trim().is_empty() => next = None,
+        Some(text) => {
+            let number = read(&text, known.tenths).map(|n| n.clamp(low, high));
+            next = number.or(next);
+        }
+        None => {}
     }
     let b = Button::new((s.id, "more"), &more_name)
         .icon_only(Icon::Plus)
@@ -160,7 +208,7 @@ fn show(
         let up = |v: u32| (v + s.step).min(high);
         next = Some(known.value.map_or(known.first, up));
     }
-    next.filter(|n| Some(*n) != known.value)
+    (next != known.value).then_some(next)
 }
 
 #[cfg(test)]
