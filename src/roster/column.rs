@@ -37,6 +37,10 @@ pub enum Column {
     Finishing,
     /// The note for the helper.
     Note,
+    /// How deep in the water, as agreed.
+    Depth,
+    /// Whether they hear in the water.
+    Hearing,
     /// What helpers know.
     Fact(Field),
 }
@@ -62,7 +66,8 @@ impl Column {
         let open = Field::ALL
             .into_iter()
             .filter(|f| f.class() <= Class::Helper);
-        [Self::Note].into_iter().chain(open.map(Self::Fact))
+        let ours = [Self::Note, Self::Depth, Self::Hearing];
+        ours.into_iter().chain(open.map(Self::Fact))
     }
 
     /// What stands above it.
@@ -80,6 +85,8 @@ impl Column {
             Self::Direction => "Direction",
             Self::Finishing => "Finished steps",
             Self::Note => "Note for the helper",
+            Self::Depth => "Depth agreed in cm",
+            Self::Hearing => "Hears in the water",
             Self::Fact(field) => {
                 return format!("{}: {}", field.section().label(), field.label());
             }
@@ -112,6 +119,15 @@ impl Column {
                 let note = p.helper_note.for_page(Class::Helper);
                 note.cloned().unwrap_or_default()
             }
+            Self::Depth => {
+                let agreed = p.profile.in_water().for_page(Class::Helper);
+                let depth = agreed.and_then(|a| a.depth_cm);
+                depth.map_or_else(String::new, |cm| cm.to_string())
+            }
+            Self::Hearing => {
+                let agreed = p.profile.in_water().for_page(Class::Helper);
+                agreed.map_or("", |a| yes(!a.without_hearing)).to_owned()
+            }
             Self::Fact(field) => {
                 let text = p.profile.for_page(field, Class::Helper);
                 text.unwrap_or_default().to_owned()
@@ -140,10 +156,24 @@ impl Column {
                 p.manner.finishing = one(&name, cell, Finishing::ALL, Finishing::label)?;
             }
             Self::Note => p.helper_note = Guarded::new(Class::Helper, cell.to_owned()),
+            Self::Depth => {
+                let mut agreed = *p.profile.in_water().for_owner();
+                agreed.depth_cm = Some(centimetres(cell)?);
+                p.profile.set_in_water(agreed);
+            }
+            Self::Hearing => {
+                let mut agreed = *p.profile.in_water().for_owner();
+                agreed.without_hearing = !one(&name, cell, [true, false], yes)?;
+                p.profile.set_in_water(agreed);
+            }
             Self::Fact(field) => p.profile.set(field, cell.to_owned()),
         }
         Ok(())
     }
+}
+
+const fn yes(yes: bool) -> &'static str {
+    if yes { "Yes" } else { "No" }
 }
 
 fn same(a: &str, b: &str) -> bool {
@@ -197,6 +227,17 @@ fn points(cell: &str) -> Result<u32, String> {
     whole.parse().map_err(|_| {
         format!(
             "Letters in points is “{}”; write a whole number such as 36.",
+            short(cell)
+        )
+    })
+}
+
+fn centimetres(cell: &str) -> Result<u32, String> {
+    let plain = cell.trim_end_matches("cm").trim();
+    let whole = plain.strip_suffix(".0").unwrap_or(plain);
+    whole.parse().map_err(|_| {
+        format!(
+            "Depth agreed in cm is “{}”; write a whole number such as 60.",
             short(cell)
         )
     })

@@ -226,6 +226,24 @@ fn two_of_one_name_are_told_apart_by_their_mark() {
 }
 
 #[test]
+fn what_is_agreed_about_the_water_goes_out_and_comes_in() {
+    let club = club();
+    let heading = "Name,Depth agreed in cm,Hears in the water\n";
+    let read_one = taken(&format!("{heading}Quill,60 cm,no\n"), &club);
+    let next = after(&club, &read_one);
+    let agreed = *someone(&next, "Quill").profile.in_water().for_owner();
+    assert_eq!((agreed.depth_cm, agreed.without_hearing), (Some(60), true));
+    let text = |for_helpers| String::from_utf8(write(&next, for_helpers).bytes).unwrap();
+    assert!(!text(false).contains("Depth agreed"));
+    assert!(text(true).contains(",60,No,"));
+    assert_eq!(read(text(true).as_bytes(), &next).unwrap().people, []);
+    for row in ["Quill,deep,no", "Quill,60,perhaps"] {
+        let bad = taken(&format!("{heading}{row}\n"), &club);
+        assert_eq!((bad.people.len(), bad.skipped.len()), (0, 1), "{row}");
+    }
+}
+
+#[test]
 fn new_people_get_marks_of_their_own() {
     let empty = Club {
         participants: vec![],

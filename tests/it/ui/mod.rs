@@ -2,6 +2,7 @@
 //! reader reads, painted in software.
 
 mod boards;
+mod certificates;
 mod find;
 mod group;
 mod looks;

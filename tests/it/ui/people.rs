@@ -49,7 +49,7 @@ fn full_window(size: Vec2) -> Window {
 }
 
 /// Presses Tab until what has the keyboard has a name that begins so.
-fn tab_to(h: &mut Window, name: &str) {
+pub(super) fn tab_to(h: &mut Window, name: &str) {
     for _ in 0..120 {
         if focused(h).starts_with(name) {
             return;
@@ -60,7 +60,7 @@ fn tab_to(h: &mut Window, name: &str) {
 }
 
 /// All that is said in the window: names and values for a screen reader, and the words painted.
-fn everything(h: &Window) -> String {
+pub(super) fn everything(h: &Window) -> String {
     let mut all = String::new();
     for node in h.root().children_recursive() {
         let node = node.accesskit_node();
