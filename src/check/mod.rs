@@ -1,12 +1,13 @@
 //! What a person should look at before anything is printed: one family of checks a file.
 //!
 //! `time` (the clock), `water` (something dry ready), `in_water` (who is with whom), `helpers`
-//! (certificates, two places at once), `turns` (rows in turns), `conditions` (what the day may bring), `board`
+//! (certificates, two places at once), `turns` (rows in turns; `arranged` puts plans of them into words), `conditions` (what the day may bring), `board`
 //! (steps that cannot be shown, questions, choices), `settings` (what is known about each against
 //! their board), `story` (whether it and the board agree), `people` (told apart), `print` (sizes on paper), `privacy` (private facts on public
 //! pages). A finding reports; it never refuses, but for `privacy`, which keeps a sheet from being
 //! written. None says that anything is safe. A code always means the same.
 
+pub mod arranged;
 mod board;
 mod conditions;
 mod everyday;

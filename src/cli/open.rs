@@ -37,7 +37,9 @@ pub fn run(
 
 /// A workbench with the file open, or with what was wrong with it.
 pub fn opened(file: Option<PathBuf>, around: &Surroundings) -> (Workbench, Option<Trouble>) {
-    let bench = Workbench::new(around.today).with_preferences(around.preferences.clone());
+    let bench = Workbench::new(around.today)
+        .with_clock()
+        .with_preferences(around.preferences.clone());
     let Some(file) = file else {
         return (bench, None);
     };

@@ -19,7 +19,7 @@ use crate::model::session::Session;
 use crate::model::turns::{self, Turns};
 
 /// The picture of a place to come to after the water.
-const QUIET: &str = "quiet_place";
+pub const QUIET: &str = "quiet_place";
 
 /// What is to be done in turns.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -51,6 +51,7 @@ impl Asked {
 }
 
 /// Everything the rotation needs to know, and what its numbers mean.
+#[derive(Clone, Debug)]
 pub struct Round {
     /// What is to be arranged.
     pub rotation: Rotation,
@@ -135,6 +136,11 @@ impl Round {
         self.people[participant]
     }
 
+    /// Who is free to be with someone in the water in a turn.
+    pub fn free(&self, turn: usize) -> &[HelperId] {
+        self.free.get(turn).map_or(&[], |f| f)
+    }
+
     /// How many can be in the water in a turn, where it is one person each or more.
     pub fn room(&self, turn: usize) -> usize {
         self.rotation.water.limit(turn)
@@ -152,6 +158,7 @@ impl Round {
             count: u32::try_from(plan.turns).unwrap_or(u32::MAX),
             minutes: self.asked.minutes,
             places: places.collect(),
+            friends: self.asked.friends.clone(),
         }
     }
 

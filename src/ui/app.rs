@@ -22,6 +22,7 @@ use crate::model::finding::Spot;
 use crate::model::ids::SymbolId;
 use crate::symbols::lexicon::{self, lexicon};
 use crate::workbench::Workbench;
+use crate::workbench::turns::Arranging;
 use crate::workbench::command::{Command, Effect, Place};
 
 /// Size of the window at first.
@@ -89,7 +90,8 @@ impl App {
             ctx.request_repaint();
         }
         let view = self.bench.view();
-        if view.job.is_some() || view.laying {
+        let turning = matches!(view.turns, Some(Arranging::Working(_)));
+        if view.job.is_some() || view.laying || turning {
             ctx.request_repaint_after_secs(0.1);
         }
         if let Some(came) = self.system.poll()

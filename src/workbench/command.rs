@@ -7,6 +7,7 @@ use crate::model::club::Paper;
 use crate::model::edit::{BoardEdit, Edit};
 use crate::model::finding::Spot;
 use crate::model::ids::{ParticipantId, SessionId, StepRef};
+use crate::plan::turns::Asked;
 
 pub use crate::storage::preferences::{Theme, ZOOM};
 
@@ -105,6 +106,12 @@ pub enum Command {
     WriteTable(PathBuf, bool),
     /// Stops writing; files written so far stay and are named.
     CancelJob,
+    /// Works out rows of the chosen session in turns, in the background.
+    WorkOutTurns(Asked),
+    /// Makes the change that sets the turns that were worked out.
+    UseTurns,
+    /// Stops working out turns, or puts those away that were worked out.
+    DropTurns,
     /// Puts the notice away.
     DismissNotice,
     /// Sets the colours of the window, also for the next time.

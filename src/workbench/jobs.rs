@@ -1,7 +1,9 @@
 //! Work in the background: the only threads besides the window's own. A job sends reports over one
 //! channel; reports of a job that is no longer ours are dropped by its number. Laying out many
-//! sheets has a channel for each time; whoever asked says whether the answer still counts.
+//! sheets has a channel for each time, and so has working out turns; whoever asked says whether the answer
+//! still counts.
 
+use std::ops::ControlFlow;
 use std::sync::Arc;
 use std::sync::atomic::{AtomicBool, Ordering};
 use std::sync::mpsc::{Receiver, Sender, TryRecvError, channel};
@@ -11,6 +13,8 @@ use super::printing::{self, Go, Order, Outcome, Step};
 use super::view::Progress;
 use crate::layout::{self, Laid, Request};
 use crate::model::club::Club;
+use crate::plan::rotation::{Answer, Effort};
+use crate::plan::turns::Round;
 
 /// What a job tells.
 #[derive(Debug)]
@@ -209,5 +213,91 @@ impl<K> LayingOut<K> {
             Ok(laid) => Came::Laid(key, laid),
             Err(_) => Came::Lost(key),
         })
+    }
+}
+
+/// Turns being worked out, for a key that says of what. Whoever drops it no longer wants them, and
+/// nothing is written, so nobody waits for the thread.
+#[derive(Debug)]
+pub(super) struct WorkingOut<K> {
+    key: K,
+    stop: Arc<AtomicBool>,
+    receiver: Receiver<Turned>,
+    done: f32,
+}
+
+#[derive(Debug)]
+enum Turned {
+    Done(f32),
+    Ended(Box<(Round, Answer)>),
+}
+
+/// What came of working out turns.
+#[derive(Debug)]
+pub(super) enum Worked {
+    /// Nothing new, or how far it is.
+    On(bool),
+    /// An answer.
+    Ended(Box<(Round, Answer)>),
+    /// Nothing, by a fault of the program.
+    Lost,
+}
+
+impl<K> WorkingOut<K> {
+    /// Starts working out; nothing if the system gives no thread for it.
+    pub fn start(key: K, round: Round) -> Option<Self> {
+        let (sender, receiver) = channel();
+        let stop = Arc::new(AtomicBool::new(false));
+        let stopped = stop.clone();
+        let work = move || {
+            let answer = round.arrange(&Effort::default(), &mut |done| {
+                let heard = sender.send(Turned::Done(done)).is_ok();
+                match heard && !stopped.load(Ordering::Relaxed) {
+                    true => ControlFlow::Continue(()),
+                    false => ControlFlow::Break(()),
+                }
+            });
+            // Who no longer listens does not want it.
+            drop(sender.send(Turned::Ended(Box::new((round, answer)))));
+        };
+        let thread = thread::Builder::new().name("turns".to_owned()).spawn(work);
+        thread.is_ok().then_some(Self {
+            key,
+            stop,
+            receiver,
+            done: 0.0,
+        })
+    }
+
+    /// What it is of.
+    pub const fn key(&self) -> &K {
+        &self.key
+    }
+
+    /// How much is done, from 0 to 1.
+    pub const fn done(&self) -> f32 {
+        self.done
+    }
+
+    /// Takes in what was told.
+    pub fn poll(&mut self) -> Worked {
+        let mut changed = false;
+        loop {
+            match self.receiver.try_recv() {
+                Ok(Turned::Done(done)) => {
+                    self.done = done;
+                    changed = true;
+                }
+                Ok(Turned::Ended(all)) => return Worked::Ended(all),
+                Err(TryRecvError::Empty) => return Worked::On(changed),
+                Err(TryRecvError::Disconnected) => return Worked::Lost,
+            }
+        }
+    }
+}
+
+impl<K> Drop for WorkingOut<K> {
+    fn drop(&mut self) {
+        self.stop.store(true, Ordering::Relaxed);
     }
 }

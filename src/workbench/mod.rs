@@ -3,7 +3,8 @@
 //!
 //! Here: the workbench and how each command is carried out. `choice` keeps what is chosen,
 //! `derived` what follows from the club, `story` a told story while it is shown, `files` opens and saves, `print` and `jobs` write sheets
-//! in the background, `printing` is what they do, `table` is people for a spreadsheet.
+//! in the background, `printing` is what they do, `table` is people for a spreadsheet, `turns` works rows
+//! in turns out, `looked` puts what was looked at into words.
 
 mod choice;
 pub mod command;
@@ -12,17 +13,19 @@ pub mod demo;
 mod derived;
 mod files;
 mod jobs;
+pub mod looked;
 mod print;
 pub mod printing;
 pub mod story;
 pub mod table;
 pub mod telephone;
+pub mod turns;
 pub mod view;
 
 use std::path::PathBuf;
 use std::sync::Arc;
 
-use jiff::civil::Date;
+use jiff::civil::{Date, Time};
 
 use crate::model::club::Club;
 use crate::model::edit::{BoardEdit, Edit, Made};
@@ -35,6 +38,7 @@ use files::{ClubFile, Next, Standing};
 use jobs::Jobs;
 use story::Telling;
 use table::TakenIn;
+use turns::Turning;
 use view::View;
 
 pub use crate::storage::preferences::usual_path as usual_preferences;
@@ -56,6 +60,8 @@ pub struct Workbench {
     after_save: Option<Next>,
     notice: Option<Notice>,
     jobs: Jobs,
+    turning: Turning,
+    clock: Option<fn() -> Time>,
     taken_in: Option<TakenIn>,
     preferences: Preferences,
     preferences_at: Option<PathBuf>,
@@ -80,6 +86,8 @@ impl Workbench {
             after_save: None,
             notice: None,
             jobs: Jobs::default(),
+            turning: Turning::default(),
+            clock: None,
             taken_in: None,
             preferences: Preferences::default(),
             preferences_at: None,
@@ -93,6 +101,13 @@ impl Workbench {
     pub fn with_preferences(mut self, path: Option<PathBuf>) -> Self {
         self.preferences = path.as_deref().map(Preferences::load).unwrap_or_default();
         self.preferences_at = path;
+        self
+    }
+
+    /// The same with a clock on the wall, for times that are written down.
+    #[must_use]
+    pub fn with_clock(mut self) -> Self {
+        self.clock = Some(|| jiff::Zoned::now().time());
         self
     }
 
@@ -143,6 +158,9 @@ impl Workbench {
             Command::AskTable(for_helpers) => self.ask_table(for_helpers, effects),
             Command::WriteTable(path, for_helpers) => self.write_table(path, for_helpers),
             Command::CancelJob => self.jobs.stop(),
+            Command::WorkOutTurns(asked) => self.work_out_turns(asked),
+            Command::UseTurns => self.use_turns(),
+            Command::DropTurns => self.turning.drop_it(),
             Command::DismissNotice => self.notice = None,
             Command::SetTheme(theme) => self.set_look(theme, self.preferences.zoom_percent),
             Command::SetZoom(percent) => self.set_look(self.preferences.theme, percent),
@@ -232,6 +250,7 @@ impl Workbench {
         let club = self.history.club();
         self.choice.settle(club);
         let session = self.choice.session_of(club);
+        self.turning.follow((revision, session.map(|s| s.id)));
         self.derived.follow(club, revision, session);
         let board = self
             .choice
@@ -302,6 +321,8 @@ impl Workbench {
             counts: self.derived.counts(),
             laying: self.derived.is_laying(),
             times_laid: self.derived.times_laid(),
+            turns: self.turning.view(),
+            clock: self.clock,
             job: self.jobs.progress(),
             taken_in: self.taken_in.as_ref(),
         }

@@ -94,6 +94,7 @@ impl Workbench {
             ));
             changed = true;
         }
+        changed |= self.poll_turns();
         if let Some(well) = self.derived.poll_sheets() {
             if !well {
                 self.tell(Notice::trouble(

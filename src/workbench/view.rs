@@ -3,11 +3,12 @@
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
-use jiff::civil::Date;
+use jiff::civil::{Date, Time};
 
 use super::command::{Notice, Place, PrintChoice, Question, Theme};
 use super::story::ToldStory;
 use super::table::TakenIn;
+use super::turns::Arranging;
 use crate::layout::{Counts, Sheet};
 use crate::model::board::Board;
 use crate::model::club::Club;
@@ -77,6 +78,10 @@ pub struct View<'a> {
     pub times_laid: u64,
     /// What came of the last table taken in.
     pub taken_in: Option<&'a TakenIn>,
+    /// Turns being worked out, or those that were.
+    pub turns: Option<Arranging<'a>>,
+    /// What the clock says now; none where the program is not to look at it.
+    pub clock: Option<fn() -> Time>,
     /// Writing in progress.
     pub job: Option<Progress<'a>>,
 }

@@ -183,6 +183,8 @@ pub struct TurnsPlan {
     pub minutes: u32,
     /// Who is where, turn by turn.
     pub places: BTreeMap<ParticipantId, Vec<Option<SlotId>>>,
+    /// Who wants to be together.
+    pub friends: BTreeSet<(ParticipantId, ParticipantId)>,
 }
 
 /// What is said about a session besides its timetable.

@@ -12,23 +12,30 @@ use crate::model::limits;
 use crate::model::session::{Session, Slot};
 use crate::model::turns::Turns;
 
+type Friends = BTreeSet<(ParticipantId, ParticipantId)>;
+
 pub(super) fn apply(club: &mut Club, id: SessionId, edit: &TurnsEdit) -> Result<Made, Refused> {
     match edit {
         TurnsEdit::Set(plan) => set(club, id, plan),
         TurnsEdit::Place(who, turn, slot) => place(club, id, *who, *turn, *slot),
         TurnsEdit::Friends(friends) => {
-            let known = |p: &ParticipantId| club.participant(*p).is_some();
-            if !friends.iter().all(|(a, b)| known(a) && known(b)) {
-                return Err(Refused::gone("participant"));
-            }
-            limits::count("pairs of friends", friends.len(), limits::LIST)?;
-            let tidy = |(a, b): &(ParticipantId, ParticipantId)| (*a.min(b), *a.max(b));
-            let friends = friends.iter().filter(|(a, b)| a != b).map(tidy).collect();
+            let friends = pairs(club, friends)?;
             turns_of(club, id)?.friends = friends;
             Ok(Made::Nothing)
         }
         TurnsEdit::Off => off(club, id),
     }
+}
+
+/// Who wants to be together, each pair once and nobody with themselves.
+fn pairs(club: &Club, friends: &Friends) -> Result<Friends, Refused> {
+    let known = |p: &ParticipantId| club.participant(*p).is_some();
+    if !friends.iter().all(|(a, b)| known(a) && known(b)) {
+        return Err(Refused::gone("participant"));
+    }
+    limits::count("pairs of friends", friends.len(), limits::LIST)?;
+    let tidy = |(a, b): &(ParticipantId, ParticipantId)| (*a.min(b), *a.max(b));
+    Ok(friends.iter().filter(|(a, b)| a != b).map(tidy).collect())
 }
 
 fn off(club: &mut Club, id: SessionId) -> Result<Made, Refused> {
@@ -44,9 +51,9 @@ fn off(club: &mut Club, id: SessionId) -> Result<Made, Refused> {
 
 fn set(club: &mut Club, id: SessionId, plan: &TurnsPlan) -> Result<Made, Refused> {
     check(club, id, plan)?;
+    let friends = pairs(club, &plan.friends)?;
     gather(club, id, plan)?;
     let waits = waiting_rows(club, id, plan)?;
-    let friends = find(club, id)?.turns.as_ref().map(|t| t.friends.clone());
     let mut places = BTreeMap::new();
     for (who, own) in &plan.places {
         let mut spare = waits.iter().copied();
@@ -60,7 +67,7 @@ fn set(club: &mut Club, id: SessionId, plan: &TurnsPlan) -> Result<Made, Refused
         count: plan.count,
         minutes: plan.minutes,
         places,
-        friends: friends.unwrap_or_default(),
+        friends,
     }));
     Ok(Made::Nothing)
 }

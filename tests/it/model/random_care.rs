@@ -92,10 +92,7 @@ pub fn edit(club: &Club, seed: &Seed) -> Edit {
         0 | 1 => Edit::Turns(id, TurnsEdit::Set(plan(club, session.as_ref(), seed))),
         2 => Edit::Turns(id, TurnsEdit::Place(who, seed.b % 4, slot)),
         3 if seed.flag => Edit::Turns(id, TurnsEdit::Off),
-        3 => {
-            let other = pick(&club.participants, seed.b).map_or(who, |p| p.id);
-            Edit::Turns(id, TurnsEdit::Friends([(who, other)].into()))
-        }
+        3 => Edit::Turns(id, TurnsEdit::Friends(friends(club, seed))),
         4 => Edit::Timetable(id, TimetableEdit::Leads(slot, with)),
         5 if seed.flag => Edit::Timetable(id, TimetableEdit::Move(slot, seed.at)),
         5 => Edit::Timetable(id, TimetableEdit::Remove(slot)),
@@ -135,6 +132,12 @@ fn today(
     }
 }
 
+/// Two who want to be together, or one with themselves, or someone who is not there.
+fn friends(club: &Club, seed: &Seed) -> BTreeSet<(ParticipantId, ParticipantId)> {
+    let one = |n| pick(&club.participants, n).map_or(ParticipantId(77), |p| p.id);
+    BTreeSet::from([(one(seed.a), one(seed.b))])
+}
+
 /// Some rows in turns, everyone shifted by one; now and then someone is at a row twice.
 fn plan(club: &Club, session: Option<&Session>, seed: &Seed) -> TurnsPlan {
     let rows = session.map_or(&[][..], |s| &s.timetable);
@@ -160,6 +163,7 @@ fn plan(club: &Club, session: Option<&Session>, seed: &Seed) -> TurnsPlan {
         places: people
             .map(|(i, p)| (p.id, (0..count).map(|t| place(i, t)).collect()))
             .collect(),
+        friends: friends(club, seed),
         stations,
     }
 }
