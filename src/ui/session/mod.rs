@@ -7,6 +7,7 @@ mod details;
 mod done;
 mod row;
 mod timetable;
+mod turns;
 mod water;
 mod who_comes;
 
@@ -21,6 +22,7 @@ use super::find::Find;
 use super::picker::Picker;
 use super::theme;
 use super::tray::TrayState;
+use turns::TurnsState;
 use super::widgets::choose::{segments, select_at};
 use super::widgets::within;
 use crate::model::ids::{ActivityId, ParticipantId, SessionId, SlotId};
@@ -68,6 +70,8 @@ fn is_narrow(rect: Rect) -> bool {
 pub struct SessionState {
     /// What is shown.
     pub pane: Pane,
+    /// Rows in turns, in the place of the timetable.
+    pub turns: TurnsState,
     /// The activities below the timetable.
     pub tray: TrayState,
     /// The chosen row.

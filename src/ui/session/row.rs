@@ -105,7 +105,7 @@ impl Row<'_> {
             "{} {}, {} min{wet}{off}, row {} of {}",
             self.activity.label,
             self.times,
-            self.slot.minutes,
+            self.session.minutes_of(self.slot),
             self.place + 1,
             self.session.timetable.len()
         )
@@ -171,6 +171,10 @@ impl Row<'_> {
                 None => format!("Not today: {label}"),
             };
         }
+        let turns = self.session.turns.as_ref();
+        if turns.is_some_and(|t| t.waits.contains(&self.slot.id)) {
+            return format!("{label}, while waiting");
+        }
         if self.slot.options.is_empty() {
             return label.clone();
         }
@@ -212,16 +216,15 @@ impl Row<'_> {
         if cells.part.width() > 60.0 {
             self.part(ui, desk, cells.part);
         }
-        let name = format!("Minutes of {label}");
-        let steps = Steps {
-            id: id.with("minutes"),
-            label: &name,
-            unit: "min",
-            range: 1..=240,
-            step: 1,
-        };
-        if let Some(m) = stepper_at(ui, desk.drafts, &steps, slot.minutes, cells.minutes) {
-            desk.timetable(TimetableEdit::Minutes(slot.id, m));
+        if let Some(turns) = self.session.turns.as_ref().filter(|t| t.has(slot.id)) {
+            // The turn has the minutes; those of the row would change nothing.
+            let says = format!("{} min a turn", turns.minutes);
+            let soft = theme::of(ui.ctx()).col.soft;
+            let font = theme::regular(15.0);
+            let middle = Align2::CENTER_CENTER;
+            words::line(ui.painter(), cells.minutes, middle, &says, font, soft);
+        } else {
+            self.minutes(ui, desk, cells.minutes);
         }
         let small = |what: &'static str, icon: Icon, weight: Weight, place: Rect, ui: &mut Ui| {
             let name = what.replace('*', label);
@@ -269,6 +272,20 @@ impl Row<'_> {
         }
         if small("Take * out", Icon::Bin, Weight::Quiet, cells.out, ui) {
             desk.timetable(TimetableEdit::Remove(slot.id));
+        }
+    }
+
+    fn minutes(&self, ui: &mut Ui, desk: &mut Desk<'_>, place: Rect) {
+        let name = format!("Minutes of {}", self.activity.label);
+        let steps = Steps {
+            id: self.id().with("minutes"),
+            label: &name,
+            unit: "min",
+            range: 1..=240,
+            step: 1,
+        };
+        if let Some(m) = stepper_at(ui, desk.drafts, &steps, self.slot.minutes, place) {
+            desk.timetable(TimetableEdit::Minutes(self.slot.id, m));
         }
     }
 

@@ -6,11 +6,13 @@ use egui::{
 };
 
 use super::row::{self, GUTTER, Row};
+use super::turns::{self, how_many};
 use super::{SessionState, details};
 use crate::model::edit::TimetableEdit;
 use crate::model::hand::Content;
 use crate::model::ids::SlotId;
 use crate::model::session::{Session, Slot};
+use crate::model::turns::Turns;
 use crate::plan::clock::{Clock, clock};
 use crate::ui::boards::held::{self, Held};
 use crate::ui::desk::Desk;
@@ -52,6 +54,9 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut SessionState, rect: Re
         return;
     };
     follow(state, session);
+    if state.turns.is_open() {
+        return turns::show(ui, desk, &mut state.turns, rect);
+    }
     let strip = Strip::new(desk, session, list, ui);
     if let Some(slot) = state.slot.or(session.timetable.first().map(|s| s.id)) {
         desk.regions.add(list, row::id_of(session.id, slot));
@@ -76,7 +81,13 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut SessionState, rect: Re
                 details::buttons(ui, desk, place);
             }
             ui.add_space(2.0);
-            strip.summary(ui);
+            ui.horizontal_wrapped(|ui| {
+                ui.spacing_mut().item_spacing = vec2(16.0, 4.0);
+                strip.summary(ui);
+                if !session.timetable.is_empty() {
+                    turns::opener(ui, &mut state.turns);
+                }
+            });
             strip.rows(ui, desk, state);
         });
     strip.drop(ui, desk, state);
@@ -235,7 +246,12 @@ impl<'a> Strip<'a> {
             .filter(|(_, s)| Some(s.id) != self.held)
             .collect();
         let origin = ui.cursor().min;
-        let (tops, names, height) = tops(&lying, origin.y);
+        let Tops {
+            tops,
+            names,
+            turns,
+            height,
+        } = tops(&lying, self.session.turns.as_deref(), origin.y);
         let gap = self.at.map(|at| place_at(&tops, ROW, at.y));
         state.gap = gap;
         let extra = if gap.is_some() { ROW } else { 0.0 };
@@ -273,9 +289,20 @@ impl<'a> Strip<'a> {
                 );
             }
         }
+        if let (Some((first, y)), Some(plan)) = (turns, &self.session.turns) {
+            let rows: Vec<f32> = lying
+                .iter()
+                .enumerate()
+                .filter(|(_, (_, s))| plan.has(s.id))
+                .map(|(i, _)| tops[i] + shift(i))
+                .collect();
+            let at = pos2(origin.x, y + shift(first));
+            block(ui, at, all.width(), &rows, &how_many(plan));
+        }
         if let Some(g) = gap {
             // Before the name of the part that begins there, if one does.
-            let name = names.iter().find(|(i, _)| *i == g).map(|(_, y)| *y);
+            let name = names.iter().chain(&turns).find(|(i, _)| *i == g);
+            let name = name.map(|(_, y)| *y);
             let top = name.or(tops.get(g).copied()).unwrap_or(origin.y + height);
             let at = pos2(origin.x + GUTTER, top);
             goes_here(
@@ -357,19 +384,63 @@ fn goes_here(ui: &Ui, place: Rect) {
     );
 }
 
-/// Tops of the rows, the parts' names with the row they stand above, and the height of all.
-fn tops(lying: &[(usize, &Slot)], from: f32) -> (Vec<f32>, Vec<(usize, f32)>, f32) {
+/// The bracket beside the rows that are done in turns, and above them how many turns.
+fn block(ui: &Ui, at: egui::Pos2, width: f32, rows: &[f32], says: &str) {
+    let (Some(first), Some(last)) = (rows.first(), rows.last()) else {
+        return;
+    };
+    let t = theme::of(ui.ctx());
+    let p = ui.painter();
+    let x = at.x + GUTTER - 8.0;
+    let place = Rect::from_min_size(pos2(x, at.y), vec2(width - GUTTER, PART));
+    let font = theme::bold(16.0);
+    let left = Align2::LEFT_CENTER;
+    let words = format!("In turns: {says}");
+    words::line(p, place, left, &words, font, t.col.ink);
+    let (top, bottom) = (first + 3.0, last + ROW - 9.0);
+    let line = [
+        pos2(x + 6.0, top),
+        pos2(x, top),
+        pos2(x, bottom),
+        pos2(x + 6.0, bottom),
+    ];
+    let stroke = Stroke::new(2.5, t.col.ink);
+    p.add(egui::Shape::line(line.to_vec(), stroke));
+}
+
+/// Where everything stands.
+struct Tops {
+    /// Tops of the rows.
+    tops: Vec<f32>,
+    /// The parts' names, with the row they stand above.
+    names: Vec<(usize, f32)>,
+    /// The words above the first row that is done in turns.
+    turns: Option<(usize, f32)>,
+    /// The height of all.
+    height: f32,
+}
+
+fn tops(lying: &[(usize, &Slot)], plan: Option<&Turns>, from: f32) -> Tops {
     let (mut y, mut before) = (from, None);
-    let (mut tops, mut names) = (Vec::new(), Vec::new());
+    let (mut tops, mut names, mut turns) = (Vec::new(), Vec::new(), None);
     for (i, (_, slot)) in lying.iter().enumerate() {
         if before.replace(slot.part) != Some(slot.part) {
             names.push((i, y));
             y += PART;
         }
+        if turns.is_none() && plan.is_some_and(|p| p.has(slot.id)) {
+            turns = Some((i, y));
+            y += PART;
+        }
         tops.push(y);
         y += ROW;
     }
-    (tops, names, y - from)
+    Tops {
+        tops,
+        names,
+        turns,
+        height: y - from,
+    }
 }
 
 #[cfg(test)]

@@ -1,0 +1,407 @@
+//! Rows in turns: what is asked, what came out as a table, and the turns as they are, to be changed
+//! by hand. It stands in the place of the timetable while it is open.
+
+mod friends;
+mod setup;
+mod table;
+
+use std::sync::Arc;
+
+use egui::{Id, Key, Modifiers, Rect, Role, Sense, Ui, WidgetInfo, vec2};
+
+use crate::model::board::Board;
+use crate::model::edit::{Edit, TurnsEdit};
+use crate::model::finding::{Finding, Spot};
+use crate::model::ids::{ParticipantId, SessionId};
+use crate::model::session::Session;
+use crate::model::turns::Turns;
+use crate::plan::clock::{Clock, clock};
+use crate::plan::turns::Asked;
+use crate::ui::checks;
+use crate::ui::desk::Desk;
+use crate::ui::icons::Icon;
+use crate::ui::theme;
+use crate::ui::widgets::button::{Button, Weight};
+use crate::ui::widgets::form::{row, scroll, sheet, slip};
+use crate::ui::widgets::words;
+use crate::workbench::command::{Command, Place};
+use crate::workbench::turns::{Arranging, Planned, Proposal, Told, suggested, told};
+
+use table::Table;
+
+/// Findings shown above the table; the rest are in Checks.
+const FINDINGS: usize = 3;
+
+/// What the panel remembers.
+#[derive(Default)]
+pub struct TurnsState {
+    /// Whether it is open.
+    open: bool,
+    /// What is being asked.
+    draft: Option<Draft>,
+    /// Whether what is asked lies open although there are turns.
+    setup: bool,
+    /// The place of the table that the keyboard is on, or would be.
+    at: Option<(ParticipantId, usize)>,
+    /// Put the keyboard there.
+    focus: bool,
+    /// Whose place is being dragged.
+    from: Option<ParticipantId>,
+    /// Two who are being named as friends.
+    friend: [Option<ParticipantId>; 2],
+    /// What is said, and of what.
+    told: Option<(u64, SessionId, Asked, Told)>,
+    /// Whether turns that were worked out have been shown.
+    came: bool,
+}
+
+/// What is being asked for a session.
+struct Draft {
+    session: SessionId,
+    /// As it was planned when the draft was begun.
+    basis: Option<Asked>,
+    asked: Asked,
+}
+
+impl TurnsState {
+    /// Whether it stands in the place of the timetable.
+    pub const fn is_open(&self) -> bool {
+        self.open
+    }
+
+    /// Opens it, with the keyboard in it.
+    pub fn show_up(&mut self, ui: &Ui) {
+        self.open = true;
+        self.setup = false;
+        focus(ui, "turns-back");
+    }
+
+    /// What is asked: a draft, begun anew when the turns have changed.
+    fn settle(&mut self, desk: &Desk<'_>, session: &Session) {
+        let now = session.turns.as_ref().map(|t| Asked::of(session, t));
+        let same = |d: &Draft| d.session == session.id && d.basis == now;
+        if !self.draft.as_ref().is_some_and(same) {
+            let asked = now.clone();
+            self.draft = Some(Draft {
+                session: session.id,
+                asked: asked.unwrap_or_else(|| suggested(desk.view.club, session)),
+                basis: now,
+            });
+        }
+        if let Some(draft) = &mut self.draft {
+            draft.asked.rows.retain(|s| session.slot(s.slot).is_some());
+        }
+    }
+
+    fn told(&mut self, desk: &Desk<'_>, session: &Session) -> Told {
+        let Some(asked) = self.draft.as_ref().map(|d| d.asked.clone()) else {
+            return Told::default();
+        };
+        let revision = desk.view.revision;
+        if let Some((r, s, a, told)) = &self.told
+            && (*r, *s, a) == (revision, session.id, &asked)
+        {
+            return told.clone();
+        }
+        let boards: Vec<Arc<Board>> = desk.view.boards.iter().map(|b| b.1.clone()).collect();
+        let turns = session.turns.as_deref();
+        let told = told(desk.view.club, session, &boards, &asked, turns);
+        self.told = Some((revision, session.id, asked, told.clone()));
+        told
+    }
+}
+
+/// Puts the keyboard on a button.
+fn focus(ui: &Ui, button: &str) {
+    let id = Id::unique(("button", button));
+    ui.memory_mut(|m| m.request_focus(id));
+}
+
+/// The button in the timetable that opens it.
+pub fn opener(ui: &mut Ui, state: &mut TurnsState) {
+    let b = Button::new("in-turns", "In turns…");
+    let tip = "Rows between which participants change, so that not all are in the water at once";
+    if b.icon(Icon::Swap).tip(tip).show(ui).clicked() {
+        state.show_up(ui);
+    }
+}
+
+/// Shows it in the place of the timetable.
+pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut TurnsState, rect: Rect) {
+    let Some(session) = desk.view.session else {
+        state.open = false;
+        return;
+    };
+    state.settle(desk, session);
+    let told = state.told(desk, session);
+    desk.regions
+        .add(rect, Id::unique(("button", "turns-back")));
+    scroll(ui, "turns", rect, |ui| {
+        ui.set_max_width(ui.available_width() - 10.0);
+        head(ui, state);
+        let came = match desk.view.turns {
+            Some(Arranging::Came(proposal)) => Some(proposal),
+            _ => None,
+        };
+        let planned = came.and_then(|c| c.plan.as_ref());
+        match (came, planned, &session.turns) {
+            (Some(came), Some(planned), _) => {
+                sheet(ui, |ui| result(ui, desk, state, came, planned));
+            }
+            (came, _, turns) => {
+                if let Some(came) = came {
+                    sheet(ui, |ui| no_result(ui, desk, came));
+                    ui.add_space(12.0);
+                }
+                if let Some(turns) = turns {
+                    sheet(ui, |ui| now(ui, desk, state, (session, turns), &told));
+                    ui.add_space(12.0);
+                }
+                if turns.is_none() || state.setup {
+                    sheet(ui, |ui| setup::show(ui, desk, state, session, &told));
+                }
+            }
+        }
+        state.came = planned.is_some();
+        ui.add_space(16.0);
+    });
+}
+
+fn head(ui: &mut Ui, state: &mut TurnsState) {
+    ui.horizontal(|ui| {
+        ui.spacing_mut().item_spacing.x = 14.0;
+        let b = Button::new("turns-back", "Back to the timetable");
+        if b.icon(Icon::Left).show(ui).clicked() {
+            state.open = false;
+            focus(ui, "in-turns");
+        }
+        words::heading(ui, "In turns", 22.0);
+    });
+    ui.add_space(4.0);
+}
+
+/// Turns that were worked out, to be used or not.
+fn result(
+    ui: &mut Ui,
+    desk: &mut Desk<'_>,
+    state: &mut TurnsState,
+    came: &Proposal,
+    planned: &Planned,
+) {
+    let Some(turns) = &planned.session.turns else {
+        return;
+    };
+    if !state.came {
+        focus(ui, "turns-use");
+    }
+    let fewest = if planned.fewest {
+        " Fewer turns do not do."
+    } else {
+        ""
+    };
+    words::heading(ui, &format!("Worked out: {}", how_many(turns)), 20.0);
+    let times = clock(&planned.session, &desk.view.club.rules);
+    words::soft(ui, &format!("{}{fewest}", ends(&times)));
+    row(ui, |ui| {
+        let b = Button::new("turns-use", "Use these turns");
+        let b = b.weight(Weight::Main).icon(Icon::Tick);
+        if b.tip("One change; Undo takes all of it back").show(ui).clicked() {
+            desk.ask(Command::UseTurns);
+            state.focus = true;
+            state.setup = false;
+        }
+        if Button::new("turns-drop", "Not these").show(ui).clicked() {
+            desk.ask(Command::DropTurns);
+            state.setup = true;
+            focus(ui, "turns-back");
+        }
+    });
+    let boards: Vec<&Board> = planned.boards.iter().map(AsRef::as_ref).collect();
+    Table::new(&planned.session, turns, &boards, &times.turns, false).show(ui, desk, state);
+    lost(ui, &came.words);
+}
+
+/// Why there are no such turns.
+fn no_result(ui: &mut Ui, desk: &mut Desk<'_>, came: &Proposal) {
+    words::heading(ui, "There are no such turns", 20.0);
+    for sentence in &came.words {
+        words::body(ui, sentence);
+    }
+    words::soft(
+        ui,
+        "Ask for more turns, or for as few as possible; let more be at a row at once; or tick fewer rows.",
+    );
+    if Button::new("turns-drop", "Put this away").show(ui).clicked() {
+        desk.ask(Command::DropTurns);
+        focus(ui, "turns-back");
+    }
+}
+
+/// Turns as they are.
+fn now(
+    ui: &mut Ui,
+    desk: &mut Desk<'_>,
+    state: &mut TurnsState,
+    (session, turns): (&Session, &Turns),
+    told: &Told,
+) {
+    words::heading(ui, &how_many(turns), 20.0);
+    let times = clock(session, &desk.view.club.rules);
+    words::soft(
+        ui,
+        &format!(
+            "{} Drag a card to another turn of the same participant, or press it and choose the turn; \
+             the two change places. Alt with an arrow key does the same.",
+            ends(&times)
+        ),
+    );
+    findings(ui, desk, session);
+    let all: Vec<Arc<Board>> = desk.view.boards.iter().map(|b| b.1.clone()).collect();
+    let boards: Vec<&Board> = all.iter().map(AsRef::as_ref).collect();
+    Table::new(session, turns, &boards, &times.turns, true).show(ui, desk, state);
+    lost(ui, &told.losses);
+    ui.add_space(4.0);
+    if working(ui, desk) {
+        return;
+    }
+    row(ui, |ui| {
+        let b = Button::new("turns-again", "Work it out again");
+        if b.icon(Icon::Redo).show(ui).clicked() {
+            state.work(desk);
+        }
+        let b = Button::new("turns-setup", "Other rows, minutes or friends");
+        if b.weight(Weight::Chosen(state.setup)).show(ui).clicked() {
+            state.setup = !state.setup;
+        }
+        let b = Button::new("turns-off", "Not in turns").icon(Icon::Cross);
+        let b = b.weight(Weight::Quiet);
+        let tip = "All rows one after the other again; Undo brings the turns back";
+        if b.tip(tip).show(ui).clicked() {
+            desk.edit(Edit::Turns(session.id, TurnsEdit::Off));
+            focus(ui, "turns-back");
+        }
+    });
+}
+
+impl TurnsState {
+    fn work(&mut self, desk: &mut Desk<'_>) {
+        if let Some(draft) = &self.draft {
+            desk.ask(Command::WorkOutTurns(draft.asked.clone()));
+        }
+    }
+}
+
+/// "3 turns of 10 min".
+pub fn how_many(turns: &Turns) -> String {
+    let s = if turns.count == 1 { "" } else { "s" };
+    format!("{} turn{s} of {} min", turns.count, turns.minutes)
+}
+
+/// When they are, and when the session ends with them.
+fn ends(times: &Clock) -> String {
+    let (Some(first), Some(last)) = (times.turns.first(), times.turns.last()) else {
+        return String::new();
+    };
+    let over = match times.overrun() {
+        0 => String::new(),
+        m => format!(", {m} min longer than the club’s time"),
+    };
+    format!(
+        "From {} to {}; the session ends at {}{over}.",
+        first.0, last.1, times.end
+    )
+}
+
+/// What is lost of the wishes.
+fn lost(ui: &mut Ui, all: &[String]) {
+    ui.add_space(4.0);
+    if all.is_empty() {
+        words::body(ui, "No wish is lost.");
+        return;
+    }
+    words::heading(ui, "What is lost of the wishes", 17.0);
+    for sentence in all {
+        words::body(ui, sentence);
+    }
+}
+
+/// What the checks say of turns and water in this session.
+fn findings(ui: &mut Ui, desk: &mut Desk<'_>, session: &Session) {
+    let here = |f: &&Finding| {
+        let family = f.code.starts_with("turns.") || f.code.starts_with("water.");
+        let elsewhere = match f.spot {
+            Spot::Session(id) | Spot::Slot(id, _) | Spot::Step(id, ..) | Spot::Board(id, _) => {
+                id != session.id
+            }
+            _ => false,
+        };
+        family && !elsewhere
+    };
+    // Those of the turns first: the table below can mend them.
+    let (mut all, water): (Vec<&Finding>, Vec<&Finding>) = desk
+        .view
+        .findings
+        .iter()
+        .filter(here)
+        .partition(|f| f.code.starts_with("turns."));
+    all.extend(water);
+    for f in all.iter().take(FINDINGS) {
+        slip(ui, |ui| one_finding(ui, f));
+    }
+    let more = all.len().saturating_sub(FINDINGS);
+    if more > 0 {
+        let label = format!("{more} more in Checks");
+        let b = Button::new("turns-checks", &label).weight(Weight::Quiet);
+        if b.show(ui).clicked() {
+            desk.ask(Command::Show(Place::Checks));
+        }
+    }
+}
+
+fn one_finding(ui: &mut Ui, f: &Finding) {
+    ui.horizontal(|ui| {
+        let (_, at) = ui.allocate_space(vec2(30.0, 30.0));
+        checks::sign(ui, at.center(), f.severity, None);
+        ui.vertical(|ui| {
+            ui.spacing_mut().item_spacing.y = 2.0;
+            let says = format!("{}: {}", f.severity.label(), f.sentence);
+            words::body(ui, &says);
+            words::soft(ui, &f.hint);
+        });
+    });
+}
+
+/// How far working out has come, with a way to stop it; false while nothing is worked out.
+fn working(ui: &mut Ui, desk: &mut Desk<'_>) -> bool {
+    let Some(Arranging::Working(done)) = desk.view.turns else {
+        return false;
+    };
+    row(ui, |ui| {
+        let wide = (ui.available_width() - 120.0).clamp(160.0, 420.0);
+        let (_, bar) = ui.allocate_space(vec2(wide, theme::CONTROL));
+        progress(ui, bar, done);
+        let stopped = Button::new("turns-stop", "Cancel").show(ui).clicked();
+        let escape = ui.input_mut(|i| i.consume_key(Modifiers::NONE, Key::Escape));
+        if stopped || escape {
+            desk.ask(Command::DropTurns);
+            focus(ui, "turns-back");
+        }
+    });
+    true
+}
+
+fn progress(ui: &Ui, bar: Rect, done: f32) {
+    let t = theme::of(ui.ctx());
+    let says = format!("Working it out: {:.0} %", done.clamp(0.0, 1.0) * 100.0);
+    let r = ui.interact(bar, Id::unique("turns-progress"), Sense::hover());
+    r.widget_info(|| WidgetInfo::labeled(Role::ProgressIndicator, true, &says));
+    let p = ui.painter();
+    let corner = egui::CornerRadius::same(theme::R_CONTROL);
+    p.rect(bar, corner, t.col.panel, t.edge(), egui::StrokeKind::Inside);
+    let full = bar.shrink(3.0);
+    let part = full.with_max_x(full.left() + full.width() * done.clamp(0.0, 1.0));
+    p.rect_filled(part, egui::CornerRadius::same(9), t.col.tint);
+    let room = bar.shrink2(vec2(12.0, 0.0));
+    let left = egui::Align2::LEFT_CENTER;
+    words::line(p, room, left, &says, theme::regular(15.0), t.col.ink);
+}
