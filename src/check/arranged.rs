@@ -112,10 +112,7 @@ impl Words<'_> {
     fn station(&self, number: usize) -> String {
         let row = self.session.slot(self.round.slot(number));
         let activity = row.and_then(|s| self.club.activity(s.activity));
-        activity.map_or_else(
-            || "a row".to_owned(),
-            |a| format!("“{}”", a.label.trim()),
-        )
+        activity.map_or_else(|| "a row".to_owned(), |a| format!("“{}”", a.label.trim()))
     }
 
     fn losses(&self, losses: &Losses) -> Vec<String> {
@@ -123,7 +120,9 @@ impl Words<'_> {
         let quiet = self.names(losses.quiet.iter().map(|l| l.participant));
         if !quiet.is_empty() {
             let who = said::list(&quiet);
-            all.push(format!("For {who} the quiet place does not follow the water."));
+            all.push(format!(
+                "For {who} the quiet place does not follow the water."
+            ));
         }
         let last = self.names(losses.last.iter().map(|l| l.participant));
         if !last.is_empty() {

@@ -22,8 +22,8 @@ use crate::model::finding::Spot;
 use crate::model::ids::SymbolId;
 use crate::symbols::lexicon::{self, lexicon};
 use crate::workbench::Workbench;
-use crate::workbench::turns::Arranging;
 use crate::workbench::command::{Command, Effect, Place};
+use crate::workbench::turns::Arranging;
 
 /// Size of the window at first.
 const SIZE: [f32; 2] = [1366.0, 768.0];

@@ -5,9 +5,11 @@ mod edits;
 mod evening;
 mod files;
 mod laying;
+mod looked;
 mod measured;
 mod printing;
 mod table;
+mod turns;
 
 use daystrand::model::club::Activity;
 use daystrand::model::edit::{Edit, SessionDetails};

@@ -1,10 +1,11 @@
 //! What the day may bring, and what is called off because of it: conditions, everything in the water
-//! at once, and whose boards that touches.
+//! at once, and whose boards that touches. Beside it, or below, what is looked at.
 
 use std::sync::Arc;
 
-use egui::{Id, Rect, Ui};
+use egui::{Id, Rect, Ui, pos2};
 
+use super::looked::{self, LookedState};
 use crate::model::conditions::{Condition, Known};
 use crate::model::edit::{Edit, TimetableEdit};
 use crate::model::session::Session;
@@ -17,35 +18,64 @@ use crate::ui::widgets::field::Field;
 use crate::ui::widgets::form::{row, scroll, sheet};
 use crate::ui::widgets::words;
 
+/// From this width on, what is looked at stands beside the rest.
+const WIDE: f32 = 1000.0;
+
 /// Shows the pane.
-pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, rect: Rect) {
+pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut LookedState, rect: Rect) {
     let Some(session) = desk.view.session else {
         words::body(ui, "Add a session first.");
         return;
     };
     desk.regions
         .add(rect, Id::unique(("button", ("condition", "Windy"))));
-    scroll(ui, "the-day", rect, |ui| {
-        ui.set_max_width(ui.available_width().min(900.0));
-        sheet(ui, |ui| {
-            words::heading(ui, "What the day may bring", 20.0);
-            words::soft(
-                ui,
-                "It tells people what to look at. Whether anyone goes into the water is decided by \
-                 whoever is in charge there.",
-            );
-            conditions(ui, desk, session);
+    if rect.width() < WIDE {
+        scroll(ui, "the-day", rect, |ui| {
+            ui.set_max_width(ui.available_width().min(900.0) - 6.0);
+            brings(ui, desk, session);
+            sheet(ui, |ui| looked::show(ui, desk, state, session));
+            ui.add_space(16.0);
         });
-        ui.add_space(12.0);
-        sheet(ui, |ui| dry(ui, desk, session));
-        ui.add_space(12.0);
-        let boards: Vec<Arc<_>> = desk.view.boards.iter().map(|(_, b)| b.clone()).collect();
-        let found = changes(desk.view.club, session, &boards);
-        if !found.is_empty() {
-            sheet(ui, |ui| affected(ui, desk, &found));
-        }
+        return;
+    }
+    let middle = rect.left() + rect.width() * 0.44;
+    let left = rect.with_max_x(middle - 8.0);
+    scroll(ui, "the-day", left, |ui| {
+        ui.set_max_width(ui.available_width() - 6.0);
+        brings(ui, desk, session);
+    });
+    let right = Rect::from_min_max(pos2(middle + 8.0, rect.top()), rect.max);
+    let first = desk.view.club.rules.care.looks().next();
+    if let Some(first) = first {
+        desk.regions
+            .add(right, Id::unique(("button", ("look-now", first))));
+    }
+    scroll(ui, "looked-at", right, |ui| {
+        ui.set_max_width(ui.available_width() - 6.0);
+        sheet(ui, |ui| looked::show(ui, desk, state, session));
         ui.add_space(16.0);
     });
+}
+
+fn brings(ui: &mut Ui, desk: &mut Desk<'_>, session: &Session) {
+    sheet(ui, |ui| {
+        words::heading(ui, "What the day may bring", 20.0);
+        words::soft(
+            ui,
+            "It tells people what to look at. Whether anyone goes into the water is decided by \
+                 whoever is in charge there.",
+        );
+        conditions(ui, desk, session);
+    });
+    ui.add_space(12.0);
+    sheet(ui, |ui| dry(ui, desk, session));
+    ui.add_space(12.0);
+    let boards: Vec<Arc<_>> = desk.view.boards.iter().map(|(_, b)| b.clone()).collect();
+    let found = changes(desk.view.club, session, &boards);
+    if !found.is_empty() {
+        sheet(ui, |ui| affected(ui, desk, &found));
+        ui.add_space(12.0);
+    }
 }
 
 fn conditions(ui: &mut Ui, desk: &mut Desk<'_>, session: &Session) {

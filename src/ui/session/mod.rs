@@ -5,6 +5,7 @@ mod afterwards;
 mod day;
 mod details;
 mod done;
+mod looked;
 mod row;
 mod timetable;
 mod turns;
@@ -22,11 +23,12 @@ use super::find::Find;
 use super::picker::Picker;
 use super::theme;
 use super::tray::TrayState;
-use turns::TurnsState;
 use super::widgets::choose::{segments, select_at};
 use super::widgets::within;
 use crate::model::ids::{ActivityId, ParticipantId, SessionId, SlotId};
 use crate::workbench::command::Command;
+use looked::LookedState;
+use turns::TurnsState;
 
 /// Which side of the session is shown.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -70,6 +72,8 @@ fn is_narrow(rect: Rect) -> bool {
 pub struct SessionState {
     /// What is shown.
     pub pane: Pane,
+    /// What is being written down of the place.
+    looked: LookedState,
     /// Rows in turns, in the place of the timetable.
     pub turns: TurnsState,
     /// The activities below the timetable.
@@ -139,7 +143,9 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut SessionState, rect: Re
             who_comes::show(ui, desk, state, below)
         }),
         Pane::Water => water::show(ui, desk, &mut state.water, below),
-        Pane::TheDay => within(ui, "the-day", below, |ui| day::show(ui, desk, below)),
+        Pane::TheDay => within(ui, "the-day", below, |ui| {
+            day::show(ui, desk, &mut state.looked, below)
+        }),
         Pane::Afterwards => within(ui, "afterwards", below, |ui| {
             afterwards::show(ui, desk, state, below)
         }),

@@ -14,6 +14,7 @@ mod season;
 mod songs;
 mod sort;
 mod story;
+mod turns;
 mod water;
 
 use daystrand::ui::app::App;

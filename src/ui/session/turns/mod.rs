@@ -134,8 +134,7 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut TurnsState, rect: Rect
     };
     state.settle(desk, session);
     let told = state.told(desk, session);
-    desk.regions
-        .add(rect, Id::unique(("button", "turns-back")));
+    desk.regions.add(rect, Id::unique(("button", "turns-back")));
     scroll(ui, "turns", rect, |ui| {
         ui.set_max_width(ui.available_width() - 10.0);
         head(ui, state);
@@ -205,7 +204,10 @@ fn result(
     row(ui, |ui| {
         let b = Button::new("turns-use", "Use these turns");
         let b = b.weight(Weight::Main).icon(Icon::Tick);
-        if b.tip("One change; Undo takes all of it back").show(ui).clicked() {
+        if b.tip("One change; Undo takes all of it back")
+            .show(ui)
+            .clicked()
+        {
             desk.ask(Command::UseTurns);
             state.focus = true;
             state.setup = false;
@@ -231,7 +233,10 @@ fn no_result(ui: &mut Ui, desk: &mut Desk<'_>, came: &Proposal) {
         ui,
         "Ask for more turns, or for as few as possible; let more be at a row at once; or tick fewer rows.",
     );
-    if Button::new("turns-drop", "Put this away").show(ui).clicked() {
+    if Button::new("turns-drop", "Put this away")
+        .show(ui)
+        .clicked()
+    {
         desk.ask(Command::DropTurns);
         focus(ui, "turns-back");
     }

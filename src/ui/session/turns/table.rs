@@ -192,7 +192,14 @@ impl<'a> Table<'a> {
         let (role, spoken) = (self.role(), self.spoken(desk.view.club, c));
         r.widget_info(|| WidgetInfo::labeled(role, true, &spoken));
         let target = self.is_target(ui, state, cells, c);
-        paint(ui, desk, c, figure(desk, c.who), target, r.hovered() && self.hand);
+        paint(
+            ui,
+            desk,
+            c,
+            figure(desk, c.who),
+            target,
+            r.hovered() && self.hand,
+        );
         if !self.hand {
             return;
         }
@@ -317,7 +324,9 @@ impl<'a> Table<'a> {
         let Some((held, at)) = held::in_hand(ui.ctx()) else {
             return;
         };
-        let own = cells.iter().find(|c| Some(c.who) == state.from && is_held(c, &held));
+        let own = cells
+            .iter()
+            .find(|c| Some(c.who) == state.from && is_held(c, &held));
         let over = cells.iter().find(|c| c.rect.contains(at));
         let target = over.filter(|o| Some(o.who) == state.from);
         let says = match (target, over) {
@@ -393,7 +402,8 @@ fn paint(ui: &Ui, desk: &mut Desk<'_>, c: &Cell, figure: Figure, target: bool, o
         if c.waits {
             plate(p, &t, picture);
         }
-        desk.pictures.symbol(p, picture.shrink(1.0), &c.symbol, figure);
+        desk.pictures
+            .symbol(p, picture.shrink(1.0), &c.symbol, figure);
         room.min.x = picture.right() + 6.0;
     }
     if c.wet {
