@@ -189,7 +189,7 @@ fn form(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut SessionState, a: &Activity
         picture(ui, desk, state, a);
         ui.vertical(|ui| {
             row(ui, |ui| words_and_part(ui, desk, a, &mut next));
-            row(ui, |ui| water::time_and_water(ui, desk, a, &mut next));
+            row(ui, |ui| depth::time_and_water(ui, desk, a, &mut next));
         });
     });
     ui.add_space(6.0);

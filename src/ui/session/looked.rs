@@ -205,7 +205,8 @@ fn again(session: SessionId, at: usize, looked: &Looked) -> Form {
 /// The form of a look.
 fn form(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut LookedState, session: &Session) {
     let Some(f) = &mut state.form else { return };
-    let id = |what: &str| Id::unique(("look", f.look, what));
+    let look = f.look;
+    let id = |what: &str| Id::unique(("look", look, what));
     row(ui, |ui| {
         block(ui, "Who looked", 170.0, theme::CONTROL, |ui| {
             let width = ui.available_width();

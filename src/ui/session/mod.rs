@@ -3,6 +3,7 @@
 mod activities;
 mod afterwards;
 mod day;
+mod depth;
 mod details;
 mod done;
 mod looked;

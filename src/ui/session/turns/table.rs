@@ -7,7 +7,7 @@ use egui::{
 };
 
 use super::TurnsState;
-use crate::check::said;
+use crate::story::said;
 use crate::model::board::{Board, StepState};
 use crate::model::club::Club;
 use crate::model::edit::{Edit, TurnsEdit};
