@@ -262,9 +262,5 @@ fn usual_label<'a>(desk: &Desk<'a>, step: &Step) -> &'a str {
 }
 
 fn equipment_list(desk: &Desk<'_>, room: Rect) -> Vec<Piece> {
-    let slots = desk.session.timetable.iter();
-    let used = slots
-        .filter_map(|s| desk.club.activity(s.activity))
-        .map(|a| a.equipment.as_slice());
-    tick_lines(&equipment::needed(used), room)
+    tick_lines(&equipment::of_session(desk.club, desk.session), room)
 }

@@ -1,14 +1,68 @@
-//! What has to be brought for a session: of things that are used one after the other, the greatest
-//! number at one time.
+//! What has to be brought for a session: the greatest number of each thing that is used at one time.
+//! Groups that do different things at once need the sum, rows that follow one another the greatest.
+
+use super::clock::{Moment, clock};
+use crate::model::club::Club;
+use crate::model::session::{Session, Slot};
 
 /// A thing and how many of it, if a number was given.
 type Counted<'a> = (Option<u64>, &'a str);
 
-/// The list for activities that follow one another, each with its own list such as "8 paddles".
-/// The same words with different numbers become one entry with the greatest number; order is that
-/// of first mention.
-pub fn needed<'a>(lists: impl Iterator<Item = &'a [String]>) -> Vec<String> {
-    peak(lists).into_iter().map(in_words).collect()
+/// Things that are used from one moment until another, such as "8 paddles".
+#[derive(Clone, Copy, Debug)]
+pub struct Used<'a> {
+    /// From.
+    pub from: Moment,
+    /// Until; what begins then does not need its own.
+    pub to: Moment,
+    /// What.
+    pub things: &'a [String],
+}
+
+/// What has to be brought for a session: what is called off needs nothing, what comes instead does,
+/// and rows in turns are done at the same time.
+pub fn of_session(club: &Club, session: &Session) -> Vec<String> {
+    let clock = clock(session, &club.rules);
+    let used = |slot: &Slot| {
+        let activity = match slot.off {
+            Some(off) => off.instead?,
+            None => slot.activity,
+        };
+        let row = clock.row(slot.id)?;
+        Some(Used {
+            from: row.from,
+            to: row.to,
+            things: &club.activity(activity)?.equipment,
+        })
+    };
+    let all: Vec<Used<'_>> = session.timetable.iter().filter_map(used).collect();
+    needed(&all)
+}
+
+/// The greatest number of each thing in use at one time; order is that of first mention. A thing
+/// without a number stays without one, for nobody said how many it is.
+pub fn needed(used: &[Used<'_>]) -> Vec<String> {
+    let lists = used.iter().map(|u| u.things);
+    let mut all = peak(lists);
+    for now in used.iter().map(|u| u.from) {
+        let here = used.iter().filter(|u| u.from <= now && now < u.to);
+        for (most, thing) in &mut all {
+            let same_thing = here.clone().flat_map(|u| counts(u.things, thing));
+            let sum = same_thing.fold(None, |sum: Option<u64>, n| {
+                Some(sum.unwrap_or_default().saturating_add(n))
+            });
+            *most = (*most).max(sum);
+        }
+    }
+    all.into_iter().map(in_words).collect()
+}
+
+/// The numbers given for a thing in one list; mentioned twice, the greatest counts.
+fn counts(things: &[String], thing: &str) -> Option<u64> {
+    let all = things.iter().map(|t| counted(t));
+    all.filter(|(_, t)| same(t, thing))
+        .filter_map(|(n, _)| n)
+        .max()
 }
 
 /// What the first lists need and the others have nothing of.
@@ -71,18 +125,7 @@ fn counted(entry: &str) -> Counted<'_> {
 
 #[cfg(test)]
 mod tests {
-    use super::{beyond, needed, only_in};
-
-    #[test]
-    fn the_greatest_number_at_one_time_is_brought() {
-        let lists: [Vec<String>; 3] = [
-            vec!["8 paddles".into(), "mat path".into()],
-            vec!["4 boats".into(), "10 paddles".into(), " ".into()],
-            vec!["Mat path".into(), "3m rope".into(), "2 Paddles".into()],
-        ];
-        let all = needed(lists.iter().map(Vec::as_slice));
-        assert_eq!(all, ["10 paddles", "mat path", "4 boats", "3m rope"]);
-    }
+    use super::{beyond, only_in};
 
     #[test]
     fn what_is_there_already_is_not_brought_again() {

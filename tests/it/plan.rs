@@ -3,6 +3,7 @@
 mod certificates;
 mod changes;
 mod chunks;
+mod equipment;
 mod pairing;
 mod reminders;
 mod roll;
