@@ -1,6 +1,9 @@
 //! What all sheets of one request share: the club, the session, whose sheets they are, drawings in
 //! the wanted ink, and the findings on the way.
 
+use std::cell::OnceCell;
+use std::sync::Arc;
+
 use super::frame::Footer;
 use super::{InkChoice, Request, Sheet, SheetKind, Turn, plan_code};
 use crate::model::board::{self, Board, Step};
@@ -11,6 +14,7 @@ use crate::model::manner::{Form, Run};
 use crate::model::people::{Figure, Participant};
 use crate::model::session::Session;
 use crate::page::Page;
+use crate::plan::water::{self, WaterDay};
 use crate::story::voice::Speaker;
 use crate::story::when;
 use crate::symbols::lexicon::lexicon;
@@ -46,6 +50,8 @@ pub(super) struct Desk<'a> {
     pub session: &'a Session,
     pub request: &'a Request,
     findings: Vec<Finding>,
+    /// Who is with whom in the water, worked out when first asked for.
+    water: OnceCell<WaterDay>,
 }
 
 impl<'a> Desk<'a> {
@@ -55,7 +61,41 @@ impl<'a> Desk<'a> {
             session,
             request,
             findings: Vec::new(),
+            water: OnceCell::new(),
         }
+    }
+
+    /// Who is with whom in the water, of all who come.
+    pub fn water(&self) -> &WaterDay {
+        self.water.get_or_init(|| {
+            let all = self.club.attending(self.session);
+            let boards: Vec<Arc<Board>> = all
+                .map(|p| Arc::new(board::derive(self.club, self.session, p.id)))
+                .collect();
+            water::day(self.club, self.session, &boards)
+        })
+    }
+
+    /// Where all meet when someone is missing: the day's spot, or the club's usual one.
+    pub fn meeting_spot(&self) -> Option<&'a str> {
+        let spots = [
+            &self.session.today.meeting_spot,
+            &self.club.rules.care.meeting_spot,
+        ];
+        spots.into_iter().map(|s| s.trim()).find(|s| !s.is_empty())
+    }
+
+    /// What stands at the foot of a sheet for the day, with the meeting spot where there is one.
+    pub fn with_meeting_spot(&self, plan: String) -> String {
+        const MOST: usize = 44;
+        let Some(spot) = self.meeting_spot() else {
+            return plan;
+        };
+        let mut short: String = spot.chars().take(MOST).collect();
+        if short.len() < spot.len() {
+            short.push('…');
+        }
+        format!("Meeting spot: {short} · {plan}")
     }
 
     /// Whom the request names, each once, without those who are away or unknown.
@@ -74,7 +114,7 @@ impl<'a> Desk<'a> {
     /// One participant with board, mark and code.
     pub fn person(&self, who: &'a Participant) -> Person<'a> {
         let board = board::derive(self.club, self.session, who.id);
-        let same_mark = |other: &&std::sync::Arc<Participant>| slug(&other.mark) == slug(&who.mark);
+        let same_mark = |other: &&Arc<Participant>| slug(&other.mark) == slug(&who.mark);
         let before = self
             .club
             .participants

@@ -57,6 +57,42 @@ impl Piece {
         self
     }
 
+    /// Pieces one below the other as one that is not torn apart.
+    pub fn stacked(pieces: impl IntoIterator<Item = Self>) -> Self {
+        let mut all = Self::default();
+        for piece in pieces {
+            let down = all.height;
+            let blocks = piece.blocks.into_iter();
+            all.blocks
+                .extend(blocks.map(|b| moved(b, Length::ZERO, down)));
+            all.height += piece.height;
+        }
+        all
+    }
+
+    /// Columns of pieces side by side, torn only where one of them is higher than `most`.
+    pub fn side_by_side(columns: Vec<Vec<Self>>, most: Length) -> Vec<Self> {
+        let mut columns: Vec<_> = columns
+            .into_iter()
+            .map(|c| c.into_iter().peekable())
+            .collect();
+        let mut all = Vec::new();
+        while columns.iter_mut().any(|c| c.peek().is_some()) {
+            let mut row = Self::default();
+            for column in &mut columns {
+                let mut used = Length::ZERO;
+                let mut here = Vec::new();
+                while let Some(p) = column.next_if(|p| here_fits(used, p.height, most)) {
+                    used += p.height;
+                    here.push(p);
+                }
+                row = row.beside(Some(Self::stacked(here)));
+            }
+            all.push(row);
+        }
+        all
+    }
+
     /// With words that are read.
     pub fn words(self, items: Vec<Item>) -> Self {
         self.with(Role::Paragraph, None, items)
@@ -66,6 +102,11 @@ impl Piece {
     pub fn drawn(self, items: Vec<Item>) -> Self {
         self.with(Role::Artifact, None, items)
     }
+}
+
+/// Whether a piece goes below what is there already; the first always does.
+fn here_fits(used: Length, height: Length, most: Length) -> bool {
+    used == Length::ZERO || used + height <= most
 }
 
 /// What stands in some columns of one page, for readers of one class.

@@ -1,4 +1,4 @@
-//! Who helps, what to bring, and who comes, on the coordinator's sheet.
+//! Who comes and what is to be known of each, on the coordinator's sheet.
 
 use super::desk::{Desk, Person};
 use super::flow::{Flow, Piece};
@@ -10,75 +10,11 @@ use super::writer::Coordinator;
 use super::{ink, of_today, ready};
 use crate::model::board::{Step, StepState};
 use crate::model::manner::Form;
-use crate::model::people::{Helper, Role as HelperRole};
 use crate::page::Role;
-use crate::plan::equipment;
 use crate::story::voice::capitalised;
 use crate::text::Style;
 use crate::units::colour::Rgb;
 use crate::units::{Length, Point, Rect, Size};
-
-/// Who helps on the left, what to bring on the right.
-pub(super) fn add_helpers(desk: &Desk<'_>, room: Rect, flow: &mut Flow<Coordinator>) {
-    let left = Rect {
-        w: room.w.scale(0.43),
-        ..room
-    };
-    let x = left.right() + Length::mm(6.0);
-    let right = Rect {
-        x,
-        w: room.right() - x,
-        ..room
-    };
-    let things = equipment_list(desk, right);
-    let heads = match things.is_empty() {
-        true => heading("Helpers", left),
-        false => heading("Helpers", left).beside(Some(heading("Equipment", right))),
-    };
-    flow.push(heads);
-    let mut people = helpers(desk, left).into_iter();
-    let mut things = things.into_iter();
-    loop {
-        let piece = match (people.next(), things.next()) {
-            (Some(helper), thing) => helper.beside(thing),
-            (None, Some(thing)) => thing,
-            (None, None) => break,
-        };
-        flow.push(piece);
-    }
-}
-
-fn helpers(desk: &Desk<'_>, room: Rect) -> Vec<Piece> {
-    let here: Vec<_> = desk
-        .club
-        .helpers
-        .iter()
-        .filter(|h| !desk.session.helpers_away.contains(&h.id))
-        .collect();
-    let names = |is: &dyn Fn(&Helper) -> bool| {
-        let names: Vec<&str> = here
-            .iter()
-            .filter(|h| is(h))
-            .map(|h| h.name.as_str())
-            .collect();
-        names.join(", ")
-    };
-    let mut rows = Vec::new();
-    for role in HelperRole::ALL {
-        let who = names(&|h| h.roles.contains(&role));
-        let who = if who.is_empty() {
-            "nobody named".to_owned()
-        } else {
-            who
-        };
-        rows.push(pair(role.label(), &who, room));
-    }
-    let without = names(&|h| h.roles.is_empty());
-    if !without.is_empty() {
-        rows.push(pair("No role yet", &without, room));
-    }
-    rows
-}
 
 /// Bold words and what belongs to them.
 fn pair(name: &str, value: &str, room: Rect) -> Piece {
@@ -259,8 +195,4 @@ fn differences(desk: &Desk<'_>, person: &Person<'_>) -> String {
 fn usual_label<'a>(desk: &Desk<'a>, step: &Step) -> &'a str {
     let activity = step.activity.and_then(|id| desk.club.activity(id));
     activity.map_or("A step", |a| a.label.as_str())
-}
-
-fn equipment_list(desk: &Desk<'_>, room: Rect) -> Vec<Piece> {
-    tick_lines(&equipment::of_session(desk.club, desk.session), room)
 }

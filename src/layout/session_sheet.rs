@@ -1,81 +1,220 @@
-//! The coordinator's sheet: the timetable with times and what is needed, who helps, who comes and
-//! where their boards differ, what to bring, what to look at, and boxes to count in by hand.
+//! The coordinator's sheet, held at the water's edge: on the first page the day by time, who is with
+//! whom in the water, who helps, what to look at and boxes to count in by hand; on the next what is
+//! to be known of each participant. The first page has the largest letters at which it is one page.
 
 use super::desk::{Desk, Person};
 use super::flow::{Flow, Piece};
 use super::frame;
 use super::shapes::{Look, rounded};
-use super::words::{CLEAR, TIGHT, Words};
+use super::words::{CLEAR, Words};
 use super::writer::{Coordinator, PageWriter};
-use super::{Sheet, SheetKind, Turn, ink, plan_code, session_people, session_table};
-use crate::model::session::Slot;
-use crate::page::Role;
+use super::{
+    Sheet, SheetKind, Turn, ink, plan_code, session_checks, session_facts, session_people,
+    session_table, session_water,
+};
+use crate::model::ids::{HelperId, ParticipantId};
+use crate::page::{Page, Role};
 use crate::plan::clock::{self, Clock};
 use crate::story::when::{self, NO_BREAK};
 use crate::text::Style;
 use crate::units::{Length, Point, Rect, Size};
 
-/// Letters of the table and of the lists.
+/// Letters of the lists on the pages about participants.
 pub(super) const LETTERS_PT: f64 = 10.5;
 pub(super) const SMALL_PT: f64 = 9.0;
 /// Most lines of one cell, so that a row never outgrows a page.
 pub(super) const MOST_LINES: usize = 8;
 
-/// What the club should look at, in words of our own after common practice for groups near water.
-const CAUTIONS: [&str; 3] = [
-    "Head counts: at arriving, after toilets, before going home.",
-    "A change tile is with every board.",
-    "Look at the place, the weather and the people again whenever something changes.",
-];
-const WATER_CAUTIONS: [&str; 5] = [
-    "One watcher has no other job.",
-    "A helper in the water beside one participant does not count as a watcher.",
-    "Count before the water, at each change of helpers, and on leaving the water.",
-    "A dry replacement is ready for everything in the water.",
-    "Hearing aids and speech devices stay dry: agree on a signal that can be seen.",
-];
+/// Width below which a page is narrow, and nothing stands beside the timetable.
+const NARROW: Length = Length::um(150_000);
+
+/// Letters of the first page, the largest first. Clear print asks for 12 points; smaller ones are
+/// for days on which that would be two pages.
+const SIZES: [f64; 9] = [14.0, 13.5, 13.0, 12.5, 12.0, 11.5, 11.0, 10.5, 10.0];
+
+/// Letters of one size for the first page.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Letters(pub f64);
+
+impl Letters {
+    pub fn body(self) -> Style {
+        Style::regular(Length::pt(self.0))
+    }
+
+    pub fn bold(self) -> Style {
+        Style::bold(Length::pt(self.0))
+    }
+
+    /// What is of less weight.
+    pub fn small(self) -> Style {
+        Style::regular(Length::pt(self.0 - 1.5))
+    }
+
+    pub fn small_bold(self) -> Style {
+        Style::bold(Length::pt(self.0 - 1.5))
+    }
+
+    pub fn heading(self) -> Style {
+        Style::bold(Length::pt(self.0 + 1.5))
+    }
+
+    /// A length that grows with the letters; `mm` is for letters of 12 points.
+    pub fn mm(self, mm: f64) -> Length {
+        Length::mm(mm * self.0 / 12.0)
+    }
+}
+
+/// What the first page is made from.
+pub(super) struct Scene<'a> {
+    pub desk: &'a Desk<'a>,
+    pub people: &'a [Person<'a>],
+    pub clock: &'a Clock,
+}
+
+impl Scene<'_> {
+    /// "Mila (kite)".
+    pub fn called(&self, who: ParticipantId) -> String {
+        let found = self.people.iter().find(|p| p.who.id == who);
+        found.map_or_else(
+            || "someone".to_owned(),
+            |p| format!("{} ({})", p.who.name.trim(), p.mark_words),
+        )
+    }
+
+    /// The name alone, with the mark where two share it.
+    pub fn short(&self, who: ParticipantId) -> String {
+        let name = |p: &Person<'_>| p.who.name.trim().to_owned();
+        let Some(person) = self.people.iter().find(|p| p.who.id == who) else {
+            return "someone".to_owned();
+        };
+        let own = name(person);
+        let same = self.people.iter().filter(|p| name(p) == own).count();
+        if same > 1 || own.is_empty() {
+            self.called(who)
+        } else {
+            own
+        }
+    }
+
+    pub fn helper(&self, id: HelperId) -> &str {
+        self.desk
+            .club
+            .helper(id)
+            .map_or("a helper", |h| h.name.trim())
+    }
+
+    /// "Ada, Bo and Cy".
+    pub fn helpers(&self, ids: impl IntoIterator<Item = HelperId>) -> String {
+        let names: Vec<&str> = ids.into_iter().map(|h| self.helper(h)).collect();
+        listed(&names)
+    }
+}
+
+/// "Ada, Bo and Cy".
+pub(super) fn listed<S: AsRef<str>>(names: &[S]) -> String {
+    let names: Vec<&str> = names.iter().map(AsRef::as_ref).collect();
+    match names.as_slice() {
+        [] => String::new(),
+        [one] => (*one).to_owned(),
+        [most @ .., last] => format!("{} and {last}", most.join(", ")),
+    }
+}
 
 /// The sheet of the session.
 pub(super) fn lay_out(desk: &mut Desk<'_>) -> Sheet {
-    let size = desk.page_size(Turn::Portrait);
-    let room = frame::content(size);
     let people: Vec<Person<'_>> = desk
         .club
         .attending(desk.session)
         .map(|who| desk.person(who))
         .collect();
-    let clock = clock::clock(desk.session, &desk.club.rules);
-    let mut flow: Flow<Coordinator> = Flow::new();
-    session_table::add(desk, &clock, room, &mut flow);
-    counts(desk, &people, room, &mut flow);
-    session_people::add_helpers(desk, room, &mut flow);
-    session_people::add_objects(desk, &people, room, &mut flow);
-    session_people::add_participants(desk, &people, room, &mut flow);
-    let title = match desk.session.title.trim() {
-        "" => "Session".to_owned(),
-        title => title.to_owned(),
-    };
-    let boards = people.iter().map(|p| (&p.board, p.who));
-    let code = plan_code::of_boards(desk.club, boards);
     let date = when::full_date(desk.session.date);
-    let facts = facts(desk, &clock);
-    let begin = |page: usize, pages: usize| {
-        let what = format!("Session sheet, page {page} of {pages}");
-        frame::begin_session(
-            size,
-            (&title, &facts),
-            what,
-            format!("Plan {code} · {date}"),
-        )
-    };
-    let pages = flow.into_pages(room, begin);
     Sheet {
         kind: SheetKind::SessionSheet,
         participant: None,
         file_stem: desk.file_stem(SheetKind::SessionSheet, None),
         title: format!("Session sheet, {date}"),
-        pages: pages.into_iter().map(PageWriter::finish).collect(),
+        pages: pages(desk, &people),
     }
+}
+
+fn pages(desk: &Desk<'_>, people: &[Person<'_>]) -> Vec<Page> {
+    let size = desk.page_size(Turn::Portrait);
+    let room = frame::content(size);
+    let clock = clock::clock(desk.session, &desk.club.rules);
+    let scene = Scene {
+        desk,
+        people,
+        clock: &clock,
+    };
+    let front = front(&scene, room);
+    let mut back: Flow<Coordinator> = Flow::new();
+    session_people::add_objects(desk, people, room, &mut back);
+    session_people::add_participants(desk, people, room, &mut back);
+    let first = front.pages_needed(room.h, 1);
+    let all = first + back.pages_needed(room.h, 1);
+    let begin = |page: usize| begin(&scene, size, (page, all));
+    let mut pages = front.into_pages(room, |page, _| begin(page));
+    pages.extend(back.into_pages(room, |page, _| begin(first + page)));
+    pages.into_iter().map(PageWriter::finish).collect()
+}
+
+/// The first page in the largest letters at which it is one; in the smallest where it never is.
+fn front(scene: &Scene<'_>, room: Rect) -> Flow<Coordinator> {
+    let mut flow = Flow::new();
+    for size in SIZES {
+        flow = Flow::new();
+        fill(scene, Letters(size), room, &mut flow);
+        if flow.pages_needed(room.h, 1) <= 1 {
+            break;
+        }
+    }
+    flow
+}
+
+fn fill(scene: &Scene<'_>, letters: Letters, room: Rect, flow: &mut Flow<Coordinator>) {
+    if room.w < NARROW {
+        for piece in session_table::rows(scene, letters, room) {
+            flow.push(piece);
+        }
+        for piece in session_facts::all(scene, letters, room, flow) {
+            flow.push(piece);
+        }
+    } else {
+        let gap = Length::mm(6.0);
+        let left = Rect {
+            w: room.w.scale(0.585),
+            ..room
+        };
+        let x = left.right() + gap;
+        let right = Rect {
+            x,
+            w: room.right() - x,
+            ..room
+        };
+        let columns = vec![
+            session_table::rows(scene, letters, left),
+            session_facts::all(scene, letters, right, flow),
+        ];
+        for piece in Piece::side_by_side(columns, room.h) {
+            flow.push(piece);
+        }
+    }
+    session_water::add(scene, letters, room, flow);
+    session_checks::add(scene, letters, room, flow);
+}
+
+fn begin(scene: &Scene<'_>, size: Size, (page, pages): (usize, usize)) -> PageWriter<Coordinator> {
+    let desk = scene.desk;
+    let title = match desk.session.title.trim() {
+        "" => "Session".to_owned(),
+        title => title.to_owned(),
+    };
+    let boards = scene.people.iter().map(|p| (&p.board, p.who));
+    let code = plan_code::of_boards(desk.club, boards);
+    let date = when::full_date(desk.session.date);
+    let what = format!("Session sheet, page {page} of {pages}");
+    let plan = desk.with_meeting_spot(format!("Plan {code} · {date}"));
+    frame::begin_session(size, (&title, &facts(desk, scene.clock)), what, plan)
 }
 
 /// "Saturday 12 June 2027 · Heron Landing · 09:30 to 11:04, 2 min between"
@@ -109,83 +248,19 @@ pub(super) fn heading(words: &str, room: Rect) -> Piece {
 
 /// The same with so much white above.
 pub(super) fn heading_below(space: Length, words: &str, room: Rect) -> Piece {
-    let words = Words::line(words, &Style::bold(Length::pt(14.0)), room.w);
-    Piece::new(space + words.height() + Length::mm(2.0))
+    heading_in(&Style::bold(Length::pt(14.0)), space, words, room)
+}
+
+/// The same in letters of a kind.
+pub(super) fn heading_in(style: &Style, space: Length, words: &str, room: Rect) -> Piece {
+    let words = Words::line(words, style, room.w);
+    Piece::new(space + words.height() + style.size.scale(0.4))
         .kept()
         .with(
             Role::Heading(2),
             None,
             words.left(Point::new(room.x, space), ink::INK),
         )
-}
-
-/// Boxes for head counts and lines to tick.
-fn counts(desk: &Desk<'_>, people: &[Person<'_>], room: Rect, flow: &mut Flow<Coordinator>) {
-    let in_water = |s: &Slot| desk.club.in_water(s.activity);
-    let water = desk.session.timetable.iter().any(in_water);
-    flow.push(heading("Counts", room));
-    let expected = format!("{} participants are expected.", people.len());
-    let words = Words::line(&expected, &letters(), room.w);
-    let at = Point::new(room.x, Length::ZERO);
-    flow.push(
-        Piece::new(Length::mm(6.5))
-            .kept()
-            .words(words.left(at, ink::INK)),
-    );
-    let boxes: &[&str] = if water {
-        &[
-            "Arrived",
-            "Before water",
-            "In water",
-            "Out of water",
-            "After toilets",
-            "Going home",
-        ]
-    } else {
-        &[
-            "Arrived",
-            "After toilets",
-            "Before going home",
-            "Going home",
-        ]
-    };
-    flow.push(count_boxes(boxes, room));
-    flow.push(heading("Look at", room));
-    let all = WATER_CAUTIONS.iter().filter(|_| water).chain(&CAUTIONS);
-    for (i, caution) in all.enumerate() {
-        let line = tick_line(caution, room);
-        flow.push(if i == 0 { line.kept() } else { line });
-    }
-}
-
-fn count_boxes(names: &[&str], room: Rect) -> Piece {
-    let gap = Length::mm(2.0);
-    let n = names.len() as i64;
-    let w = (room.w - gap * (n - 1)) / n;
-    let h = Length::mm(19.0);
-    let mut drawn = Vec::new();
-    let mut words = Vec::new();
-    let small = Style::regular(Length::pt(SMALL_PT));
-    for (i, name) in names.iter().enumerate() {
-        let at = Rect {
-            x: room.x + (w + gap) * i as i64,
-            y: Length::ZERO,
-            w,
-            h,
-        };
-        drawn.push(rounded(
-            at,
-            Length::mm(1.6),
-            Look::line(ink::SOFT, ink::THIN),
-        ));
-        let inside = w - Length::mm(3.0);
-        let x = at.x + Length::mm(1.5);
-        let name = Words::wrapped(name, &Style::bold(Length::pt(SMALL_PT)), inside, TIGHT, 2);
-        words.extend(name.left(Point::new(x, at.y + Length::mm(1.2)), ink::INK));
-        let by = Words::line("time, by", &small, inside);
-        words.extend(by.left(Point::new(x, at.bottom() - Length::mm(4.6)), ink::SOFT));
-    }
-    Piece::new(h + Length::mm(2.0)).drawn(drawn).words(words)
 }
 
 /// Lines with boxes to tick, two side by side.
@@ -195,34 +270,36 @@ pub(super) fn tick_lines(words: &[String], room: Rect) -> Vec<Piece> {
 
 /// The same in letters of a kind.
 pub(super) fn tick_lines_in(style: &Style, words: &[String], room: Rect) -> Vec<Piece> {
+    tick_columns(style, words, room, 2)
+}
+
+/// The same in so many columns.
+pub(super) fn tick_columns(
+    style: &Style,
+    words: &[String],
+    room: Rect,
+    columns: usize,
+) -> Vec<Piece> {
     let gap = Length::mm(4.0);
-    let w = (room.w - gap) / 2;
-    let left = Rect { w, ..room };
-    let right = Rect {
-        x: room.x + w + gap,
-        ..left
+    let n = columns.max(1) as i64;
+    let w = (room.w - gap * (n - 1)) / n;
+    let row = |words: &[String]| {
+        let cells = words.iter().enumerate().map(|(i, words)| {
+            let x = room.x + (w + gap) * i as i64;
+            tick_line_in(style, words, Rect { x, w, ..room })
+        });
+        cells.fold(Piece::default(), |row, cell| row.beside(Some(cell)))
     };
-    words
-        .chunks(2)
-        .map(|two| {
-            let beside = two.get(1).map(|words| tick_line_in(style, words, right));
-            tick_line_in(style, &two[0], left).beside(beside)
-        })
-        .collect()
+    words.chunks(columns.max(1)).map(row).collect()
 }
 
-/// A line with a box to tick.
-pub(super) fn tick_line(words: &str, room: Rect) -> Piece {
-    tick_line_in(&letters(), words, room)
-}
-
-/// The same in letters of a kind.
+/// A line with a box to tick, in letters of a kind.
 pub(super) fn tick_line_in(style: &Style, words: &str, room: Rect) -> Piece {
-    let side = Length::mm(3.8);
-    let x = room.x + side + Length::mm(3.0);
+    let side = style.size.scale(1.02);
+    let x = room.x + side + style.size.scale(0.6);
     let words = Words::wrapped(words, style, room.right() - x, CLEAR, MOST_LINES);
     let box_ = Rect::new(Point::new(room.x, Length::mm(0.2)), Size::square(side));
-    let look = Look::line(ink::SOFT, ink::THIN);
+    let look = Look::line(ink::INK, ink::THIN);
     Piece::new(words.height() + Length::mm(1.8))
         .drawn(vec![rounded(box_, Length::mm(0.8), look)])
         .words(words.left(Point::new(x, Length::ZERO), ink::INK))

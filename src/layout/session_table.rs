@@ -1,216 +1,209 @@
-//! The timetable on the coordinator's sheet: a row for each slot along the rope, with its time, what
-//! is done instead when it is dry, and what is needed.
+//! The timetable on the coordinator's sheet: a row for each slot along the rope, with its time, where
+//! it is done, who leads, and whether it is in the water.
 
-use super::desk::Desk;
-use super::flow::{Flow, Piece};
+use super::flow::Piece;
 use super::frame::picture;
-use super::session_sheet::{LETTERS_PT, MOST_LINES, SMALL_PT, letters};
+use super::session_sheet::{Letters, MOST_LINES, Scene};
 use super::shapes::{Look, line, shape};
-use super::words::{CLEAR, Words};
-use super::writer::Coordinator;
+use super::words::{TIGHT, Words};
 use super::{ink, strand};
+use crate::model::board::UNKNOWN_ACTIVITY;
 use crate::model::club::Activity;
 use crate::model::people::Figure;
 use crate::model::session::Slot;
 use crate::page::{Item, Role, Source};
-use crate::plan::clock::Clock;
-use crate::story::when::NO_BREAK;
 use crate::text::Style;
 use crate::units::path::{Path, Seg};
 use crate::units::{Length, Point, Rect, Size};
 
-/// White above and below a row.
-const ROW_PAD: Length = Length::um(1_100);
-/// Side of a picture in the table.
-const PICTURE: Length = Length::um(10_000);
-
-/// What is named in the head of the table, with the share of the width that each column takes.
-const COLUMNS: [(&str, f64); 7] = [
-    ("", 0.035),
-    ("Time", 0.135),
-    ("", 0.075),
-    ("What", 0.215),
-    ("Water", 0.10),
-    ("If we stay dry", 0.18),
-    ("Equipment", 0.26),
-];
-
-/// The same on a narrow page; what to bring stands in its own list below.
-const NARROW_COLUMNS: [(&str, f64); 7] = [
-    ("", 0.055),
-    ("Time", 0.205),
-    ("", 0.10),
-    ("What", 0.285),
-    ("Water", 0.135),
-    ("If we stay dry", 0.22),
-    ("", 0.0),
-];
-/// Width below which a page is narrow.
-const NARROW: Length = Length::um(150_000);
-
-fn shares(room: Rect) -> [(&'static str, f64); 7] {
-    if room.w < NARROW {
-        NARROW_COLUMNS
-    } else {
-        COLUMNS
-    }
+/// Where the columns of a row begin.
+struct Columns {
+    rope: Length,
+    time: Length,
+    picture: Length,
+    side: Length,
+    what: Length,
+    /// Where words end: a wave stands after them.
+    end: Length,
+    right: Length,
 }
 
-/// Left edge and width of each column.
-fn columns(room: Rect) -> [(Length, Length); 7] {
-    let mut x = room.x;
-    shares(room).map(|(_, share)| {
-        let (at, w) = (x, room.w.scale(share));
-        x += w;
-        (at, w - Length::mm(2.0))
-    })
-}
-
-/// Adds the table.
-pub(super) fn add(desk: &Desk<'_>, clock: &Clock, room: Rect, flow: &mut Flow<Coordinator>) {
-    let columns = columns(room);
-    let mut head = Vec::new();
-    for ((name, _), (x, w)) in shares(room).iter().zip(columns) {
-        let words = Words::line(name, &Style::bold(Length::pt(SMALL_PT)), w);
-        head.extend(words.left(Point::new(x, Length::ZERO), ink::SOFT));
-    }
-    flow.push(Piece::new(Length::mm(5.5)).kept().words(head));
-    let mut part = None;
-    let count = desk.session.timetable.len();
-    for (i, slot) in desk.session.timetable.iter().enumerate() {
-        if part != Some(slot.part) {
-            part = Some(slot.part);
-            flow.push(part_row(desk, slot, columns[0].0, room, i == 0));
+impl Columns {
+    fn of(letters: Letters, room: Rect) -> Self {
+        let widest = Words::line("00:00–00:00", &letters.bold(), room.w);
+        let time = room.x + letters.mm(8.0);
+        let side = letters.mm(8.4);
+        let picture = time + widest.width() + letters.mm(2.4);
+        Self {
+            rope: room.x + strand::KNOT,
+            time,
+            picture,
+            side,
+            what: picture + side + letters.mm(2.4),
+            end: room.right() - letters.mm(11.0),
+            right: room.right(),
         }
-        flow.push(slot_row(desk, clock, slot, &columns, room, i + 1 == count));
-    }
-    if count == 0 {
-        let words = Words::line("Nothing is on the timetable yet.", &letters(), room.w);
-        let at = Point::new(room.x, Length::ZERO);
-        flow.push(Piece::new(Length::mm(7.0)).words(words.left(at, ink::INK)));
     }
 }
 
-fn part_row(desk: &Desk<'_>, slot: &Slot, x: Length, room: Rect, first: bool) -> Piece {
-    let height = Length::mm(7.0);
-    let at = Point::new(x + strand::KNOT, height / 2);
-    let from = if first { at.y } else { Length::ZERO };
-    let mut rope = strand::straight(Point::new(at.x, from), Point::new(at.x, height));
-    rope.extend(strand::knot(at));
-    let name = desk.club.part(slot.part).map_or("", |p| p.name.as_str());
-    let style = Style::bold(Length::pt(LETTERS_PT));
-    let words = Words::line(name, &style, room.w - Length::mm(12.0));
-    let left = Point::new(x + Length::mm(8.0), at.y);
-    Piece::new(height)
-        .kept()
-        .drawn(rope)
-        .words(words.left_of_middle(left, ink::SOFT))
+/// All rows, each a piece.
+pub(super) fn rows(scene: &Scene<'_>, letters: Letters, room: Rect) -> Vec<Piece> {
+    let slots = &scene.desk.session.timetable;
+    if slots.is_empty() {
+        let style = letters.body();
+        let words = Words::wrapped("Nothing is on the timetable yet.", &style, room.w, TIGHT, 3);
+        let items = words.left(Point::new(room.x, Length::ZERO), ink::INK);
+        return vec![Piece::new(letters.mm(8.0)).words(items)];
+    }
+    let columns = Columns::of(letters, room);
+    let mut part = None;
+    let row = |(i, slot): (usize, &Slot)| {
+        let begins = part.replace(slot.part) != Some(slot.part);
+        let place = Place {
+            first: i == 0,
+            last: i + 1 == slots.len(),
+            begins,
+        };
+        slot_row(scene, letters, slot, &columns, place)
+    };
+    slots.iter().enumerate().map(row).collect()
+}
+
+/// Where a row stands.
+#[derive(Clone, Copy)]
+struct Place {
+    first: bool,
+    last: bool,
+    /// Whether a part of the day begins with it.
+    begins: bool,
 }
 
 fn slot_row(
-    desk: &Desk<'_>,
-    clock: &Clock,
+    scene: &Scene<'_>,
+    letters: Letters,
     slot: &Slot,
-    columns: &[(Length, Length); 7],
-    room: Rect,
-    last: bool,
+    columns: &Columns,
+    place: Place,
 ) -> Piece {
-    let activity = desk.club.activity(slot.activity);
-    let label = activity.map_or("Unknown activity", |a| a.label.as_str());
-    let cell = |words: &str, column: usize, style: &Style| {
-        Words::wrapped(words, style, columns[column].1, CLEAR, MOST_LINES)
+    let club = scene.desk.club;
+    let activity = club.activity(slot.activity).map(|a| &**a);
+    let label = activity.map_or(UNKNOWN_ACTIVITY, |a| a.label.trim());
+    let width = columns.end - columns.what;
+    let set = |words: &str, style: &Style| Words::wrapped(words, style, width, TIGHT, MOST_LINES);
+    let what = set(label, &letters.bold());
+    let about = set(&details(scene, slot, activity), &letters.small());
+    let texts = what.height() + about.height();
+    let time = scene.clock.row(slot.id);
+    let time = time.map_or_else(String::new, |r| format!("{}–{}", r.from, r.to));
+    let time = Words::line(&time, &letters.bold(), columns.picture - columns.time);
+    let part = match place.begins {
+        true => club.part(slot.part).map_or("", |p| p.name.trim()),
+        false => "",
     };
-    let bold = Style::bold(Length::pt(LETTERS_PT));
-    let what = cell(label, 3, &bold);
-    let minutes = format!("{}{NO_BREAK}min", slot.minutes);
-    let time = clock
-        .row(slot.id)
-        .map_or_else(String::new, |r| format!("{}–{}\n{minutes}", r.from, r.to));
-    let time = cell(&time, 1, &letters());
-    let water = activity.is_some_and(|a| a.in_water);
-    let dry = cell(&dry_words(desk, activity.map(|a| &**a)), 5, &letters());
-    let needs = activity.map_or_else(String::new, |a| a.equipment.join(", "));
-    let needs = if room.w < NARROW {
-        String::new()
-    } else {
-        needs
-    };
-    let needs = cell(&needs, 6, &Style::regular(Length::pt(SMALL_PT)));
-    let highest = [&what, &time, &dry, &needs].map(Words::height);
-    let height = highest.into_iter().fold(PICTURE, Length::max) + ROW_PAD * 2;
+    let room = columns.picture - columns.time - letters.mm(1.0);
+    let part = Words::wrapped(part, &letters.small(), room, TIGHT, 2);
+    let height = texts.max(time.height() + part.height()).max(columns.side) + letters.mm(1.8);
     let middle = height / 2;
-    let rope_x = columns[0].0 + strand::KNOT;
-    let end = if last { middle } else { height };
-    let mut rope = strand::straight(Point::new(rope_x, Length::ZERO), Point::new(rope_x, end));
-    if last {
-        rope.extend(strand::stopper_below(Point::new(rope_x, middle)));
-    }
-    let rule_y = height;
-    rope.push(line(
-        Point::new(columns[1].0, rule_y),
-        Point::new(room.right(), rule_y),
-        ink::RULE,
-        ink::HAIRLINE,
-    ));
     let source = Some(Source::Slot(slot.id));
-    let at = |column: usize| Point::new(columns[column].0, middle);
-    let mut piece = Piece::new(height).drawn(rope).with(
-        Role::Paragraph,
-        source,
-        time.left_of_middle(at(1), ink::INK),
-    );
+    let mut piece = Piece::new(height).drawn(rope(columns, height, place));
+    let top = middle - (time.height() + part.height()) / 2;
+    let mut left = time.left(Point::new(columns.time, top), ink::INK);
+    let below = Point::new(columns.time, top + time.height());
+    left.extend(part.left(below, ink::SOFT));
+    piece = piece.with(Role::Paragraph, source, left);
     if let Some(a) = activity {
-        let drawn = desk.art_on(&a.symbol, Figure::default());
-        let square = Rect::new(
-            Point::new(columns[2].0, middle - PICTURE / 2),
-            Size::square(PICTURE),
-        );
-        let alt = desk.alt(&a.symbol, &a.label);
+        let drawn = scene.desk.art_on(&a.symbol, Figure::default());
+        let corner = Point::new(columns.picture, middle - columns.side / 2);
+        let square = Rect::new(corner, Size::square(columns.side));
+        let alt = scene.desk.alt(&a.symbol, &a.label);
         piece = piece.with(Role::Figure { alt }, source, vec![picture(&drawn, square)]);
     }
-    piece = piece.with(
-        Role::Paragraph,
-        source,
-        what.left_of_middle(at(3), ink::INK),
-    );
-    if water {
-        piece = piece.with(Role::Paragraph, source, water_mark(at(4), columns[4].1));
+    let top = middle - texts / 2;
+    let mut words = what.left(Point::new(columns.what, top), ink::INK);
+    let below = Point::new(columns.what, top + what.height());
+    words.extend(about.left(below, ink::INK));
+    piece = piece.with(Role::Paragraph, source, words);
+    if wet(activity, slot) {
+        let at = Point::new(columns.right - letters.mm(9.4), middle);
+        piece = piece.drawn(vec![wave(at, letters.mm(9.0))]);
     }
     piece
-        .with(Role::Paragraph, source, dry.left_of_middle(at(5), ink::INK))
-        .with(
-            Role::Paragraph,
-            source,
-            needs.left_of_middle(at(6), ink::SOFT),
-        )
 }
 
-/// What is done instead, for activities in the water.
-fn dry_words(desk: &Desk<'_>, activity: Option<&Activity>) -> String {
-    match activity {
-        Some(a) if a.in_water => a
-            .dry_replacement
-            .and_then(|id| desk.club.activity(id))
-            .map_or_else(|| "none ready".to_owned(), |d| d.label.clone()),
-        _ => String::new(),
+fn wet(activity: Option<&Activity>, slot: &Slot) -> bool {
+    slot.off.is_none() && activity.is_some_and(|a| a.in_water)
+}
+
+fn rope(columns: &Columns, height: Length, place: Place) -> Vec<Item> {
+    let middle = height / 2;
+    let from = if place.first { middle } else { Length::ZERO };
+    let to = if place.last { middle } else { height };
+    let x = columns.rope;
+    let mut items = strand::straight(Point::new(x, from), Point::new(x, to));
+    if place.last {
+        items.extend(strand::stopper_below(Point::new(x, middle)));
+    } else if place.begins {
+        items.extend(strand::knot(Point::new(x, middle)));
     }
+    if !place.last {
+        let (from, to) = (
+            Point::new(columns.time, height),
+            Point::new(columns.right, height),
+        );
+        items.push(line(from, to, ink::RULE, ink::THIN));
+    }
+    items
 }
 
-/// A small wave and "in water".
-fn water_mark(at: Point, width: Length) -> Vec<Item> {
-    let style = Style::bold(Length::pt(SMALL_PT));
-    let words = Words::line("in water", &style, width);
-    let mm = Length::mm;
-    let mut segs = vec![Seg::Move(at.moved(mm(0.0), mm(-2.6)))];
+/// "in water · in turns · at the jetty · Ada leads · if dry: Drum".
+fn details(scene: &Scene<'_>, slot: &Slot, activity: Option<&Activity>) -> String {
+    let club = scene.desk.club;
+    let mut all: Vec<String> = Vec::new();
+    if let Some(off) = slot.off {
+        let instead = off.instead.and_then(|id| club.activity(id));
+        all.push(match instead {
+            Some(a) => format!("not today, {} instead", a.label.trim()),
+            None => "not today".to_owned(),
+        });
+    }
+    let is_wet = wet(activity, slot);
+    let turns = scene.desk.session.turns.as_ref();
+    all.extend(is_wet.then(|| "in water".to_owned()));
+    all.extend(
+        turns
+            .filter(|t| t.has(slot.id))
+            .map(|_| "in turns".to_owned()),
+    );
+    let place = activity.map_or("", |a| a.place.trim());
+    all.extend((!place.is_empty()).then(|| place.to_owned()));
+    if !slot.leads.is_empty() {
+        let lead = if slot.leads.len() == 1 {
+            "leads"
+        } else {
+            "lead"
+        };
+        let who = scene.helpers(slot.leads.iter().copied());
+        all.push(format!("{who} {lead}"));
+    }
+    if let Some(a) = activity.filter(|_| is_wet) {
+        let dry = a.dry_replacement.and_then(|id| club.activity(id));
+        let dry = dry.map_or("none ready", |d| d.label.trim());
+        all.push(format!("if dry: {dry}"));
+    }
+    all.join(" · ")
+}
+
+/// A small wave: in the water.
+pub(super) fn wave(at: Point, width: Length) -> Item {
+    let (part, up) = (width / 3, width.scale(0.27));
+    let mut segs = vec![Seg::Move(at)];
     for i in 0..3 {
-        let x = f64::from(i) * 4.0;
+        let x = part * i;
         segs.push(Seg::Cubic(
-            at.moved(mm(x + 1.3), mm(-5.0)),
-            at.moved(mm(x + 2.7), mm(-0.2)),
-            at.moved(mm(x + 4.0), mm(-2.6)),
+            at.moved(x + part.scale(0.33), -up),
+            at.moved(x + part.scale(0.67), up),
+            at.moved(x + part, Length::ZERO),
         ));
     }
-    let mut items = vec![shape(Path { segs }, Look::line(ink::ROPE, mm(0.6)))];
-    items.extend(words.left(at.moved(Length::ZERO, mm(-0.4)), ink::INK));
-    items
+    shape(Path { segs }, Look::line(ink::INK, width.scale(0.085)))
 }

@@ -1,0 +1,209 @@
+//! At the foot of the coordinator's sheet: boxes for head counts with the number that is expected,
+//! what to look at, what to bring, when sunscreen and drinks are due, and cautions.
+
+use super::flow::{Flow, Piece};
+use super::session_sheet::{Letters, Scene, heading_in, tick_columns};
+use super::shapes::{Look, rounded};
+use super::words::{TIGHT, Words};
+use super::writer::Coordinator;
+use super::{ink, look_words};
+use crate::plan::clock::Moment;
+use crate::plan::equipment;
+use crate::plan::reminders::{self, Sunscreen};
+use crate::plan::roll::{Count, Occasion};
+use crate::units::{Length, Point, Rect};
+
+/// Most boxes in one row.
+const MOST_BOXES: usize = 8;
+
+/// What the club should look at, in words of our own after common practice for groups near water.
+const CAUTIONS: &str = "Look again whenever something changes. A change tile is with every board.";
+const WATER_CAUTIONS: &str = "Whoever is beside one participant in the water does not watch; a \
+                              watcher has no other job. Hearing aids and devices stay dry: use the \
+                              signal that is seen. A dry replacement is ready.";
+
+/// Adds all of it.
+pub(super) fn add(scene: &Scene<'_>, letters: Letters, room: Rect, flow: &mut Flow<Coordinator>) {
+    let space = letters.mm(2.6);
+    flow.push(heading_in(&letters.heading(), space, "Head counts", room));
+    for piece in count_boxes(scene, letters, room) {
+        flow.push(piece);
+    }
+    let care = &scene.desk.club.rules.care;
+    let looks: Vec<String> = care
+        .looks()
+        .map(|l| look_words::short(l).to_owned())
+        .collect();
+    if !looks.is_empty() {
+        let named = match care.look_again_minutes {
+            0 => "Look at".to_owned(),
+            n => format!("Look at, and again every {n} min"),
+        };
+        flow.push(heading_in(
+            &letters.heading(),
+            letters.mm(2.0),
+            &named,
+            room,
+        ));
+        list(&looks, letters, room, flow);
+    }
+    let things = equipment::of_session(scene.desk.club, scene.desk.session);
+    if !things.is_empty() {
+        flow.push(heading_in(
+            &letters.heading(),
+            letters.mm(2.0),
+            "Bring",
+            room,
+        ));
+        list(&things, letters, room, flow);
+    }
+    let due = due(scene);
+    let cautions = match scene.desk.water().is_dry() {
+        true => CAUTIONS.to_owned(),
+        false => format!("{WATER_CAUTIONS} {CAUTIONS}"),
+    };
+    for (words, style) in [(due, letters.bold()), (cautions, letters.small())] {
+        if !words.is_empty() {
+            let words = Words::wrapped(&words, &style, room.w, TIGHT, 6);
+            let at = Point::new(room.x, letters.mm(0.8));
+            let piece = Piece::new(words.height() + letters.mm(1.6));
+            flow.push(piece.words(words.left(at, ink::INK)));
+        }
+    }
+}
+
+/// Short words with boxes to tick, in as many columns as hold the most of them on one line.
+fn list(words: &[String], letters: Letters, room: Rect, flow: &mut Flow<Coordinator>) {
+    let style = letters.small();
+    let wide = |w: &String| Words::line(w, &style, room.w).width();
+    let widest = words.iter().map(wide).max().unwrap_or_default();
+    let cell = widest.min(letters.mm(40.0)) + style.size.scale(1.7) + Length::mm(4.0);
+    let many = usize::try_from((room.w + Length::mm(4.0)).times(cell)).unwrap_or(1);
+    for mut piece in tick_columns(&style, words, room, many.clamp(1, 8)) {
+        piece.height -= Length::mm(0.9);
+        flow.push(piece);
+    }
+}
+
+/// On which occasions heads are counted, with the time where one is planned.
+fn occasions(scene: &Scene<'_>) -> Vec<(Occasion, Option<Moment>)> {
+    let water = scene.desk.water();
+    let mut all = vec![(Occasion::Arrival, None)];
+    let between = scene.desk.club.rules.transition_minutes;
+    let mut wet: Vec<(Occasion, Option<Moment>)> = Vec::new();
+    let mut before: Option<Moment> = None;
+    for moment in &water.moments {
+        let (from, to) = (moment.stretch.from, moment.stretch.to);
+        let goes_on = before.is_some_and(|out| from <= out.after(between));
+        if goes_on {
+            wet.pop();
+            let turn = moment.stretch.turn.is_some();
+            let handed = water.handovers.iter().any(|h| h.at == from);
+            wet.extend((turn || handed).then_some((Occasion::HelperChange, Some(from))));
+        } else {
+            wet.push((Occasion::BeforeWater, Some(from)));
+        }
+        wet.push((Occasion::LeavingWater, Some(to)));
+        before = Some(to);
+    }
+    all.extend(wet);
+    all.push((Occasion::AfterToilets, None));
+    all.push((Occasion::BeforeLeaving, None));
+    all
+}
+
+fn count_boxes(scene: &Scene<'_>, letters: Letters, room: Rect) -> Vec<Piece> {
+    let count = Count {
+        arrived: u32::try_from(scene.people.len()).unwrap_or(u32::MAX),
+        ..Count::default()
+    };
+    let expected = count.expected_here().unwrap_or_default();
+    let all = occasions(scene);
+    let fit = usize::try_from(room.w.times(letters.mm(23.0))).unwrap_or(1);
+    let most = fit.clamp(1, MOST_BOXES);
+    let rows = all.len().div_ceil(most).max(1);
+    let many = all.len().div_ceil(rows).max(1);
+    let row = |here: &[(Occasion, Option<Moment>)]| {
+        let cells = here.iter().enumerate();
+        cells.fold(Piece::default(), |row, (i, (occasion, at))| {
+            let cell = count_box(*occasion, *at, expected, letters, place(room, many, i));
+            row.beside(Some(cell))
+        })
+    };
+    all.chunks(many).map(row).collect()
+}
+
+fn place(room: Rect, many: usize, number: usize) -> Rect {
+    let gap = Length::mm(2.0);
+    let n = many as i64;
+    let w = (room.w - gap * (n - 1)) / n;
+    let x = room.x + (w + gap) * number as i64;
+    Rect { x, w, ..room }
+}
+
+/// A box with its occasion, room for the count and the time, and how many are expected.
+fn count_box(
+    occasion: Occasion,
+    at: Option<Moment>,
+    expected: u32,
+    letters: Letters,
+    room: Rect,
+) -> Piece {
+    let pad = letters.mm(1.3);
+    let inside = room.w - pad * 2;
+    let name = match (occasion, at) {
+        (Occasion::HelperChange, Some(at)) => format!("Change {at}"),
+        (Occasion::BeforeWater, Some(at)) => format!("Before water {at}"),
+        (Occasion::LeavingWater, Some(at)) => format!("Out of water {at}"),
+        _ => occasion.label().to_owned(),
+    };
+    let style = letters.small_bold();
+    let name = Words::wrapped(&name, &style, inside, TIGHT, 2);
+    let top = pad + style.size.scale(2.25);
+    let of = Words::line(&format!("of {expected}"), &letters.bold(), inside);
+    let by = Words::line("time, by", &letters.small(), inside);
+    let of_top = top + letters.mm(2.6);
+    let by_top = of_top + of.height() + letters.mm(1.6);
+    let frame = Rect {
+        y: Length::ZERO,
+        h: by_top + by.height() + letters.mm(0.8),
+        ..room
+    };
+    let x = room.x + pad;
+    let look = Look::line(ink::INK, ink::LINE);
+    Piece::new(frame.bottom() + letters.mm(1.6))
+        .drawn(vec![rounded(frame, Length::mm(1.6), look)])
+        .words(name.left(Point::new(x, pad), ink::INK))
+        .words(of.right(Point::new(room.right() - pad, of_top), ink::INK))
+        .words(by.left(Point::new(x, by_top), ink::SOFT))
+}
+
+/// "Sunscreen 09:10, 10:45 · Drink 10:00, 10:30": by the club's own minutes.
+fn due(scene: &Scene<'_>) -> String {
+    let care = &scene.desk.club.rules.care;
+    let (start, end) = (scene.clock.start, scene.clock.end);
+    let leaves: Vec<Moment> = scene
+        .desk
+        .water()
+        .moments
+        .iter()
+        .map(|m| m.stretch.to)
+        .collect();
+    let listed = |name: &str, all: Vec<Moment>| {
+        let times: Vec<String> = all.iter().take(12).map(Moment::to_string).collect();
+        (!times.is_empty()).then(|| format!("{name} {}", times.join(", ")))
+    };
+    let sun = care.sunscreen.map(|s| Sunscreen {
+        before: s.before_minutes,
+        again: s.every_minutes,
+    });
+    let sun = sun.map(|s| s.all(start, end, &leaves).take(12).collect());
+    let drinks = care.drink_minutes;
+    let drinks = drinks.map(|every| reminders::drinks(start, end, every).take(12).collect());
+    let all = [
+        sun.and_then(|all| listed("Sunscreen", all)),
+        drinks.and_then(|all| listed("Drink", all)),
+    ];
+    let all: Vec<String> = all.into_iter().flatten().collect();
+    all.join(" · ")
+}
