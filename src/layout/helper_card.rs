@@ -113,7 +113,9 @@ fn begin(
     };
     frame::draw_header(&mut page, size.w / 2, &header);
     draw_folds(size, &mut page);
-    frame::draw_footer(&mut page, size, &desk.footer(person, what));
+    let mut footer = desk.footer(person, what);
+    footer.plan = desk.with_meeting_spot(footer.plan);
+    frame::draw_footer(&mut page, size, &footer);
     page
 }
 

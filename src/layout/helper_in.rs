@@ -7,7 +7,7 @@ use super::desk::{Desk, Person};
 use super::flow::{Flow, Piece};
 use super::words::{CLEAR, TIGHT, Words};
 use super::writer::Helper;
-use super::{ink, of_today};
+use super::{helper_water, ink, of_today};
 use crate::model::manner::{Finishing, Manner};
 use crate::model::privacy::Guarded;
 use crate::model::profile::{Field, Section};
@@ -36,7 +36,8 @@ const HEADING_PT: f64 = 12.5;
 const NAME_HEADING_PT: f64 = 16.0;
 
 /// What a helper is told where there is a plan for someone's health: who holds it, nothing else.
-const ALERT: &str = "There is a plan to know about: see the plan held by the coordinator.";
+const ALERT: &str =
+    "There is a plan to know about. Follow this person’s plan, held by the coordinator.";
 
 /// Adds everything, for a column.
 pub(super) fn add(desk: &Desk<'_>, person: &Person<'_>, room: Rect, flow: &mut Flow<Helper>) {
@@ -51,6 +52,7 @@ pub(super) fn add(desk: &Desk<'_>, person: &Person<'_>, room: Rect, flow: &mut F
     let note = shown(&person.who.helper_note, flow);
     first.extend(note.map_or_else(Vec::new, |note| column.text(&note, &regular())));
     let mut groups = vec![first];
+    groups.extend(water(desk, person, &column, flow));
     for section in Section::ALL {
         let facts = facts(desk, person, section, flow);
         if !facts.is_empty() {
@@ -69,6 +71,30 @@ pub(super) fn add(desk: &Desk<'_>, person: &Person<'_>, room: Rect, flow: &mut F
             flow.push(piece);
         }
     }
+}
+
+/// The minutes in the water, and what is agreed for them.
+fn water(
+    desk: &Desk<'_>,
+    person: &Person<'_>,
+    column: &Column,
+    flow: &Flow<Helper>,
+) -> Option<Vec<Piece>> {
+    let minutes = helper_water::minutes(desk, person);
+    let facts = helper_water::facts(desk, person, flow);
+    if minutes.is_empty() && facts.is_empty() {
+        return None;
+    }
+    let named = match minutes.is_empty() {
+        true => "On the day",
+        false => "In the water today",
+    };
+    let mut group = vec![column.heading(named, HEADING_PT)];
+    let minutes = minutes.iter();
+    group.extend(minutes.flat_map(|words| column.text(words, &bold(PT))));
+    let facts = facts.iter();
+    group.extend(facts.flat_map(|(name, value)| column.fact(name, value)));
+    Some(group)
 }
 
 fn regular() -> Style {

@@ -29,6 +29,10 @@ pub enum SheetKind {
     ChangeSheet,
     /// Who is here, and how many, for the coordinator.
     Roll,
+    /// What to look at in the place, for the coordinator.
+    LookList,
+    /// A slip for each participant to describe them on at arrival, folded and sealed.
+    TodaySlip,
     /// How much there is to print and to make, and what to do step by step.
     PrintRun,
     /// Every sheet of tiles and every pouch with its cuts numbered.
@@ -45,7 +49,7 @@ pub enum SheetKind {
 
 impl SheetKind {
     /// All of them, in the order they are offered.
-    pub const ALL: [Self; 19] = [
+    pub const ALL: [Self; 21] = [
         Self::LargePrint,
         Self::Tiles,
         Self::BaseBoard,
@@ -59,6 +63,8 @@ impl SheetKind {
         Self::SessionSheet,
         Self::ChangeSheet,
         Self::Roll,
+        Self::LookList,
+        Self::TodaySlip,
         Self::PrintRun,
         Self::CutList,
         Self::PouchGuide,
@@ -91,6 +97,8 @@ impl SheetKind {
             Self::SessionSheet => "Session sheet",
             Self::ChangeSheet => "Change sheet",
             Self::Roll => "Roll sheet",
+            Self::LookList => "What to look at",
+            Self::TodaySlip => "Description of today",
             Self::PrintRun => "Print run",
             Self::CutList => "Cut list",
             Self::PouchGuide => "Pouch guide",
@@ -116,6 +124,8 @@ impl SheetKind {
             Self::SessionSheet => "session",
             Self::ChangeSheet => "changes",
             Self::Roll => "roll",
+            Self::LookList => "look-list",
+            Self::TodaySlip => "today-slip",
             Self::PrintRun => "print-run",
             Self::CutList => "cut-list",
             Self::PouchGuide => "pouch-guide",
@@ -135,6 +145,7 @@ impl SheetKind {
                 | Self::SessionSheet
                 | Self::ChangeSheet
                 | Self::Roll
+                | Self::LookList
                 | Self::TestPage
         )
     }

@@ -24,6 +24,7 @@ mod guides;
 mod helper_card;
 mod helper_in;
 mod helper_out;
+mod helper_water;
 pub mod ink;
 mod kind;
 mod large_across;
@@ -34,6 +35,7 @@ mod large_plan;
 mod large_print;
 mod large_step;
 mod large_words;
+mod look_list;
 mod look_words;
 mod making;
 mod of_today;
@@ -55,6 +57,7 @@ mod story_page;
 mod strand;
 mod strips;
 mod tile_face;
+mod today_slip;
 pub mod told;
 mod words;
 mod words_sheet;
@@ -235,6 +238,8 @@ fn of_kind(desk: &mut Desk<'_>, kind: SheetKind, people: &[Person<'_>]) -> Vec<S
         SheetKind::Words => vec![words_sheet::lay_out(desk)],
         SheetKind::SessionSheet => vec![session_sheet::lay_out(desk)],
         SheetKind::Roll => vec![roll_sheet::lay_out(desk)],
+        SheetKind::LookList => vec![look_list::lay_out(desk)],
+        SheetKind::TodaySlip => vec![today_slip::lay_out(desk, people)],
         SheetKind::ChangeSheet => vec![change_sheet::lay_out(desk)],
         SheetKind::TestPage => vec![guides::test_page::lay_out(desk)],
         _ => people

@@ -169,3 +169,67 @@ impl Beaufort {
         0.836 * f64::from(self.0).powf(1.5)
     }
 }
+
+/// The UV Index in what someone wrote down, such as "6" or "UV 2.5". Nothing where it is not one
+/// number.
+pub fn uv_in(words: &str) -> Option<UvIndex> {
+    let (value, _) = one_number(words)?;
+    UvIndex::rounded(value)
+}
+
+/// The force of wind in what someone wrote down, such as "12 km/h", "3 m/s" or "10 kn". Nothing where
+/// it is not one number with its unit.
+pub fn wind_in(words: &str) -> Option<Beaufort> {
+    let (value, after) = one_number(words)?;
+    let unit = after.trim().to_lowercase();
+    let begins = |all: &[&str]| all.iter().any(|u| unit.starts_with(u));
+    let unit = if begins(&["km/h", "kmh", "kph"]) {
+        WindUnit::KilometresPerHour
+    } else if begins(&["m/s"]) {
+        WindUnit::MetresPerSecond
+    } else if begins(&["kn", "kt"]) {
+        WindUnit::Knots
+    } else {
+        return None;
+    };
+    Beaufort::of(value, unit)
+}
+
+/// The only number in some words and what follows it; a comma may stand for the point.
+fn one_number(words: &str) -> Option<(f64, &str)> {
+    let from = words.find(|c: char| c.is_ascii_digit())?;
+    let is_of_number = |c: char| c.is_ascii_digit() || matches!(c, '.' | ',');
+    let rest = &words[from..];
+    let to = rest.find(|c| !is_of_number(c)).unwrap_or(rest.len());
+    let (number, after) = rest.split_at(to);
+    let number = number.trim_end_matches(['.', ',']).replace(',', ".");
+    let below_zero = words[..from].ends_with(['-', '−']);
+    let another = after.contains(|c: char| c.is_ascii_digit());
+    let alone = !below_zero && !another;
+    let value = number.parse().ok().filter(|_| alone)?;
+    Some((value, after))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{uv_in, wind_in};
+
+    #[test]
+    fn what_was_written_down_is_read_only_where_it_is_one_number() {
+        let uv = |words| uv_in(words).map(|uv| (uv.whole(), uv.band().label()));
+        assert_eq!(uv("6"), Some((6, "high")));
+        assert_eq!(uv("UV 2.5"), Some((3, "moderate")));
+        assert_eq!(uv("2,4 at noon"), Some((2, "low")));
+        for words in ["", "high", "5 to 6", "-3", "1.2.3"] {
+            assert_eq!(uv(words), None, "{words}");
+        }
+        let wind = |words| wind_in(words).map(|b| (b.number(), b.name()));
+        assert_eq!(wind("12 km/h"), Some((3, "gentle breeze")));
+        assert_eq!(wind("3 m/s"), Some((2, "light breeze")));
+        assert_eq!(wind("from the west, 10 kn"), Some((3, "gentle breeze")));
+        assert_eq!(wind("11 Knots, gusts"), Some((4, "moderate breeze")));
+        for words in ["3", "strong", "10 to 12 kn", "-3 m/s", "4 Beaufort"] {
+            assert_eq!(wind(words), None, "{words}");
+        }
+    }
+}

@@ -31,6 +31,8 @@ const GROUPS: [(&str, &[SheetKind]); 3] = [
             SheetKind::SessionSheet,
             SheetKind::ChangeSheet,
             SheetKind::Roll,
+            SheetKind::LookList,
+            SheetKind::TodaySlip,
         ],
     ),
     (

@@ -295,7 +295,11 @@ pub(super) const fn class_of(kind: SheetKind) -> Class {
         | SheetKind::Labels
         | SheetKind::TestPage => Class::Public,
         SheetKind::HelperCard => Class::Helper,
-        SheetKind::SessionSheet | SheetKind::ChangeSheet | SheetKind::Roll => Class::Coordinator,
+        SheetKind::SessionSheet
+        | SheetKind::ChangeSheet
+        | SheetKind::Roll
+        | SheetKind::LookList
+        | SheetKind::TodaySlip => Class::Coordinator,
     }
 }
 
