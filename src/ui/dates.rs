@@ -41,9 +41,11 @@ pub fn plain(date: Date) -> String {
     date.strftime("%-d %B %Y").to_string()
 }
 
-/// As "12 June".
-pub fn day_month(date: Date) -> String {
-    date.strftime("%-d %B").to_string()
+/// As "12 Jun", with the year where it is not that of another day.
+pub fn brief(date: Date, other: Date) -> String {
+    let year = date.year() != other.year();
+    let form = if year { "%-d %b %Y" } else { "%-d %b" };
+    date.strftime(form).to_string()
 }
 
 /// As "31 December".

@@ -3,6 +3,7 @@
 
 use egui::{Align2, CornerRadius, CursorIcon, Id, Rect, Role, Sense, Stroke, StrokeKind, Ui};
 use egui::{WidgetInfo, pos2, vec2};
+use jiff::civil::Date;
 
 use super::ahead::{Gap, covered, gaps, sessions};
 use super::{PeopleState, certificates, held, helpers};
@@ -138,7 +139,7 @@ fn list(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut PeopleState, ahead: &[&Ses
             let day = dates::long(gap.first.date);
             words::heading(ui, &format!("{day}: {}", gap.first.title), 16.0);
         }
-        if line(ui, gap, (i, ahead.len())) {
+        if line(ui, gap, (i, ahead.len()), desk.view.today) {
             state.helper = Some(gap.helper.id);
             state.ahead = false;
             let id = helpers::row_id(gap.helper.id);
@@ -149,12 +150,16 @@ fn list(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut PeopleState, ahead: &[&Ses
 }
 
 /// One certificate; says whether it was pressed.
-fn line(ui: &mut Ui, gap: &Gap<'_>, (i, sessions): (usize, usize)) -> bool {
+fn line(ui: &mut Ui, gap: &Gap<'_>, (i, sessions): (usize, usize), today: Date) -> bool {
     let t = theme::of(ui.ctx());
     let (_, rect) = ui.allocate_space(vec2(ui.available_width(), 60.0));
     let r = ui.interact(rect, Id::unique(("gap", i)), Sense::click());
     let who = gap.helper.name.trim();
-    let what = format!("{} {}", gap.award.name.trim(), held::standing(gap.standing));
+    let what = format!(
+        "{} {}",
+        gap.award.name.trim(),
+        held::standing(gap.standing, today)
+    );
     let many = format!("not covered at {} of {sessions} sessions", gap.sessions);
     r.widget_info(|| WidgetInfo::labeled(Role::Button, true, format!("{who}: {what}, {many}")));
     let p = ui.painter();

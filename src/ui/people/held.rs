@@ -64,12 +64,15 @@ fn seen(certificate: &Certificate) -> String {
     }
 }
 
-/// "ended with 1 November 2027", after the name of a kind.
-pub fn standing(standing: Standing) -> String {
+/// "ended with 1 November 2027", after the name of a kind; "ends" while that day is not over.
+pub fn standing(standing: Standing, today: Date) -> String {
     match standing {
         Standing::NotEntered => "is not entered".to_owned(),
         Standing::NoDate => "has no date".to_owned(),
-        Standing::Ended { last } => format!("ended with {}", dates::plain(last)),
+        Standing::Ended { last } => {
+            let verb = if last < today { "ended" } else { "ends" };
+            format!("{verb} with {}", dates::plain(last))
+        }
         Standing::NotYetGained { gained } => format!("begins on {}", dates::plain(gained)),
         Standing::Covered { last } => format!("runs until {}", dates::plain(last)),
     }

@@ -1,6 +1,6 @@
 //! What is known of one helper: name, what they do, whose trainer they are, what they hold.
 
-use egui::{Id, Ui};
+use egui::{Align2, Id, Ui, vec2};
 
 use super::parts::add_one;
 use super::{PeopleState, certificates};
@@ -10,7 +10,7 @@ use crate::ui::desk::Desk;
 use crate::ui::icons::Icon;
 use crate::ui::theme;
 use crate::ui::widgets::button::{Button, Weight};
-use crate::ui::widgets::choose::{tick, tick_at};
+use crate::ui::widgets::choose::tick_at;
 use crate::ui::widgets::field::Field;
 use crate::ui::widgets::form::{block, row};
 use crate::ui::widgets::words;
@@ -59,24 +59,25 @@ const fn means(role: Role) -> &'static str {
 }
 
 fn roles(ui: &mut Ui, h: &Helper, next: &mut Helper) {
+    let wide = ui.available_width() > 500.0;
     for role in Role::ALL {
         let on = h.roles.contains(&role);
         let id = Id::unique(("role", h.id, role.label()));
-        let wide = ui.available_width() > 500.0;
-        let r = if wide {
-            tick(ui, id, on, role.label(), means(role))
-        } else {
-            let (_, rect) = ui.allocate_space(egui::vec2(ui.available_width(), theme::CONTROL));
-            let r = tick_at(ui, id, rect, on, role.label(), "");
-            words::soft(ui, means(role));
-            r
-        };
-        if r.clicked() {
+        let (_, rect) = ui.allocate_space(vec2(ui.available_width(), theme::CONTROL));
+        if tick_at(ui, id, rect, on, role.label(), "").clicked() {
             if on {
                 next.roles.remove(&role);
             } else {
                 next.roles.insert(role);
             }
+        }
+        if wide {
+            let soft = theme::of(ui.ctx()).col.soft;
+            let beside = rect.with_min_x(rect.left() + 170.0);
+            let (p, font) = (ui.painter(), theme::regular(15.0));
+            words::line(p, beside, Align2::LEFT_CENTER, means(role), font, soft);
+        } else {
+            words::soft(ui, means(role));
         }
     }
 }

@@ -108,16 +108,17 @@ fn ends(gaps: &[Gap<'_>], today: Date) -> Option<String> {
         1 => String::new(),
         n => format!(" and {} more", n - 1),
     };
-    let day = |date: Date| match date.year() == today.year() {
-        true => dates::day_month(date),
-        false => dates::plain(date),
-    };
     let name = first.award.name.trim();
     Some(match first.standing {
-        Standing::Ended { last } if last < today => format!("{name} ended {}{more}", day(last)),
-        Standing::Ended { last } => format!("{name} ends {}{more}", day(last)),
-        Standing::NotYetGained { gained } => format!("{name} begins {}{more}", day(gained)),
-        _ => format!("{name}: no date{more}"),
+        Standing::Ended { last } => {
+            let verb = if last < today { "ended" } else { "ends" };
+            let day = dates::brief(last, today);
+            format!("{verb} {day}: {name}{more}")
+        }
+        Standing::NotYetGained { gained } => {
+            format!("begins {}: {name}{more}", dates::brief(gained, today))
+        }
+        _ => format!("no date: {name}{more}"),
     })
 }
 

@@ -1,6 +1,6 @@
 //! The club's own rules for people, water and the place. None is built in, and none is advice.
 
-use egui::{Id, Ui};
+use egui::{Id, Ui, vec2};
 
 use super::parts::long_field;
 use super::{PeopleState, awards, flags, looked};
@@ -11,11 +11,12 @@ use crate::ui::theme;
 use crate::ui::widgets::choose::tick;
 use crate::ui::widgets::field::{Drafts, Field};
 use crate::ui::widgets::form::{block, row, sheet};
-use crate::ui::widgets::steps::{Maybe, Steps, maybe, stepper};
+use crate::ui::widgets::steps::{Maybe, Steps, maybe, stepper_at};
 use crate::ui::widgets::words;
 
-/// Width of a block with a number.
+/// Width of a block with a number, and of the number with its steps.
 const NUMBER: f32 = 250.0;
+const STEPPER: f32 = 212.0;
 
 /// Shows the sheets and enters what was changed.
 pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut PeopleState) {
@@ -70,7 +71,7 @@ fn people(ui: &mut Ui, drafts: &mut Drafts, next: &mut Care) {
                 value: next.watcher_for,
                 none: "no rule",
                 first: 6,
-                width: 212.0,
+                width: STEPPER,
             };
             if let Some(n) = maybe(ui, drafts, &s, &m) {
                 next.watcher_for = n;
@@ -91,20 +92,20 @@ fn people(ui: &mut Ui, drafts: &mut Drafts, next: &mut Care) {
 fn texts(ui: &mut Ui, desk: &mut Desk<'_>, next: &mut Care) {
     type Get = fn(&mut Care) -> &mut String;
     let fields: [(&str, &str, f32, Get); 3] = [
-        (
-            "Signal to come out that can be seen",
-            "one arm up, a flag waved",
-            400.0,
-            |c| &mut c.recall,
-        ),
-        ("Emergency number", "as it is dialled here", 200.0, |c| {
+        ("Emergency number", "as dialled here", 180.0, |c| {
             &mut c.emergency
         }),
         (
             "Where all meet when someone is missing",
             "the big tree at the steps",
-            400.0,
+            320.0,
             |c| &mut c.meeting_spot,
+        ),
+        (
+            "Signal to come out that can be seen",
+            "a flag held up high",
+            320.0,
+            |c| &mut c.recall,
         ),
     ];
     for (name, hint, width, get) in fields {
@@ -134,7 +135,7 @@ fn minutes(ui: &mut Ui, drafts: &mut Drafts, next: &mut Care) {
             value: next.drink_minutes,
             none: "no reminder",
             first: 30,
-            width: 212.0,
+            width: STEPPER,
         };
         if let Some(n) = maybe(ui, drafts, &s, &m) {
             next.drink_minutes = n;
@@ -178,7 +179,8 @@ fn number(
     value: &mut u32,
 ) {
     block(ui, name, NUMBER, theme::CONTROL, |ui| {
-        if let Some(n) = stepper(ui, drafts, &steps(name, unit, range), *value) {
+        let (_, rect) = ui.allocate_space(vec2(STEPPER, theme::CONTROL));
+        if let Some(n) = stepper_at(ui, drafts, &steps(name, unit, range), *value, rect) {
             *value = n;
         }
     });

@@ -178,7 +178,7 @@ fn the_look_ahead_begins_with_what_ended_and_counts_who_remains() {
         lines(&h),
         [
             "Hauke: Water rescue ended with 31 December 2026, not covered at 4 of 4 sessions",
-            "Farid: Resuscitation ended with 5 September 2027, not covered at 1 of 4 sessions",
+            "Farid: Resuscitation ends with 5 September 2027, not covered at 1 of 4 sessions",
         ]
     );
     let top = |name: &str| middle(&h, name).y;
