@@ -6,7 +6,7 @@ use std::sync::Arc;
 
 use egui::{Align2, CursorIcon, Id, Rect, Role, Sense, Ui, Vec2, WidgetInfo, pos2, vec2};
 
-use super::{SessionState, water};
+use super::{SessionState, depth};
 use crate::model::club::{Activity, Around, Club};
 use crate::model::conditions::Known;
 use crate::model::edit::Edit;

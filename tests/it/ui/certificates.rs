@@ -94,7 +94,7 @@ fn a_certificate_is_entered_by_keys_and_only_what_was_entered_is_said() {
 fn a_new_kind_is_entered_where_the_club_is() {
     let mut h = pane(Pane::Helpers, |_| {});
     choose(&mut h, "Add a certificate…", "New kind, in The club");
-    assert_eq!(h.state().state().people.pane, Pane::Club);
+    assert_eq!(h.state_mut().state_mut().people.pane, Pane::Club);
     assert_eq!(focused(&h), "Add a kind of certificate");
     key(&mut h, Key::Enter);
     let kinds = &club(&h).rules.care.awards;
@@ -200,8 +200,9 @@ fn the_look_ahead_begins_with_what_ended_and_counts_who_remains() {
     }
     click(&mut h, "Hauke: Water rescue");
     let hauke = club(&h).helpers.iter().find(|h| h.name == "Hauke");
-    let people = &h.state().state().people;
-    assert_eq!(people.helper, hauke.map(|h| h.id));
+    let hauke = hauke.map(|h| h.id);
+    let people = &h.state_mut().state_mut().people;
+    assert_eq!(people.helper, hauke);
     assert!(!people.ahead);
     assert!(everything(&h).contains("Ended with 31 December 2026, by the club’s rule"));
 }

@@ -107,7 +107,8 @@ fn no_plan(bench: &mut Workbench, asked: Asked) -> Vec<String> {
 #[test]
 fn turns_are_worked_out_used_as_one_change_and_taken_back() {
     let mut bench = wave();
-    edit(&mut bench, Edit::Turns(session(&bench).id, TurnsEdit::Off));
+    let id = session(&bench).id;
+    edit(&mut bench, Edit::Turns(id, TurnsEdit::Off));
     assert!(session(&bench).turns.is_none());
     let mut asked = suggested(bench.view().club, session(&bench));
     let (kite, boat) = (marked(&bench, "kite"), marked(&bench, "boat"));
@@ -167,13 +168,11 @@ fn what_is_stopped_or_of_another_club_never_comes() {
 #[test]
 fn asking_for_nothing_is_told() {
     let mut bench = wave();
-    quietly(
-        &mut bench,
-        Command::WorkOutTurns(Asked {
-            rows: vec![],
-            ..as_now(&bench)
-        }),
-    );
+    let asked = Asked {
+        rows: vec![],
+        ..as_now(&bench)
+    };
+    quietly(&mut bench, Command::WorkOutTurns(asked));
     assert!(bench.view().turns.is_none());
     assert!(bench.view().notice.is_some_and(|n| n.trouble));
 }

@@ -7,7 +7,6 @@ use egui::{
 };
 
 use super::TurnsState;
-use crate::story::said;
 use crate::model::board::{Board, StepState};
 use crate::model::club::Club;
 use crate::model::edit::{Edit, TurnsEdit};
@@ -17,6 +16,7 @@ use crate::model::people::{Figure, Participant};
 use crate::model::session::Session;
 use crate::model::turns::Turns;
 use crate::plan::clock::Moment;
+use crate::story::said;
 use crate::ui::boards::held::{self, Held};
 use crate::ui::desk::Desk;
 use crate::ui::icons::{self, Icon};
