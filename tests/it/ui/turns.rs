@@ -36,7 +36,9 @@ fn choose(bench: &mut Workbench) -> SessionId {
 }
 
 fn wave() -> Window {
-    window_with(LARGE, |bench| drop(choose(bench)))
+    window_with(LARGE, |bench| {
+        choose(bench);
+    })
 }
 
 /// The same without turns.
@@ -235,7 +237,9 @@ fn a_look_is_written_down_by_keys_and_thunder_is_heard() {
 #[test]
 fn turns_and_looks_come_to_rest_in_every_size_of_window() {
     for size in [LARGE, Vec2::new(683.0, 384.0), Vec2::new(1920.0, 1080.0)] {
-        let mut h = window_with(size, |bench| drop(choose(bench)));
+        let mut h = window_with(size, |bench| {
+            choose(bench);
+        });
         h.state_mut().state_mut().session.pane = Pane::TheDay;
         h.run();
         h.state_mut().state_mut().session.pane = Pane::Timetable;
