@@ -1,6 +1,6 @@
 //! Whether the timetable fits into the session's time.
 
-use super::finding;
+use super::{finding, said};
 use crate::model::club::Club;
 use crate::model::finding::{Finding, Severity, Spot};
 use crate::model::session::Session;
@@ -16,7 +16,7 @@ pub fn check(club: &Club, session: &Session, findings: &mut Vec<Finding>) {
             "time.overrun",
             spot,
             overrun(club, &clock),
-            closing_hint(club, &clock),
+            closing_hint(club, session, &clock),
         ));
     }
     if clock.end.days_later() > 0 {
@@ -43,7 +43,7 @@ fn overrun(club: &Club, clock: &Clock) -> String {
 }
 
 /// What to do, with the moment at which the closing part has to begin.
-fn closing_hint(club: &Club, clock: &Clock) -> String {
+fn closing_hint(club: &Club, session: &Session, clock: &Clock) -> String {
     let closing = clock.closing().first().and_then(|r| club.part(r.part));
     let latest = match (closing, clock.latest_closing()) {
         (Some(part), Some(at)) => format!(
@@ -52,7 +52,31 @@ fn closing_hint(club: &Club, clock: &Clock) -> String {
         ),
         _ => String::new(),
     };
-    format!("Take out or shorten an activity, or change the minutes in the club's rules.{latest}")
+    let gives = what_could_give(club, session, clock.overrun());
+    format!("Take out or shorten an activity, or change the minutes in the club's rules.{gives}{latest}")
+}
+
+/// The longest rows, as many as would make up for so many minutes if each gave half of its own.
+fn what_could_give(club: &Club, session: &Session, over: u32) -> String {
+    let mut rows: Vec<(u32, &str)> = session
+        .timetable
+        .iter()
+        .filter_map(|s| Some((session.minutes_of(s), club.activity(s.activity)?.label.trim())))
+        .collect();
+    rows.sort_by_key(|(minutes, _)| std::cmp::Reverse(*minutes));
+    let mut left = over;
+    let mut names: Vec<String> = Vec::new();
+    for (long, label) in rows {
+        if left == 0 || names.len() == 3 {
+            break;
+        }
+        left = left.saturating_sub(long / 2);
+        names.push(format!("“{label}” ({})", minutes(long)));
+    }
+    match names.is_empty() {
+        true => String::new(),
+        false => format!(" The longest are {}.", said::list(&names)),
+    }
 }
 
 fn minutes(n: u32) -> String {

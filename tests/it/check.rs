@@ -688,6 +688,9 @@ fn an_overrun_names_the_end_and_the_last_moment_to_close() {
         "{}",
         over.hint
     );
+    // Half of the longest rows makes up for the eight minutes.
+    let longest = "The longest are “Boat” (15 minutes) and “Dig” (10 minutes).";
+    assert!(over.hint.contains(longest), "{}", over.hint);
 }
 
 #[test]
