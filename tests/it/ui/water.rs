@@ -31,6 +31,7 @@ fn window() -> Window {
         let last = bench.view().club.sessions.last().map(|s| s.id);
         drop(bench.handle(Command::ChooseSession(last.expect("a session"))));
     });
+    press(&mut h, Modifiers::COMMAND, Key::Num1);
     click(&mut h, "People and water");
     h
 }

@@ -218,8 +218,10 @@ fn pictures(p: &egui::Painter, desk: &mut Desk<'_>, line: &Line<'_>, c: &Column,
     let t = theme::of(p.ctx());
     let all = slots(line, c);
     let side = if all.len() > 1 { 32.0 } else { 42.0 };
-    let most = ((c.width / (side + 2.0)) as usize).clamp(1, 3);
-    let n = all.len().min(most);
+    let n = all.len().min(3);
+    if n > 1 && c.width < n as f32 * (side + 2.0) {
+        return;
+    }
     let left = mid.x - (n as f32 - 1.0) * (side + 2.0) / 2.0;
     for (i, slot) in all.into_iter().take(n).enumerate() {
         let Some(activity) = line.club.activity(slot.activity) else {

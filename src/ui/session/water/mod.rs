@@ -2,7 +2,7 @@
 //! does what on this date.
 //!
 //! `columns` says how wide each stretch of time is, `head` shows the timetable, `rows` the
-//! participants with their moments in the water, `people` the helpers, `hands` what mouse and keys
+//! participants with their moments in the water, `people` the helpers, `lane` where each of them is, `hands` what mouse and keys
 //! do, `hold` what a pair put together by hand means, `says` the sentences above; at the side are
 //! `with` (one moment of one participant), `person` (one helper) and `today` (the date).
 
@@ -10,6 +10,7 @@ mod columns;
 mod hands;
 mod head;
 mod hold;
+mod lane;
 mod people;
 mod person;
 mod rows;
@@ -38,7 +39,7 @@ const GROUP: f32 = 36.0;
 /// Height of a participant's row.
 const ROW: f32 = 54.0;
 /// Height of a helper's row.
-const PERSON: f32 = 68.0;
+const PERSON: f32 = 58.0;
 
 /// A place of the time line.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]

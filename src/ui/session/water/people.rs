@@ -6,17 +6,15 @@ use egui::{
     WidgetInfo, pos2, vec2,
 };
 
-use super::rows::{activity, group};
-use super::{At, GROUP, Line, WaterState, hands};
+use super::rows::group;
+use super::{At, GROUP, Line, WaterState, hands, lane};
 use crate::model::people::{Helper, Role};
-use crate::plan::clock::Moment;
-use crate::plan::water::{InWater, Reason, certificates_on, watches};
+use crate::plan::water::{Reason, certificates_on, watches};
 use crate::story::said;
 use crate::ui::desk::Desk;
 use crate::ui::icons;
 use crate::ui::regions;
 use crate::ui::theme;
-use crate::ui::widgets::card::{Lie, tile};
 use crate::ui::widgets::{focus_ring, words};
 
 /// Shows the rows in sight.
@@ -28,7 +26,7 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut WaterState, line: &Lin
         let rect = line.person(i);
         let seen = ui.is_rect_visible(rect);
         if seen {
-            lane(ui, desk, line, rect, helper);
+            lane::show(ui, desk, line, rect, helper);
         }
         if seen || state.at == Some(At::Person(helper.id)) {
             name(ui, state, line, rect, helper);
@@ -54,10 +52,12 @@ pub fn all_day(line: &Line<'_>, helper: &Helper) -> Option<String> {
 /// What someone does on this date, in a few words.
 fn does(line: &Line<'_>, helper: &Helper) -> String {
     let mut all: Vec<&str> = Vec::new();
-    if line.session.today.water_lead == Some(helper.id) {
+    let leads = line.session.today.water_lead == Some(helper.id);
+    if leads {
         all.push("Leads in the water");
     }
-    let shown = helper.roles.iter().filter(|r| **r != Role::Watcher);
+    let more = |r: &&Role| **r != Role::Watcher && !(leads && **r == Role::WaterSafety);
+    let shown = helper.roles.iter().filter(more);
     all.extend(shown.map(|r| r.label()));
     if watches(line.session, helper) {
         all.push("Watches");
@@ -106,18 +106,21 @@ fn name(ui: &mut Ui, state: &mut WaterState, line: &Line<'_>, row: Rect, helper:
         grip(p, pos2(rect.left() + 13.0, rect.center().y), t.col.edge);
     }
     let text = rect.with_min_x(rect.left() + 26.0).shrink2(vec2(2.0, 3.0));
-    let (upper, mut lower) = text.split_top_bottom_at_y(text.top() + 22.0);
+    let (upper, mut lower) = text.split_top_bottom_at_y(text.top() + 25.0);
     let kept = all_day(line, helper);
-    let more = kept.clone().unwrap_or_else(|| does(line, helper));
+    let more = match &kept {
+        Some(kept) if !lane::says(line, helper) => kept.clone(),
+        _ => does(line, helper),
+    };
     let left = Align2::LEFT_CENTER;
     words::line(p, upper, left, &helper.name, theme::bold(16.0), t.col.ink);
     if kept.is_some() {
-        let sign = icons::square(lower.left_top() + vec2(7.0, 9.0), 13.0);
+        let sign = icons::square(lower.left_center() + vec2(7.0, -1.0), 13.0);
         icons::paint(p, icons::Icon::Cross, sign, t.col.ink);
         lower.min.x += 18.0;
     }
-    let g = words::lay(p, &more, theme::regular(13.5), t.col.soft, lower.width(), 2);
-    p.galley(lower.min, g, t.col.soft);
+    let font = theme::regular(13.5);
+    words::line(p, lower, left, &more, font, t.col.soft);
     focus_ring(ui, &r, rect, theme::R_CONTROL);
     if goes && r.drag_started() {
         r.dnd_set_drag_payload(hands::Carried(helper.id));
@@ -141,115 +144,4 @@ fn grip(p: &Painter, at: egui::Pos2, colour: egui::Color32) {
             p.circle_filled(at + vec2(x, y), 1.8, colour);
         }
     }
-}
-
-/// Where someone is through the day.
-fn lane(ui: &Ui, desk: &mut Desk<'_>, line: &Line<'_>, row: Rect, helper: &Helper) {
-    let t = theme::of(ui.ctx());
-    let p = ui.painter();
-    let y = row.center().y;
-    let x = line.left() - 2.0..=line.left() + line.wide();
-    p.hline(x, y, Stroke::new(t.line(), t.col.rule));
-    for c in &line.columns {
-        let rect = line.cell(c, row);
-        let moment = line.water.moments.iter().find(|m| m.stretch == c.stretch);
-        let own = moment.and_then(|m| m.visits.iter().find(|v| v.people.contains(&helper.id)));
-        if let Some(own) = own {
-            with(p, desk, line, rect, own);
-            continue;
-        }
-        if !is_there(line, helper, &c.stretch) {
-            absent(p, rect);
-            continue;
-        }
-        let rows = line.session.timetable.iter();
-        let mut led =
-            rows.filter(|s| c.stretch.rows.contains(&s.id) && s.leads.contains(&helper.id));
-        if led.next().is_some() {
-            plain(p, rect, "leads");
-        } else if let Some(says) = moment.and_then(|m| watching(line, m, helper)) {
-            plain(p, rect, &says);
-        }
-    }
-}
-
-/// Whether someone is there all through a stretch of time.
-fn is_there(line: &Line<'_>, helper: &Helper, stretch: &crate::plan::water::Stretch) -> bool {
-    let session = line.session;
-    if session.helpers_away.contains(&helper.id) {
-        return false;
-    }
-    let hours = session
-        .today
-        .here
-        .get(&helper.id)
-        .copied()
-        .unwrap_or_default();
-    let late = hours.from.is_some_and(|f| Moment::at(f) > stretch.from);
-    let early = hours.to.is_some_and(|t| Moment::at(t) < stretch.to);
-    !(late || early)
-}
-
-/// Whom someone watches at a moment, in words.
-fn watching(line: &Line<'_>, moment: &InWater, helper: &Helper) -> Option<String> {
-    let named = line.session.today.watched_by.iter();
-    let in_water = |who| moment.visits.iter().any(|v| v.who == who);
-    let mut named = named.filter(|(who, by)| **by == helper.id && in_water(**who));
-    if let Some((who, _)) = named.next() {
-        let name = line.club.participant(*who).map_or("", |p| p.name.as_str());
-        return Some(format!("watches {name}"));
-    }
-    moment
-        .watchers
-        .contains(&helper.id)
-        .then(|| "watches".to_owned())
-}
-
-/// With someone in the water: their mark and name on a card.
-fn with(
-    p: &Painter,
-    desk: &mut Desk<'_>,
-    line: &Line<'_>,
-    rect: Rect,
-    own: &crate::plan::water::Together,
-) {
-    let t = theme::of(p.ctx());
-    let paper = tile(p, &t, rect, Lie::Flat).shrink2(vec2(3.0, 1.0));
-    let Some(person) = line.club.participant(own.who) else {
-        return;
-    };
-    let mark = Rect::from_min_size(
-        pos2(paper.left(), paper.center().y - 13.0),
-        vec2(26.0, 26.0),
-    );
-    desk.pictures.mark(p, mark.shrink(2.0), &person.mark);
-    let text = paper.with_min_x(mark.right() + 4.0);
-    let wide = p.layout_no_wrap(person.name.clone(), theme::bold(15.0), t.col.card_ink);
-    let name = &person.name;
-    let rows = if activity(line, own).is_empty() || wide.size().x > text.width() {
-        2
-    } else {
-        1
-    };
-    words::label(p, text, name, &[15.0, 14.0, 13.0], rows, t.col.card_ink);
-}
-
-/// Something else to do: words in a frame.
-fn plain(p: &Painter, rect: Rect, says: &str) {
-    let t = theme::of(p.ctx());
-    let rect = rect.shrink2(vec2(0.0, 5.0));
-    let corner = CornerRadius::same(theme::R_CONTROL);
-    p.rect(rect, corner, t.col.panel, t.edge(), StrokeKind::Inside);
-    let text = rect.shrink2(vec2(3.0, 1.0));
-    words::label(p, text, says, &[14.0, 13.0], 2, t.col.ink);
-}
-
-/// Not there: a dashed hollow, hatched, with words where there is room.
-fn absent(p: &Painter, rect: Rect) {
-    let t = theme::of(p.ctx());
-    let rect = rect.shrink2(vec2(0.0, 9.0));
-    p.rect_filled(rect, CornerRadius::same(theme::R_PEG), t.col.down);
-    let dash = Stroke::new(t.line(), t.col.down_line);
-    icons::dashed_rect(p, rect.shrink(1.0), 8.0, dash, 4.0, 4.0);
-    words::label(p, rect, "not there", &[13.5, 12.5], 2, t.col.soft);
 }

@@ -32,7 +32,7 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut WaterState, session: &
     let about = |f: &&Finding| f.code.starts_with("water.") && !OF_THE_TIMETABLE.contains(&f.code);
     let found: Vec<&Finding> = desk.view.findings.iter().filter(about).collect();
     let water = desk.view.water;
-    title(ui, desk, session);
+    title(ui, desk, state, session, found.len());
     if beside_all(water) {
         words::body(
             ui,
@@ -51,20 +51,17 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut WaterState, session: &
             go(desk, state, session, f);
         }
     }
-    if found.len() > FEW {
-        let label = match state.all_says {
-            true => "Fewer of these".to_owned(),
-            false => format!("{} more to look at", found.len() - FEW),
-        };
-        if Button::new("water-says-all", &label).show(ui).clicked() {
-            state.all_says = !state.all_says;
-        }
-    }
     ui.add_space(2.0);
 }
 
 /// How much there is in the water, and the buttons that hold all pairs or let them go.
-fn title(ui: &mut Ui, desk: &mut Desk<'_>, session: &Session) {
+fn title(
+    ui: &mut Ui,
+    desk: &mut Desk<'_>,
+    state: &mut WaterState,
+    session: &Session,
+    found: usize,
+) {
     let (water, t) = (desk.view.water, theme::of(ui.ctx()));
     let says = moments(water);
     let (_, rect) = ui.allocate_space(vec2(ui.available_width(), theme::CONTROL));
@@ -86,6 +83,14 @@ fn title(ui: &mut Ui, desk: &mut Desk<'_>, session: &Session) {
     let tip = "They stay as they are, whatever else changes";
     if *held != as_held && !as_held.is_empty() && button(ui, "Hold these pairs", tip) {
         next = Some(as_held);
+    }
+    let (few, more) = (
+        state.all_says,
+        format!("{} more to look at", found.saturating_sub(FEW)),
+    );
+    let label = if few { "Fewer to look at" } else { &more };
+    if found > FEW && button(ui, label, "What the checks say of the water") {
+        state.all_says = !few;
     }
     let text = rect.with_max_x(left - 8.0);
     let r = ui.interact(text, Id::unique("water-title"), Sense::hover());
