@@ -104,6 +104,7 @@ pub fn act(ui: &Ui, state: &mut WaterState, line: &Line<'_>, at: At, r: &Respons
         open(state, at);
         // Enter clicks too, and goes on to the side; the mouse stays here.
         state.focus_side = r.has_focus() && keyboard_led(ui.ctx());
+        used_up(ui);
         if !state.focus_side {
             r.request_focus();
         }
@@ -129,6 +130,13 @@ pub fn act(ui: &Ui, state: &mut WaterState, line: &Line<'_>, at: At, r: &Respons
     {
         state.at = Some(to);
         ui.memory_mut(|m| m.request_focus(id(to)));
+    }
+}
+
+/// The key that opened something is used up: what gets the keyboard now is not pressed with it.
+pub fn used_up(ui: &Ui) {
+    for key in [Key::Enter, Key::Space] {
+        ui.input_mut(|i| i.consume_key(Modifiers::NONE, key));
     }
 }
 

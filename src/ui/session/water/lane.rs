@@ -21,7 +21,7 @@ pub fn show(ui: &Ui, desk: &mut Desk<'_>, line: &Line<'_>, row: Rect, helper: &H
     let p = ui.painter();
     let y = row.center().y;
     let x = line.left() - 2.0..=line.left() + line.wide();
-    p.hline(x, y, Stroke::new(t.line(), t.col.rule));
+    p.hline(x, y, Stroke::new(1.5, t.col.rule));
     let jobs: Vec<Job<'_>> = line.columns.iter().map(|c| job(line, c, helper)).collect();
     if says(line, helper) {
         in_lane(p, line, row, &all_day(line, helper).unwrap_or_default());
@@ -84,7 +84,7 @@ pub fn says(line: &Line<'_>, helper: &Helper) -> bool {
 /// Words on the row itself.
 fn in_lane(p: &Painter, line: &Line<'_>, row: Rect, says: &str) {
     let t = theme::of(p.ctx());
-    let g = words::lay(p, says, theme::regular(15.0), t.col.ink, 320.0, 1);
+    let g = words::lay(p, says, theme::regular(15.0), t.col.ink, 320.0, 2);
     let at = pos2(line.left() + 6.0, row.center().y - g.size().y / 2.0);
     let under = Rect::from_min_size(at, g.size()).expand2(vec2(6.0, 2.0));
     p.rect_filled(under, 0, t.col.ground);

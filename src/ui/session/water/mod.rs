@@ -18,7 +18,7 @@ mod says;
 mod today;
 mod with;
 
-use egui::{Pos2, Rect, ScrollArea, Ui, UiBuilder, pos2, vec2};
+use egui::{Id, Pos2, Rect, ScrollArea, Ui, UiBuilder, pos2, vec2};
 
 use crate::model::club::Club;
 use crate::model::edit::{Edit, TodayEdit};
@@ -119,7 +119,8 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut WaterState, rect: Rect
             at_side(ui, desk, state, session);
             ui.add_space(12.0);
         });
-        desk.regions.add(side, first_at_side(state, session));
+        let first = first_at_side(desk, state, session);
+        desk.regions.add(side, first);
     }
     hands::ghost(ui, desk, state);
 }
@@ -127,7 +128,7 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut WaterState, rect: Rect
 /// What the side shows.
 fn at_side(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut WaterState, session: &Session) {
     if std::mem::take(&mut state.focus_side) {
-        let first = first_at_side(state, session);
+        let first = first_at_side(desk, state, session);
         ui.memory_mut(|m| m.request_focus(first));
     }
     match state.open {
@@ -138,9 +139,11 @@ fn at_side(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut WaterState, session: &S
 }
 
 /// The first control of the side.
-fn first_at_side(state: &WaterState, session: &Session) -> egui::Id {
+fn first_at_side(desk: &Desk<'_>, state: &WaterState, session: &Session) -> Id {
+    let close = Id::unique(("button", "water-side-close"));
     match state.open {
-        Some(_) => egui::Id::unique(("button", "water-side-close")),
+        Some(At::Block(who, slot)) => with::first(desk.view, session, who, slot).unwrap_or(close),
+        Some(At::Person(_)) => close,
         None => today::first(session),
     }
 }

@@ -23,7 +23,7 @@ use crate::ui::widgets::form::{block, row};
 use crate::ui::widgets::words;
 
 /// A heading with a cross that leads back to the date.
-pub fn heading(ui: &mut Ui, state: &mut WaterState, says: &str) {
+pub fn heading(ui: &mut Ui, state: &mut WaterState, typing: bool, says: &str) {
     let t = theme::of(ui.ctx());
     let (_, rect) = ui.allocate_space(vec2(ui.available_width(), theme::CONTROL));
     let close = rect.with_min_x(rect.right() - theme::CONTROL);
@@ -41,7 +41,10 @@ pub fn heading(ui: &mut Ui, state: &mut WaterState, says: &str) {
     let at = egui::pos2(text.left(), text.center().y - g.size().y / 2.0);
     ui.painter().galley(at, g, t.col.ink);
     let b = Button::new("water-side-close", "Back to the date").icon_only(Icon::Cross);
-    let escape = ui.input_mut(|i| i.consume_key(egui::Modifiers::NONE, egui::Key::Escape));
+    // While something is typed or a list lies open, Escape is for that.
+    let other = typing || egui::Popup::is_any_open(ui.ctx());
+    let escape = |i: &mut egui::InputState| i.consume_key(egui::Modifiers::NONE, egui::Key::Escape);
+    let escape = !other && ui.input_mut(escape);
     if b.weight(Weight::Quiet).show_at(ui, close).clicked() || escape {
         state.focus_line = true;
         state.open = None;
@@ -60,7 +63,7 @@ pub fn show(
     let Some(helper) = view.club.helper(id) else {
         return;
     };
-    heading(ui, state, &helper.name);
+    heading(ui, state, desk.drafts.is_open(), &helper.name);
     let roles: Vec<&str> = helper.roles.iter().map(|r| r.label()).collect();
     if !roles.is_empty() {
         words::soft(ui, &roles.join(", "));

@@ -231,7 +231,7 @@ fn block(
         let t = theme::of(ui.ctx());
         paint_block(ui.painter(), desk, line, rect, own);
         if is_held(line, own.slot, person) {
-            pin(ui.painter(), &t, rect.right_top() + vec2(-11.0, 3.0));
+            pin(ui.painter(), &t, rect.right_top() + vec2(-10.0, 0.0));
         }
         if state.open == Some(at) {
             let edge = Stroke::new(2.5, t.col.accent);
@@ -294,7 +294,7 @@ fn nobody(p: &Painter, t: &Theme, rect: Rect) {
 /// A small pin: put together by hand.
 fn pin(p: &Painter, t: &Theme, at: egui::Pos2) {
     p.line_segment(
-        [at, at + vec2(-3.0, 11.0)],
+        [at, at + vec2(-2.5, 10.0)],
         Stroke::new(2.0, t.col.card_ink),
     );
     p.circle(at, 5.5, t.col.peg, Stroke::new(1.5, t.col.card));

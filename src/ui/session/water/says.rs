@@ -48,7 +48,8 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut WaterState, session: &
     };
     for (i, f) in found[..most].iter().enumerate() {
         if slip(ui, i, f).clicked() {
-            go(desk, state, session, f);
+            hands::used_up(ui);
+            go(desk, state, f);
         }
     }
     ui.add_space(2.0);
@@ -195,7 +196,7 @@ fn slip(ui: &mut Ui, i: usize, f: &Finding) -> egui::Response {
 
 /// Goes to the place a finding is about: a moment in the water, the date, or another part of the
 /// program.
-fn go(desk: &mut Desk<'_>, state: &mut WaterState, session: &Session, f: &Finding) {
+fn go(desk: &mut Desk<'_>, state: &mut WaterState, f: &Finding) {
     let water = desk.view.water;
     let block = match f.spot {
         Spot::Slot(_, slot) => short_at(water, slot),
@@ -223,7 +224,6 @@ fn go(desk: &mut Desk<'_>, state: &mut WaterState, session: &Session, f: &Findin
         (_, "water.no_award", _) => desk.ask(Command::GoTo(Spot::Club)),
         _ => desk.ask(Command::GoTo(f.spot)),
     }
-    let _ = session;
 }
 
 /// Whoever is short of people at the moment of a row, else whoever is in it.

@@ -16,6 +16,7 @@ use crate::ui::theme;
 use crate::ui::widgets::button::Button;
 use crate::ui::widgets::choose::{select_at, tick_at};
 use crate::ui::widgets::words;
+use crate::workbench::view::View;
 
 /// Shows it.
 pub fn show(
@@ -31,7 +32,8 @@ pub fn show(
         return;
     };
     let stretch = &moment.stretch;
-    person::heading(ui, state, &format!("With {} at {}", p.name, stretch.from));
+    let says = format!("With {} at {}", p.name, stretch.from);
+    person::heading(ui, state, desk.drafts.is_open(), &says);
     let activity = own.activity.and_then(|a| view.club.activity(a));
     let what = activity.map_or(String::new(), |a| format!("{}, ", a.label));
     words::soft(ui, &format!("{what}{} to {}", stretch.from, stretch.to));
@@ -72,6 +74,16 @@ pub fn show(
     for helper in view.club.helpers.iter().filter(goes) {
         choice(ui, desk, state, session, (moment, own), helper);
     }
+}
+
+/// The first who can be chosen, for the keyboard.
+pub fn first(view: &View<'_>, session: &Session, who: ParticipantId, slot: SlotId) -> Option<Id> {
+    let (moment, _) = hold::moment_of(view.water, who, slot)?;
+    let can = |h: &&std::sync::Arc<Helper>| {
+        hold::kept_from(view.club, session, moment, (who, h.id)).is_none()
+    };
+    let first = view.club.helpers.iter().find(can)?;
+    Some(Id::unique(("water-with", first.id)))
 }
 
 /// One helper: a tick to put them there, the wish for the pair, and what keeps them.
