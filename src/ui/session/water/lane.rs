@@ -87,6 +87,7 @@ fn in_lane(p: &Painter, line: &Line<'_>, row: Rect, says: &str) {
     let g = words::lay(p, says, theme::regular(15.0), t.col.ink, 320.0, 2);
     let at = pos2(line.left() + 6.0, row.center().y - g.size().y / 2.0);
     let under = Rect::from_min_size(at, g.size()).expand2(vec2(6.0, 2.0));
+    let under = under.with_min_x(line.left() - 4.0);
     p.rect_filled(under, 0, t.col.ground);
     p.galley(at, g, t.col.ink);
 }

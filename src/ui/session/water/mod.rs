@@ -22,7 +22,7 @@ use egui::{Id, Pos2, Rect, ScrollArea, Ui, UiBuilder, pos2, vec2};
 
 use crate::model::club::Club;
 use crate::model::edit::{Edit, TodayEdit};
-use crate::model::ids::{HelperId, ParticipantId, SlotId};
+use crate::model::ids::{HelperId, ParticipantId, SessionId, SlotId};
 use crate::model::people::{Helper, Participant};
 use crate::model::session::Session;
 use crate::plan::clock::clock;
@@ -69,6 +69,8 @@ pub struct WaterState {
     back: Option<(HelperId, Pos2, f64)>,
     /// All sentences are shown.
     all_says: bool,
+    /// The session whose water was brought into sight.
+    brought: Option<SessionId>,
 }
 
 /// Asks for a change of who does what on the chosen date.
@@ -179,6 +181,14 @@ impl Line<'_> {
         self.columns.last().map_or(0.0, |c| c.left + c.width)
     }
 
+    /// How far it is scrolled at first, where there is no room for all of it: to the first moment in
+    /// the water.
+    fn to_water(&self, room: f32) -> f32 {
+        let first = self.columns.iter().find(|c| c.wet);
+        let most = (self.wide() + 16.0 - room).max(0.0);
+        first.map_or(0.0, |c| (c.left - 60.0).clamp(0.0, most))
+    }
+
     /// Where the names stand: they stay in sight while the time scrolls.
     fn names_at(&self) -> f32 {
         self.origin.x.max(self.seen.left())
@@ -216,7 +226,7 @@ fn line(
     (area, narrow): (Rect, bool),
 ) {
     let view = *desk.view;
-    let names = if narrow { 176.0 } else { 204.0 };
+    let names = if narrow { 164.0 } else { 204.0 };
     let clock = clock(session, &view.club.rules);
     let room = ui.available_width() - names - 16.0;
     let mut line = Line {
@@ -233,29 +243,32 @@ fn line(
         held: hands::in_hand(ui.ctx()),
     };
     let outer = ui.clip_rect();
-    ScrollArea::horizontal()
+    let mut across = ScrollArea::horizontal()
         .id_salt("water-line")
         .auto_shrink([false, true])
         .scroll_source(
             egui::scroll_area::ScrollSource::SCROLL_BAR
                 | egui::scroll_area::ScrollSource::MOUSE_WHEEL,
-        )
-        .show(ui, |ui| {
-            let end = line.person(line.helpers.len()).top() - line.origin.y;
-            let size = vec2(names + line.wide() + 12.0, end + 6.0);
-            let (_, place) = ui.allocate_space(size);
-            line.origin = place.min;
-            line.seen = outer.intersect(ui.clip_rect().shrink2(vec2(3.0, 0.0)));
-            hands::settle(state, &line);
-            if let (Some(at), true) = (state.at, std::mem::take(&mut state.focus_line)) {
-                ui.memory_mut(|m| m.request_focus(hands::id(at)));
-            }
-            head::rules(ui.painter(), &line);
-            let over = rows::show(ui, desk, state, &line);
-            people::show(ui, desk, state, &line);
-            head::show(ui, desk, &line);
-            hands::drop_held(ui, desk, state, &line, over);
-        });
+        );
+    if state.brought.replace(session.id) != Some(session.id) {
+        across = across.horizontal_scroll_offset(line.to_water(room));
+    }
+    across.show(ui, |ui| {
+        let end = line.person(line.helpers.len()).top() - line.origin.y;
+        let size = vec2(names + line.wide() + 12.0, end + 6.0);
+        let (_, place) = ui.allocate_space(size);
+        line.origin = place.min;
+        line.seen = outer.intersect(ui.clip_rect().shrink2(vec2(3.0, 0.0)));
+        hands::settle(state, &line);
+        if let (Some(at), true) = (state.at, std::mem::take(&mut state.focus_line)) {
+            ui.memory_mut(|m| m.request_focus(hands::id(at)));
+        }
+        head::rules(ui.painter(), &line);
+        let over = rows::show(ui, desk, state, &line);
+        people::show(ui, desk, state, &line);
+        head::show(ui, desk, &line);
+        hands::drop_held(ui, desk, state, &line, over);
+    });
     crate::ui::boards::held::autoscroll(ui, area, line.held.map(|(_, at)| at));
     if let Some(at) = state.at {
         desk.regions.add(area, hands::id(at));
