@@ -2,10 +2,11 @@
 //! does what on this date.
 //!
 //! `columns` says how wide each stretch of time is, `head` shows the timetable, `rows` the
-//! participants with their moments in the water, `people` the helpers, `lane` where each of them is, `hands` what mouse and keys
+//! participants with their moments in the water (`block_paint`: what those look like), `people` the helpers, `lane` where each of them is, `hands` what mouse and keys
 //! do, `hold` what a pair put together by hand means, `says` the sentences above; at the side are
 //! `with` (one moment of one participant), `person` (one helper) and `today` (the date).
 
+mod block_paint;
 mod columns;
 mod hands;
 mod head;
