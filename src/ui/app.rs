@@ -354,6 +354,7 @@ impl App {
             Spot::Helper(id) => {
                 s.people.pane = people::Pane::Helpers;
                 s.people.helper = Some(id);
+                s.people.ahead = false;
             }
             Spot::Activity(id) => {
                 s.session.pane = session::Pane::Activities;

@@ -125,12 +125,12 @@ fn texts(ui: &mut Ui, desk: &mut Desk<'_>, next: &mut Care) {
 fn minutes(ui: &mut Ui, drafts: &mut Drafts, next: &mut Care) {
     let look = "Look at the place again after";
     let value = &mut next.look_again_minutes;
-    number(ui, drafts, (look, "min"), (1, 240, 5), value);
+    number(ui, drafts, (look, "min"), (1, 1440, 5), value);
     let thunder = "Out of the water after thunder";
     let value = &mut next.thunder_minutes;
-    number(ui, drafts, (thunder, "min"), (1, 240, 5), value);
+    number(ui, drafts, (thunder, "min"), (1, 1440, 5), value);
     block(ui, "Drinks after", NUMBER, theme::CONTROL, |ui| {
-        let s = steps("Drinks after", "min", (5, 240, 5));
+        let s = steps("Drinks after", "min", (5, 1440, 5));
         let m = Maybe {
             value: next.drink_minutes,
             none: "no reminder",
@@ -155,7 +155,7 @@ fn sunscreen(ui: &mut Ui, drafts: &mut Drafts, next: &mut Care) {
             number(ui, drafts, (name, "min"), (0, 120, 5), value);
             let value = &mut s.every_minutes;
             let name = "Sunscreen again after";
-            number(ui, drafts, (name, "min"), (5, 480, 5), value);
+            number(ui, drafts, (name, "min"), (5, 1440, 5), value);
         });
     }
 }

@@ -12,7 +12,7 @@ type Window = Harness<'static, App>;
 
 /// The pane of the club, in a window so high that all of it is seen.
 fn club() -> Window {
-    let mut h = window_of(Vec2::new(1100.0, 2600.0));
+    let mut h = window_of(Vec2::new(1100.0, 5200.0));
     press(&mut h, Modifiers::COMMAND, Key::Num2);
     assert_eq!(h.state().bench().view().place, Place::People);
     h.state_mut().state_mut().people.pane = Pane::Club;
