@@ -75,19 +75,20 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut SessionState, rect: Re
         .auto_shrink(false)
         .scroll_source(ScrollSource::SCROLL_BAR | ScrollSource::MOUSE_WHEEL)
         .show(&mut child, |ui| {
-            form::row(ui, |ui| details::fields(ui, desk, session));
+            form::row(ui, |ui| {
+                details::fields(ui, desk, session);
+                if !session.timetable.is_empty() {
+                    form::block(ui, "Rows", 150.0, theme::CONTROL, |ui| {
+                        turns::opener(ui, &mut state.turns);
+                    });
+                }
+            });
             if narrow {
                 let (_, place) = ui.allocate_space(vec2(ui.available_width(), theme::CONTROL));
                 details::buttons(ui, desk, place);
             }
             ui.add_space(2.0);
-            ui.horizontal_wrapped(|ui| {
-                ui.spacing_mut().item_spacing = vec2(16.0, 4.0);
-                strip.summary(ui);
-                if !session.timetable.is_empty() {
-                    turns::opener(ui, &mut state.turns);
-                }
-            });
+            strip.summary(ui);
             strip.rows(ui, desk, state);
         });
     strip.drop(ui, desk, state);
@@ -275,8 +276,13 @@ impl<'a> Strip<'a> {
             let at = pos2(x, y + shift(i) + PART / 2.0);
             paint::knot(ui.painter(), &t, at, 9.0);
             if let Some(part) = desk.view.club.part(lying[i].1.part) {
+                // A part that begins within the rows in turns leaves room for their bracket.
+                let of_turns = self.session.turns.as_ref();
+                let within = of_turns.is_some_and(|t| t.has(lying[i].1.id))
+                    && turns.is_some_and(|(first, _)| first != i);
+                let left = if within { 32.0 } else { 18.0 };
                 let place = Rect::from_min_size(
-                    pos2(x + 18.0, at.y - 16.0),
+                    pos2(x + left, at.y - 16.0),
                     vec2(all.width() - 60.0, 32.0),
                 );
                 words::line(

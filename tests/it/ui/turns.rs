@@ -9,7 +9,7 @@ use daystrand::model::session::Session;
 use daystrand::ui::app::App;
 use daystrand::ui::session::Pane;
 use daystrand::workbench::Workbench;
-use daystrand::workbench::command::Command;
+use daystrand::workbench::command::{Command, Place};
 use daystrand::workbench::turns::Arranging;
 use egui::{Key, Modifiers, Vec2};
 use egui_kittest::Harness;
@@ -32,6 +32,7 @@ fn choose(bench: &mut Workbench) -> SessionId {
         .expect("one")
         .id;
     drop(bench.handle(Command::ChooseSession(id)));
+    drop(bench.handle(Command::Show(Place::Session)));
     id
 }
 

@@ -32,6 +32,9 @@ use table::Table;
 /// Findings shown above the table; the rest are in Checks.
 const FINDINGS: usize = 3;
 
+/// Room beside the table from which on what is found and lost stands there.
+const SIDE: f32 = 320.0;
+
 /// What the panel remembers.
 #[derive(Default)]
 pub struct TurnsState {
@@ -219,8 +222,8 @@ fn result(
         }
     });
     let boards: Vec<&Board> = planned.boards.iter().map(AsRef::as_ref).collect();
-    Table::new(&planned.session, turns, &boards, &times.turns, false).show(ui, desk, state);
-    lost(ui, &came.words);
+    let table = Table::new(&planned.session, turns, &boards, &times.turns, false);
+    beside(ui, desk, state, &table, (&[], &came.words));
 }
 
 /// Why there are no such turns.
@@ -255,20 +258,46 @@ fn now(
     words::soft(
         ui,
         &format!(
-            "{} Drag a card to another turn of the same participant, or press it and choose the turn; \
-             the two change places. Alt with an arrow key does the same.",
+            "{} Drag a card to another turn, or press it; Alt with an arrow key does the same.",
             ends(&times)
         ),
     );
-    findings(ui, desk, session);
+    if !working(ui, desk) {
+        buttons(ui, desk, state, session);
+    }
     let all: Vec<Arc<Board>> = desk.view.boards.iter().map(|b| b.1.clone()).collect();
     let boards: Vec<&Board> = all.iter().map(AsRef::as_ref).collect();
-    Table::new(session, turns, &boards, &times.turns, true).show(ui, desk, state);
-    lost(ui, &told.losses);
-    ui.add_space(4.0);
-    if working(ui, desk) {
-        return;
+    let table = Table::new(session, turns, &boards, &times.turns, true);
+    let found = found(desk, session);
+    beside(ui, desk, state, &table, (&found, &told.losses));
+}
+
+/// The table, with what is found and lost beside it, or above and below it where there is no room.
+fn beside(
+    ui: &mut Ui,
+    desk: &mut Desk<'_>,
+    state: &mut TurnsState,
+    table: &Table<'_>,
+    (found, losses): (&[Finding], &[String]),
+) {
+    let room = ui.available_width();
+    let wide = table.width(room);
+    if room - wide < SIDE {
+        findings(ui, desk, found);
+        table.show(ui, desk, state);
+        return lost(ui, losses);
     }
+    ui.horizontal_top(|ui| {
+        ui.spacing_mut().item_spacing.x = 24.0;
+        setup::column(ui, wide, |ui| table.show(ui, desk, state));
+        setup::column(ui, room - wide - 24.0, |ui| {
+            findings(ui, desk, found);
+            lost(ui, losses);
+        });
+    });
+}
+
+fn buttons(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut TurnsState, session: &Session) {
     row(ui, |ui| {
         let b = Button::new("turns-again", "Work it out again");
         if b.icon(Icon::Redo).show(ui).clicked() {
@@ -331,7 +360,7 @@ fn lost(ui: &mut Ui, all: &[String]) {
 }
 
 /// What the checks say of turns and water in this session.
-fn findings(ui: &mut Ui, desk: &mut Desk<'_>, session: &Session) {
+fn found(desk: &Desk<'_>, session: &Session) -> Vec<Finding> {
     let here = |f: &&Finding| {
         let family = f.code.starts_with("turns.") || f.code.starts_with("water.");
         let elsewhere = match f.spot {
@@ -350,6 +379,11 @@ fn findings(ui: &mut Ui, desk: &mut Desk<'_>, session: &Session) {
         .filter(here)
         .partition(|f| f.code.starts_with("turns."));
     all.extend(water);
+    all.into_iter().cloned().collect()
+}
+
+/// The first of them; the rest are in Checks.
+fn findings(ui: &mut Ui, desk: &mut Desk<'_>, all: &[Finding]) {
     for f in all.iter().take(FINDINGS) {
         slip(ui, |ui| one_finding(ui, f));
     }

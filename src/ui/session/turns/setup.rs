@@ -57,7 +57,8 @@ pub fn show(
     }
 }
 
-fn column(ui: &mut Ui, width: f32, add: impl FnOnce(&mut Ui)) {
+/// Something in a column of a width.
+pub fn column(ui: &mut Ui, width: f32, add: impl FnOnce(&mut Ui)) {
     let down = Layout::top_down(Align::Min);
     ui.allocate_ui_with_layout(vec2(width, 0.0), down, |ui| {
         ui.set_max_width(width);

@@ -71,12 +71,24 @@ impl<'a> Table<'a> {
         }
     }
 
+    /// The widths of the names and of a turn in so much room.
+    fn widths(&self, room: f32) -> (f32, f32) {
+        let n = self.times.len().max(1) as f32;
+        let names = if room < 900.0 { 128.0 } else { 176.0 };
+        let column = ((room - names) / n).clamp(124.0, 224.0).floor();
+        (names, column)
+    }
+
+    /// How wide it is in so much room.
+    pub fn width(&self, room: f32) -> f32 {
+        let (names, column) = self.widths(room);
+        names + column * self.times.len().max(1) as f32
+    }
+
     /// Shows it.
     pub fn show(&self, ui: &mut Ui, desk: &mut Desk<'_>, state: &mut TurnsState) {
         let n = self.times.len().max(1);
-        let room = ui.available_width();
-        let names = if room < 900.0 { 136.0 } else { 190.0 };
-        let column = ((room - names) / n as f32).clamp(124.0, 236.0).floor();
+        let (names, column) = self.widths(ui.available_width());
         self.settle(state);
         ScrollArea::horizontal()
             .id_salt(("turns-table", self.hand))
@@ -247,6 +259,7 @@ impl<'a> Table<'a> {
         if r.drag_started()
             && let Some(slot) = c.slot
         {
+            Popup::close_all(ui.ctx());
             let content = Content {
                 activity: None,
                 symbol: c.symbol.clone(),
