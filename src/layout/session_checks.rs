@@ -2,7 +2,7 @@
 //! what to look at, what to bring, when sunscreen and drinks are due, and cautions.
 
 use super::flow::{Flow, Piece};
-use super::session_sheet::{Letters, Scene, heading_in, tick_columns};
+use super::session_sheet::{Letters, Scene, heading_in};
 use super::shapes::{Look, rounded};
 use super::words::{TIGHT, Words};
 use super::writer::Coordinator;
@@ -11,11 +11,14 @@ use crate::plan::clock::Moment;
 use crate::plan::equipment;
 use crate::plan::reminders::{self, Sunscreen};
 use crate::plan::roll::{Count, Occasion};
-use crate::units::{Length, Point, Rect};
+use crate::units::{Length, Point, Rect, Size};
 
 /// Most boxes in one row.
 const MOST_BOXES: usize = 8;
 
+/// Who decides, in words of our own after published guidance for groups near water.
+const DECIDED: &str = "What the local code says, the lifeguards and whoever is in charge of water \
+                       safety decide; this sheet only says what was entered.";
 /// What the club should look at, in words of our own after common practice for groups near water.
 const CAUTIONS: &str = "Look again whenever something changes. A change tile is with every board.";
 const WATER_CAUTIONS: &str = "Whoever is beside one participant in the water does not watch; a \
@@ -34,33 +37,17 @@ pub(super) fn add(scene: &Scene<'_>, letters: Letters, room: Rect, flow: &mut Fl
         .looks()
         .map(|l| look_words::short(l).to_owned())
         .collect();
-    if !looks.is_empty() {
-        let named = match care.look_again_minutes {
-            0 => "Look at".to_owned(),
-            n => format!("Look at, and again every {n} min"),
-        };
-        flow.push(heading_in(
-            &letters.heading(),
-            letters.mm(2.0),
-            &named,
-            room,
-        ));
-        list(&looks, letters, room, flow);
-    }
+    let again = match care.look_again_minutes {
+        0 => "Look at".to_owned(),
+        n => format!("Look at, every {n} min"),
+    };
+    list(&again, &looks, letters, room, flow);
     let things = equipment::of_session(scene.desk.club, scene.desk.session);
-    if !things.is_empty() {
-        flow.push(heading_in(
-            &letters.heading(),
-            letters.mm(2.0),
-            "Bring",
-            room,
-        ));
-        list(&things, letters, room, flow);
-    }
+    list("Bring", &things, letters, room, flow);
     let due = due(scene);
     let cautions = match scene.desk.water().is_dry() {
         true => CAUTIONS.to_owned(),
-        false => format!("{WATER_CAUTIONS} {CAUTIONS}"),
+        false => format!("{DECIDED} {WATER_CAUTIONS} {CAUTIONS}"),
     };
     for (words, style) in [(due, letters.bold()), (cautions, letters.small())] {
         if !words.is_empty() {
@@ -72,17 +59,38 @@ pub(super) fn add(scene: &Scene<'_>, letters: Letters, room: Rect, flow: &mut Fl
     }
 }
 
-/// Short words with boxes to tick, in as many columns as hold the most of them on one line.
-fn list(words: &[String], letters: Letters, room: Rect, flow: &mut Flow<Coordinator>) {
-    let style = letters.small();
-    let wide = |w: &String| Words::line(w, &style, room.w).width();
-    let widest = words.iter().map(wide).max().unwrap_or_default();
-    let cell = widest.min(letters.mm(40.0)) + style.size.scale(1.7) + Length::mm(4.0);
-    let many = usize::try_from((room.w + Length::mm(4.0)).times(cell)).unwrap_or(1);
-    for mut piece in tick_columns(&style, words, room, many.clamp(1, 8)) {
-        piece.height -= Length::mm(0.9);
-        flow.push(piece);
+/// Bold words, and short ones with boxes to tick after them, line by line.
+fn list(named: &str, words: &[String], letters: Letters, room: Rect, flow: &mut Flow<Coordinator>) {
+    if words.is_empty() {
+        return;
     }
+    let style = letters.small();
+    let (gap, side) = (letters.mm(3.6), style.size.scale(1.0));
+    let indent = side + style.size.scale(0.4);
+    let named = Words::line(named, &letters.bold(), room.w);
+    let mut x = room.x + named.width() + gap;
+    let down = (letters.bold().size - style.size).scale(0.78);
+    let first = Point::new(room.x, Length::ZERO);
+    let mut line = Piece::new(named.height()).words(named.left(first, ink::INK));
+    for word in words {
+        let set = Words::wrapped(word, &style, room.w - indent, TIGHT, 3);
+        if x + indent + set.width() > room.right() && x > room.x {
+            line.height += letters.mm(1.3);
+            flow.push(line);
+            line = Piece::default();
+            x = room.x;
+        }
+        let at = Rect::new(Point::new(x, down), Size::square(side));
+        let look = Look::line(ink::INK, ink::THIN);
+        let words = set.left(Point::new(x + indent, down), ink::INK);
+        line.height = line.height.max(down + set.height());
+        line = line
+            .drawn(vec![rounded(at, Length::mm(0.7), look)])
+            .words(words);
+        x += indent + set.width() + gap;
+    }
+    line.height += letters.mm(2.4);
+    flow.push(line);
 }
 
 /// On which occasions heads are counted, with the time where one is planned.

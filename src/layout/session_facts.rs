@@ -1,5 +1,5 @@
 //! Beside the timetable on the coordinator's sheet: where all meet and whom to call, who leads in the
-//! water, who helps and when, the club's own rule, and who decides.
+//! water, who helps and when, and the club's own rule.
 
 use super::flow::{Flow, Piece};
 use super::ink;
@@ -16,10 +16,6 @@ use crate::plan::clock::Moment;
 use crate::plan::water::watches;
 use crate::text::Style;
 use crate::units::{Length, Point, Rect};
-
-/// Who decides, in words of our own after published guidance for groups near water.
-const DECIDED: &str = "What the local code says, the lifeguards and whoever is in charge of water \
-                       safety decide. This sheet only says what was entered.";
 
 /// All of it, each a piece.
 pub(super) fn all(
@@ -45,9 +41,6 @@ pub(super) fn all(
             room,
         ));
         pieces.push(text(rule, &letters.body(), room));
-    }
-    if water {
-        pieces.push(text(DECIDED, &letters.small(), room));
     }
     pieces
 }

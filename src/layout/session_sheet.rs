@@ -139,7 +139,7 @@ pub(super) fn lay_out(desk: &mut Desk<'_>) -> Sheet {
 
 fn pages(desk: &Desk<'_>, people: &[Person<'_>]) -> Vec<Page> {
     let size = desk.page_size(Turn::Portrait);
-    let room = frame::content(size);
+    let room = room(size);
     let clock = clock::clock(desk.session, &desk.club.rules);
     let scene = Scene {
         desk,
@@ -156,6 +156,17 @@ fn pages(desk: &Desk<'_>, people: &[Person<'_>]) -> Vec<Page> {
     let mut pages = front.into_pages(room, |page, _| begin(page));
     pages.extend(back.into_pages(room, |page, _| begin(first + page)));
     pages.into_iter().map(PageWriter::finish).collect()
+}
+
+/// A little higher than on other sheets: every line counts.
+fn room(size: Size) -> Rect {
+    let up = Length::mm(4.0);
+    let room = frame::content(size);
+    Rect {
+        y: room.y - up,
+        h: room.h + up + Length::mm(2.0),
+        ..room
+    }
 }
 
 /// The first page in the largest letters at which it is one; in the smallest where it never is.
@@ -270,27 +281,20 @@ pub(super) fn tick_lines(words: &[String], room: Rect) -> Vec<Piece> {
 
 /// The same in letters of a kind.
 pub(super) fn tick_lines_in(style: &Style, words: &[String], room: Rect) -> Vec<Piece> {
-    tick_columns(style, words, room, 2)
-}
-
-/// The same in so many columns.
-pub(super) fn tick_columns(
-    style: &Style,
-    words: &[String],
-    room: Rect,
-    columns: usize,
-) -> Vec<Piece> {
     let gap = Length::mm(4.0);
-    let n = columns.max(1) as i64;
-    let w = (room.w - gap * (n - 1)) / n;
-    let row = |words: &[String]| {
-        let cells = words.iter().enumerate().map(|(i, words)| {
-            let x = room.x + (w + gap) * i as i64;
-            tick_line_in(style, words, Rect { x, w, ..room })
-        });
-        cells.fold(Piece::default(), |row, cell| row.beside(Some(cell)))
+    let w = (room.w - gap) / 2;
+    let left = Rect { w, ..room };
+    let right = Rect {
+        x: room.x + w + gap,
+        ..left
     };
-    words.chunks(columns.max(1)).map(row).collect()
+    words
+        .chunks(2)
+        .map(|two| {
+            let beside = two.get(1).map(|words| tick_line_in(style, words, right));
+            tick_line_in(style, &two[0], left).beside(beside)
+        })
+        .collect()
 }
 
 /// A line with a box to tick, in letters of a kind.

@@ -32,7 +32,7 @@ impl Columns {
     fn of(letters: Letters, room: Rect) -> Self {
         let widest = Words::line("00:00–00:00", &letters.bold(), room.w);
         let time = room.x + letters.mm(8.0);
-        let side = letters.mm(8.4);
+        let side = letters.mm(7.8);
         let picture = time + widest.width() + letters.mm(2.4);
         Self {
             rope: room.x + strand::KNOT,
@@ -102,7 +102,7 @@ fn slot_row(
     };
     let room = columns.picture - columns.time - letters.mm(1.0);
     let part = Words::wrapped(part, &letters.small(), room, TIGHT, 2);
-    let height = texts.max(time.height() + part.height()).max(columns.side) + letters.mm(1.8);
+    let height = texts.max(time.height() + part.height()).max(columns.side) + letters.mm(1.3);
     let middle = height / 2;
     let source = Some(Source::Slot(slot.id));
     let mut piece = Piece::new(height).drawn(rope(columns, height, place));

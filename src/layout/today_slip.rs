@@ -157,7 +157,7 @@ fn missing(desk: &Desk<'_>, panel: Rect, page: &mut PageWriter<Coordinator>) {
         call,
         "2. Tell the lifeguards. The water’s edge first.".to_owned(),
         "3. Whoever saw them last stays with you.".to_owned(),
-        "4. Say where and when: ________".to_owned(),
+        "4. Note where and when they were last seen.".to_owned(),
         meet,
     ];
     let inside = panel.shrink(PAD);

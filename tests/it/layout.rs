@@ -11,6 +11,7 @@ mod songs;
 mod sound;
 mod story;
 mod wall;
+mod waterside;
 
 use daystrand::layout::{InkChoice, Request, Sheet, SheetKind, Turn, lay_out, plan_code};
 use daystrand::model::board::{Board, derive};
