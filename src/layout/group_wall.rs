@@ -100,7 +100,7 @@ fn pages(desk: &mut Desk<'_>, date: &str) -> Vec<Page> {
     let labels = labels(&all, &place);
     report(desk, &all, &labels);
     let code = plan_code::of_timetable(desk.club, desk.session);
-    let plan = desk.with_meeting_spot(format!("Plan {code} · {date}"));
+    let plan = format!("Plan {code} · {date}");
     let per_page = setting.frames.len();
     let count = all.len().div_ceil(per_page);
     let mut pages = Vec::with_capacity(count);
@@ -121,7 +121,7 @@ fn pages(desk: &mut Desk<'_>, date: &str) -> Vec<Page> {
         }
         let footer = Footer {
             what,
-            plan: plan.clone(),
+            plan: desk.with_meeting_spot(plan.clone()),
         };
         frame::draw_tight_footer(&mut page, setting.size, &footer);
         pages.push(page.finish());

@@ -179,7 +179,7 @@ fn count_box(
     };
     let x = room.x + pad;
     let look = Look::line(ink::INK, ink::LINE);
-    Piece::new(frame.bottom() + letters.mm(1.6))
+    Piece::new(frame.bottom() + letters.mm(2.4))
         .drawn(vec![rounded(frame, Length::mm(1.6), look)])
         .words(name.left(Point::new(x, pad), ink::INK))
         .words(of.right(Point::new(room.right() - pad, of_top), ink::INK))

@@ -30,7 +30,9 @@ const NARROW: Length = Length::um(150_000);
 
 /// Letters of the first page, the largest first. Clear print asks for 12 points; smaller ones are
 /// for days on which that would be two pages.
-const SIZES: [f64; 9] = [14.0, 13.5, 13.0, 12.5, 12.0, 11.5, 11.0, 10.5, 10.0];
+const SIZES: [f64; 11] = [
+    14.0, 13.5, 13.0, 12.5, 12.0, 11.75, 11.5, 11.0, 10.75, 10.5, 10.0,
+];
 
 /// Letters of one size for the first page.
 #[derive(Clone, Copy, Debug)]
