@@ -45,15 +45,24 @@ pub(super) fn add(scene: &Scene<'_>, letters: Letters, room: Rect, flow: &mut Fl
     let things = equipment::of_session(scene.desk.club, scene.desk.session);
     list("Bring", &things, letters, room, flow);
     let due = due(scene);
-    let cautions = match scene.desk.water().is_dry() {
+    let dry = scene.desk.water().is_dry();
+    let rule = match care.rule.trim() {
+        rule if dry || rule.is_empty() => String::new(),
+        rule => format!("The club’s own rule: {rule}"),
+    };
+    let cautions = match dry {
         true => CAUTIONS.to_owned(),
         false => format!("{DECIDED} {WATER_CAUTIONS} {CAUTIONS}"),
     };
-    for (words, style) in [(due, letters.bold()), (cautions, letters.small())] {
+    for (words, style) in [
+        (due, letters.bold()),
+        (rule, letters.body()),
+        (cautions, letters.small()),
+    ] {
         if !words.is_empty() {
-            let words = Words::wrapped(&words, &style, room.w, TIGHT, 6);
-            let at = Point::new(room.x, letters.mm(0.8));
-            let piece = Piece::new(words.height() + letters.mm(1.6));
+            let words = Words::wrapped(&words, &style, room.w, TIGHT, 14);
+            let at = Point::new(room.x, Length::ZERO);
+            let piece = Piece::new(words.height() + letters.mm(1.2));
             flow.push(piece.words(words.left(at, ink::INK)));
         }
     }

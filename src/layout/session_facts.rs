@@ -1,5 +1,5 @@
 //! Beside the timetable on the coordinator's sheet: where all meet and whom to call, who leads in the
-//! water, who helps and when, and the club's own rule.
+//! water, who helps and when.
 
 use super::flow::{Flow, Piece};
 use super::ink;
@@ -31,17 +31,6 @@ pub(super) fn all(
     }
     pieces.extend(named_watchers(scene, letters, room, flow));
     pieces.extend(helpers(scene, letters, room));
-    let rule = scene.desk.club.rules.care.rule.trim();
-    if water && !rule.is_empty() {
-        let style = letters.heading();
-        pieces.push(heading_in(
-            &style,
-            letters.mm(2.0),
-            "The club’s own rule",
-            room,
-        ));
-        pieces.push(text(rule, &letters.body(), room));
-    }
     pieces
 }
 

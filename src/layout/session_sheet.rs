@@ -166,7 +166,7 @@ fn room(size: Size) -> Rect {
     let room = frame::content(size);
     Rect {
         y: room.y - up,
-        h: room.h + up + Length::mm(2.0),
+        h: room.h + up + Length::mm(3.0),
         ..room
     }
 }

@@ -23,8 +23,6 @@ struct Columns {
     picture: Length,
     side: Length,
     what: Length,
-    /// Where words end: a wave stands after them.
-    end: Length,
     right: Length,
 }
 
@@ -40,7 +38,6 @@ impl Columns {
             picture,
             side,
             what: picture + side + letters.mm(2.4),
-            end: room.right() - letters.mm(11.0),
             right: room.right(),
         }
     }
@@ -88,29 +85,44 @@ fn slot_row(
     let club = scene.desk.club;
     let activity = club.activity(slot.activity).map(|a| &**a);
     let label = activity.map_or(UNKNOWN_ACTIVITY, |a| a.label.trim());
-    let width = columns.end - columns.what;
-    let set = |words: &str, style: &Style| Words::wrapped(words, style, width, TIGHT, MOST_LINES);
-    let what = set(label, &letters.bold());
-    let about = set(&details(scene, slot, activity), &letters.small());
-    let texts = what.height() + about.height();
-    let time = scene.clock.row(slot.id);
-    let time = time.map_or_else(String::new, |r| format!("{}–{}", r.from, r.to));
-    let time = Words::line(&time, &letters.bold(), columns.picture - columns.time);
-    let part = match place.begins {
+    let is_wet = wet(activity, slot);
+    // A wave has the place of the name of the part, which then stands with the details.
+    let part = match place.begins && !is_wet {
         true => club.part(slot.part).map_or("", |p| p.name.trim()),
         false => "",
     };
-    let room = columns.picture - columns.time - letters.mm(1.0);
-    let part = Words::wrapped(part, &letters.small(), room, TIGHT, 2);
-    let height = texts.max(time.height() + part.height()).max(columns.side) + letters.mm(1.3);
+    let part = Words::line(part, &letters.small(), letters.mm(30.0));
+    let taken = match (is_wet, part.is_empty()) {
+        (true, _) => letters.mm(11.0),
+        (false, true) => Length::ZERO,
+        (false, false) => part.width() + letters.mm(2.0),
+    };
+    let width = columns.right - taken - columns.what;
+    let set = |words: &str, style: &Style| Words::wrapped(words, style, width, TIGHT, MOST_LINES);
+    let what = set(label, &letters.bold());
+    let about = set(
+        &details(scene, slot, activity, place.begins),
+        &letters.small(),
+    );
+    // Beside the label where both are one line.
+    let along = what.width() + letters.mm(2.0);
+    let beside = along + about.width() <= width && about.height() <= what.height();
+    let texts = match beside {
+        true => what.height(),
+        false => what.height() + about.height(),
+    };
+    let time = scene.clock.row(slot.id);
+    let time = time.map_or_else(String::new, |r| format!("{}–{}", r.from, r.to));
+    let time = Words::line(&time, &letters.bold(), columns.picture - columns.time);
+    let height = texts.max(columns.side) + letters.mm(1.1);
     let middle = height / 2;
     let source = Some(Source::Slot(slot.id));
-    let mut piece = Piece::new(height).drawn(rope(columns, height, place));
-    let top = middle - (time.height() + part.height()) / 2;
-    let mut left = time.left(Point::new(columns.time, top), ink::INK);
-    let below = Point::new(columns.time, top + time.height());
-    left.extend(part.left(below, ink::SOFT));
-    piece = piece.with(Role::Paragraph, source, left);
+    let at = Point::new(columns.time, middle);
+    let mut piece = Piece::new(height).drawn(rope(columns, height, place)).with(
+        Role::Paragraph,
+        source,
+        time.left_of_middle(at, ink::INK),
+    );
     if let Some(a) = activity {
         let drawn = scene.desk.art_on(&a.symbol, Figure::default());
         let corner = Point::new(columns.picture, middle - columns.side / 2);
@@ -120,10 +132,16 @@ fn slot_row(
     }
     let top = middle - texts / 2;
     let mut words = what.left(Point::new(columns.what, top), ink::INK);
-    let below = Point::new(columns.what, top + what.height());
+    let below = match beside {
+        true => Point::new(columns.what + along, top + letters.mm(0.42)),
+        false => Point::new(columns.what, top + what.height()),
+    };
     words.extend(about.left(below, ink::INK));
     piece = piece.with(Role::Paragraph, source, words);
-    if wet(activity, slot) {
+    let top = middle - part.height() / 2;
+    let named = part.right(Point::new(columns.right, top), ink::SOFT);
+    piece = piece.with(Role::Paragraph, source, named);
+    if is_wet {
         let at = Point::new(columns.right - letters.mm(9.4), middle);
         piece = piece.drawn(vec![wave(at, letters.mm(9.0))]);
     }
@@ -156,7 +174,7 @@ fn rope(columns: &Columns, height: Length, place: Place) -> Vec<Item> {
 }
 
 /// "in water · in turns · at the jetty · Ada leads · if dry: Drum".
-fn details(scene: &Scene<'_>, slot: &Slot, activity: Option<&Activity>) -> String {
+fn details(scene: &Scene<'_>, slot: &Slot, activity: Option<&Activity>, begins: bool) -> String {
     let club = scene.desk.club;
     let mut all: Vec<String> = Vec::new();
     if let Some(off) = slot.off {
@@ -168,6 +186,8 @@ fn details(scene: &Scene<'_>, slot: &Slot, activity: Option<&Activity>) -> Strin
     }
     let is_wet = wet(activity, slot);
     let turns = scene.desk.session.turns.as_ref();
+    let part = club.part(slot.part).filter(|_| is_wet && begins);
+    all.extend(part.map(|p| p.name.trim().to_owned()));
     all.extend(is_wet.then(|| "in water".to_owned()));
     all.extend(
         turns

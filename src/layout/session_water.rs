@@ -181,16 +181,17 @@ fn below(scene: &Scene<'_>, letters: Letters, moment: &InWater, room: Rect) -> V
         }
     }
     let (there, asked) = (moment.watchers.len(), moment.watchers_asked as usize);
-    if there > 0 {
-        let watch = if there == 1 { "watches" } else { "watch" };
-        let words = format!("{} {watch}", scene.helpers(moment.watchers.iter().copied()));
-        pieces.push(line(&words, &letters.bold(), room));
-    }
+    let watch = if there == 1 { "watches" } else { "watch" };
+    let names = scene.helpers(moment.watchers.iter().copied());
+    let who = match there {
+        0 => "No watcher is named".to_owned(),
+        _ => format!("{names} {watch}"),
+    };
     if there < asked {
-        let words = format!("The club’s rule asks for {asked} to watch; named: {there}");
+        let words = format!("{who}; the club’s rule asks for {asked}");
         pieces.push(boxed(&words, letters, room));
-    } else if there == 0 {
-        pieces.push(line("No watcher is named.", &letters.bold(), room));
+    } else {
+        pieces.push(line(&who, &letters.bold(), room));
     }
     pieces
 }
@@ -233,7 +234,7 @@ fn tab(words: &str, letters: Letters, room: Rect) -> Piece {
 
 /// Bold words in a frame that is seen at once.
 pub(super) fn boxed(words: &str, letters: Letters, room: Rect) -> Piece {
-    let pad = letters.mm(1.6);
+    let pad = letters.mm(1.2);
     let width = room.w - pad * 2;
     let words = Words::wrapped(words, &letters.bold(), width, TIGHT, MOST_LINES);
     let at = Rect {
