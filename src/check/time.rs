@@ -53,7 +53,9 @@ fn closing_hint(club: &Club, session: &Session, clock: &Clock) -> String {
         _ => String::new(),
     };
     let gives = what_could_give(club, session, clock.overrun());
-    format!("Take out or shorten an activity, or change the minutes in the club's rules.{gives}{latest}")
+    format!(
+        "Take out or shorten an activity, or change the minutes in the club's rules.{gives}{latest}"
+    )
 }
 
 /// The longest rows, as many as would make up for so many minutes if each gave half of its own.
@@ -61,7 +63,12 @@ fn what_could_give(club: &Club, session: &Session, over: u32) -> String {
     let mut rows: Vec<(u32, &str)> = session
         .timetable
         .iter()
-        .filter_map(|s| Some((session.minutes_of(s), club.activity(s.activity)?.label.trim())))
+        .filter_map(|s| {
+            Some((
+                session.minutes_of(s),
+                club.activity(s.activity)?.label.trim(),
+            ))
+        })
         .collect();
     rows.sort_by_key(|(minutes, _)| std::cmp::Reverse(*minutes));
     let mut left = over;
