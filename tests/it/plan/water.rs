@@ -266,3 +266,39 @@ fn a_club_may_ask_for_two_people_each() {
         }
     }
 }
+
+/// Boards and stories follow the turns, and a change of them by hand.
+#[test]
+fn boards_and_stories_go_in_the_order_of_the_turns() {
+    let club = demo::club();
+    let session = titled(&club, "Wave morning");
+    let moon = marked(&club, "moon");
+    let turns = session.turns.as_ref().unwrap();
+    let slot = |i: usize| turns.stations[i].slot;
+    let (splash, dig, shells) = (slot(0), slot(1), slot(2));
+    let shown = |club: &Club| -> Vec<SlotId> {
+        let session = club.session(session.id).unwrap();
+        let board = board::derive(club, session, moon);
+        let rows = board.steps.iter().filter_map(|s| s.at.slot());
+        rows.filter(|s| [splash, dig, shells].contains(s)).collect()
+    };
+    assert_eq!(shown(&club), [shells, splash, dig]);
+    let place = TurnsEdit::Place(moon, 0, dig);
+    let next = done(&club, Edit::Turns(session.id, place));
+    assert_eq!(shown(&next), [dig, splash, shells]);
+    let told = |club: &Club| -> Vec<SlotId> {
+        let session = club.session(session.id).unwrap();
+        let mut who = (**club.participant(moon).unwrap()).clone();
+        who.telling.pages = daystrand::model::telling::Pages::Steps;
+        let story = daystrand::story::tell_for(club, session, &who);
+        let steps = story.pages.iter().filter_map(|p| match p.at {
+            daystrand::model::rewriting::PageRef::Step(at) => at.slot(),
+            _ => None,
+        });
+        steps
+            .filter(|s| [splash, dig, shells].contains(s))
+            .collect()
+    };
+    assert_eq!(told(&club), [shells, splash, dig]);
+    assert_eq!(told(&next), [dig, splash, shells]);
+}

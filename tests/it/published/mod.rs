@@ -6,6 +6,7 @@ mod bcp47;
 mod beaufort;
 mod change;
 mod contrast;
+mod countdown;
 mod forms;
 mod grid;
 mod lengths;
