@@ -125,6 +125,7 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut WaterState, rect: Rect
         let first = first_at_side(desk, state, session);
         desk.regions.add(side, first);
     }
+    says::refused(ui, state, left);
     hands::ghost(ui, desk, state);
 }
 

@@ -40,7 +40,6 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut WaterState, session: &
              lifeguards and the person in charge of water safety decide.",
         );
     }
-    refused(ui, state);
     let most = if state.all_says {
         found.len()
     } else {
@@ -133,22 +132,18 @@ fn beside_all(water: &WaterDay) -> bool {
     !water.is_dry() && water.moments.iter().all(|m| m.visits.iter().all(full))
 }
 
-/// Why a person was not put where they were dropped, spoken too.
-fn refused(ui: &mut Ui, state: &mut WaterState) {
+/// Why a person was not put where they were dropped, over the foot of the line, wherever that is
+/// scrolled to; spoken too.
+pub fn refused(ui: &mut Ui, state: &mut WaterState, area: Rect) {
     let Some(why) = state.refused.clone() else {
         return;
     };
     let t = theme::of(ui.ctx());
-    let room = ui.available_width().min(900.0);
-    let g = words::lay(
-        ui.painter(),
-        &why,
-        theme::regular(16.0),
-        t.col.on_peg,
-        room - 90.0,
-        4,
-    );
-    let (_, rect) = ui.allocate_space(vec2(room, (g.size().y + 16.0).max(theme::CONTROL)));
+    let room = (area.width() - 24.0).min(900.0);
+    let font = theme::regular(16.0);
+    let g = words::lay(ui.painter(), &why, font, t.col.on_peg, room - 90.0, 4);
+    let size = vec2(room, (g.size().y + 16.0).max(theme::CONTROL));
+    let rect = Rect::from_min_size(area.left_bottom() - vec2(0.0, size.y + 8.0), size);
     let r = ui.interact(rect, Id::unique("water-refused"), Sense::hover());
     r.widget_info(|| WidgetInfo::labeled(Role::Status, true, &why));
     ui.ctx().accesskit_node_builder(r.id, |node| {
