@@ -13,6 +13,7 @@ use crate::model::ids::SlotId;
 use crate::model::session::Slot;
 use crate::story::said;
 use crate::ui::desk::Desk;
+use crate::ui::icons;
 use crate::ui::strand::{Rope, paint};
 use crate::ui::theme;
 use crate::ui::widgets::card::{face_down, peg, plate};
@@ -153,7 +154,10 @@ fn column(ui: &mut Ui, desk: &mut Desk<'_>, line: &Line<'_>, (i, c): (usize, &Co
     let (name, who) = (called(line, c), leads(line, c));
     let from_to = format!("{} to {}", c.stretch.from, c.stretch.to);
     let led = if who.is_empty() { "nobody named" } else { &who };
-    let spoken = format!("{name}, {from_to}. Who leads: {led}");
+    let rows = slots(line, c);
+    let off = !rows.is_empty() && rows.iter().all(|s| s.off.is_some());
+    let off = if off { ", not today" } else { "" };
+    let spoken = format!("{name}, {from_to}{off}. Who leads: {led}");
     r.widget_info(|| WidgetInfo::labeled(Role::Button, true, &spoken));
     let p = ui.painter().clone();
     if r.hovered() {
@@ -231,6 +235,8 @@ fn pictures(p: &egui::Painter, desk: &mut Desk<'_>, line: &Line<'_>, c: &Column,
         let rect = Rect::from_center_size(at, vec2(side, side));
         if slot.off.is_some() {
             face_down(p, &t, rect);
+            let cross = icons::square(rect.center(), 18.0);
+            icons::paint(p, icons::Icon::Cross, cross, t.col.card_ink);
             continue;
         }
         plate(p, &t, rect);
