@@ -181,7 +181,15 @@ fn the_look_ahead_begins_with_what_ended_and_counts_who_remains() {
             "Farid: Resuscitation ends with 5 September 2027, not covered at 1 of 4 sessions",
         ]
     );
-    let top = |name: &str| middle(&h, name).y;
+    let says = |n: &egui_kittest::kittest::AccessKitNode<'_>, words: &str| {
+        let said = [n.label(), n.value()];
+        said.iter().flatten().any(|s| s.starts_with(words))
+    };
+    let top = |words: &str| {
+        let mut found = h.root().children_recursive();
+        let node = found.find(|n| says(&n.accesskit_node(), words));
+        node.expect("it is there").rect().top()
+    };
     let order = [
         "Saturday 12 June 2027: Boat morning",
         "Hauke: Water rescue",
