@@ -154,14 +154,10 @@ fn line(ui: &mut Ui, gap: &Gap<'_>, (i, sessions): (usize, usize), today: Date) 
     let t = theme::of(ui.ctx());
     let (_, rect) = ui.allocate_space(vec2(ui.available_width(), 60.0));
     let r = ui.interact(rect, Id::unique(("gap", i)), Sense::click());
-    let who = gap.helper.name.trim();
-    let what = format!(
-        "{} {}",
-        gap.award.name.trim(),
-        held::standing(gap.standing, today)
-    );
+    let who = format!("{}: {}", gap.helper.name.trim(), gap.award.name.trim());
+    let what = held::standing(gap.standing, today);
     let many = format!("not covered at {} of {sessions} sessions", gap.sessions);
-    r.widget_info(|| WidgetInfo::labeled(Role::Button, true, format!("{who}: {what}, {many}")));
+    r.widget_info(|| WidgetInfo::labeled(Role::Button, true, format!("{who} {what}, {many}")));
     let p = ui.painter();
     let corner = CornerRadius::same(theme::R_CONTROL);
     let edge = if r.hovered() {
@@ -179,12 +175,12 @@ fn line(ui: &mut Ui, gap: &Gap<'_>, (i, sessions): (usize, usize), today: Date) 
         pos2(rect.right() - 40.0, rect.bottom()),
     );
     let (upper, lower) = room.split_top_bottom_at_fraction(0.52);
-    let says = format!("{who}: {what}");
+    let says = format!("{what}; {many}");
     words::line(
         p,
         upper,
         Align2::LEFT_BOTTOM,
-        &says,
+        &who,
         theme::bold(16.0),
         t.col.ink,
     );
@@ -192,7 +188,7 @@ fn line(ui: &mut Ui, gap: &Gap<'_>, (i, sessions): (usize, usize), today: Date) 
         p,
         lower,
         Align2::LEFT_TOP,
-        &many,
+        &says,
         theme::regular(14.0),
         t.col.soft,
     );
