@@ -71,8 +71,7 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut LookedState, session: 
     words::heading(ui, "Looked at", 20.0);
     words::soft(
         ui,
-        "Who looked, when, and what was seen: written down, and nothing is worked out of it. The \
-         points are chosen in People, Club.",
+        "Who looked, when, and what was seen. Numbers get their names; nothing is decided by them.",
     );
     if state.form.as_ref().is_some_and(|f| f.session != session.id) {
         state.form = None;

@@ -62,6 +62,7 @@ pub fn column(ui: &mut Ui, width: f32, add: impl FnOnce(&mut Ui)) {
     let down = Layout::top_down(Align::Min);
     ui.allocate_ui_with_layout(vec2(width, 0.0), down, |ui| {
         ui.set_max_width(width);
+        ui.spacing_mut().item_spacing.x = 8.0;
         add(ui);
     });
 }
