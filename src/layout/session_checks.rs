@@ -1,5 +1,5 @@
 //! At the foot of the coordinator's sheet: boxes for head counts with the number that is expected,
-//! what to look at, what to bring, when sunscreen and drinks are due, and cautions.
+//! what to look at, what to bring, the club's own rule and cautions.
 
 use super::flow::{Flow, Piece};
 use super::session_sheet::{Letters, Scene, heading_in};
@@ -9,7 +9,6 @@ use super::writer::Coordinator;
 use super::{ink, look_words};
 use crate::plan::clock::Moment;
 use crate::plan::equipment;
-use crate::plan::reminders::{self, Sunscreen};
 use crate::plan::roll::{Count, Occasion};
 use crate::units::{Length, Point, Rect, Size};
 
@@ -27,7 +26,7 @@ const WATER_CAUTIONS: &str = "Whoever is beside one participant in the water doe
 
 /// Adds all of it.
 pub(super) fn add(scene: &Scene<'_>, letters: Letters, room: Rect, flow: &mut Flow<Coordinator>) {
-    let space = letters.mm(2.6);
+    let space = letters.mm(2.2);
     flow.push(heading_in(&letters.heading(), space, "Head counts", room));
     for piece in count_boxes(scene, letters, room) {
         flow.push(piece);
@@ -44,7 +43,6 @@ pub(super) fn add(scene: &Scene<'_>, letters: Letters, room: Rect, flow: &mut Fl
     list(&again, &looks, letters, room, flow);
     let things = equipment::of_session(scene.desk.club, scene.desk.session);
     list("Bring", &things, letters, room, flow);
-    let due = due(scene);
     let dry = scene.desk.water().is_dry();
     let rule = match care.rule.trim() {
         rule if dry || rule.is_empty() => String::new(),
@@ -54,11 +52,7 @@ pub(super) fn add(scene: &Scene<'_>, letters: Letters, room: Rect, flow: &mut Fl
         true => CAUTIONS.to_owned(),
         false => format!("{DECIDED} {WATER_CAUTIONS} {CAUTIONS}"),
     };
-    for (words, style) in [
-        (due, letters.bold()),
-        (rule, letters.body()),
-        (cautions, letters.small()),
-    ] {
+    for (words, style) in [(rule, letters.small_bold()), (cautions, letters.small())] {
         if !words.is_empty() {
             let words = Words::wrapped(&words, &style, room.w, TIGHT, 14);
             let at = Point::new(room.x, Length::ZERO);
@@ -179,7 +173,7 @@ fn count_box(
     let top = pad + style.size.scale(2.25);
     let of = Words::line(&format!("of {expected}"), &letters.bold(), inside);
     let by = Words::line("time, by", &letters.small(), inside);
-    let of_top = top + letters.mm(2.6);
+    let of_top = top + letters.mm(2.2);
     let by_top = of_top + of.height() + letters.mm(1.6);
     let frame = Rect {
         y: Length::ZERO,
@@ -193,34 +187,4 @@ fn count_box(
         .words(name.left(Point::new(x, pad), ink::INK))
         .words(of.right(Point::new(room.right() - pad, of_top), ink::INK))
         .words(by.left(Point::new(x, by_top), ink::SOFT))
-}
-
-/// "Sunscreen 09:10, 10:45 · Drink 10:00, 10:30": by the club's own minutes.
-fn due(scene: &Scene<'_>) -> String {
-    let care = &scene.desk.club.rules.care;
-    let (start, end) = (scene.clock.start, scene.clock.end);
-    let leaves: Vec<Moment> = scene
-        .desk
-        .water()
-        .moments
-        .iter()
-        .map(|m| m.stretch.to)
-        .collect();
-    let listed = |name: &str, all: Vec<Moment>| {
-        let times: Vec<String> = all.iter().take(12).map(Moment::to_string).collect();
-        (!times.is_empty()).then(|| format!("{name} {}", times.join(", ")))
-    };
-    let sun = care.sunscreen.map(|s| Sunscreen {
-        before: s.before_minutes,
-        again: s.every_minutes,
-    });
-    let sun = sun.map(|s| s.all(start, end, &leaves).take(12).collect());
-    let drinks = care.drink_minutes;
-    let drinks = drinks.map(|every| reminders::drinks(start, end, every).take(12).collect());
-    let all = [
-        sun.and_then(|all| listed("Sunscreen", all)),
-        drinks.and_then(|all| listed("Drink", all)),
-    ];
-    let all: Vec<String> = all.into_iter().flatten().collect();
-    all.join(" · ")
 }

@@ -1,5 +1,5 @@
 //! Beside the timetable on the coordinator's sheet: where all meet and whom to call, who leads in the
-//! water, who helps and when.
+//! water, when sunscreen and drinks are due, who helps and when.
 
 use super::flow::{Flow, Piece};
 use super::ink;
@@ -13,6 +13,7 @@ use crate::model::profile::Field;
 use crate::model::today::Hours;
 use crate::page::Item;
 use crate::plan::clock::Moment;
+use crate::plan::reminders::{self, Sunscreen};
 use crate::plan::water::watches;
 use crate::text::Style;
 use crate::units::{Length, Point, Rect};
@@ -28,6 +29,9 @@ pub(super) fn all(
     let water = !scene.desk.water().is_dry();
     if water {
         pieces.extend(lead(scene, letters, room));
+    }
+    for words in due(scene) {
+        pieces.push(text(&words, &letters.bold(), room));
     }
     pieces.extend(named_watchers(scene, letters, room, flow));
     pieces.extend(helpers(scene, letters, room));
@@ -204,4 +208,33 @@ fn hours(hours: &Hours) -> Option<String> {
         (None, Some(to)) => Some(format!("until {to}")),
         (Some(from), Some(to)) => Some(format!("{from} to {to}")),
     }
+}
+
+/// "Sunscreen 09:10, 10:45" and "Drink 10:00, 10:30": by the club's own minutes.
+fn due(scene: &Scene<'_>) -> Vec<String> {
+    let care = &scene.desk.club.rules.care;
+    let (start, end) = (scene.clock.start, scene.clock.end);
+    let leaves: Vec<Moment> = scene
+        .desk
+        .water()
+        .moments
+        .iter()
+        .map(|m| m.stretch.to)
+        .collect();
+    let listed = |name: &str, all: Vec<Moment>| {
+        let times: Vec<String> = all.iter().take(12).map(Moment::to_string).collect();
+        (!times.is_empty()).then(|| format!("{name} {}", times.join(", ")))
+    };
+    let sun = care.sunscreen.map(|s| Sunscreen {
+        before: s.before_minutes,
+        again: s.every_minutes,
+    });
+    let sun = sun.map(|s| s.all(start, end, &leaves).take(12).collect());
+    let drinks = care.drink_minutes;
+    let drinks = drinks.map(|every| reminders::drinks(start, end, every).take(12).collect());
+    let all = [
+        sun.and_then(|all| listed("Sunscreen", all)),
+        drinks.and_then(|all| listed("Drink", all)),
+    ];
+    all.into_iter().flatten().collect()
 }

@@ -30,7 +30,7 @@ impl Columns {
     fn of(letters: Letters, room: Rect) -> Self {
         let widest = Words::line("00:00–00:00", &letters.bold(), room.w);
         let time = room.x + letters.mm(8.0);
-        let side = letters.mm(7.8);
+        let side = letters.mm(7.3);
         let picture = time + widest.width() + letters.mm(2.4);
         Self {
             rope: room.x + strand::KNOT,

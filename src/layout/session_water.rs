@@ -38,7 +38,7 @@ pub(super) fn add(scene: &Scene<'_>, letters: Letters, room: Rect, flow: &mut Fl
         true => "Who is with whom in the water",
         false => "In turns, and who is with whom in the water",
     };
-    let space = letters.mm(3.0);
+    let space = letters.mm(3.8);
     flow.push(heading_in(&letters.heading(), space, named, room));
     for piece in blocks.into_iter().flat_map(|(_, pieces)| pieces) {
         flow.push(piece);
@@ -219,7 +219,7 @@ fn tab(words: &str, letters: Letters, room: Rect) -> Piece {
     let pad = letters.mm(1.1);
     let style = letters.bold();
     let words = Words::line(words, &style, room.w - Length::mm(5.0));
-    let space = letters.mm(1.6);
+    let space = letters.mm(0.8);
     let at = Rect {
         y: space,
         h: words.height() + pad * 2,
@@ -238,13 +238,13 @@ pub(super) fn boxed(words: &str, letters: Letters, room: Rect) -> Piece {
     let width = room.w - pad * 2;
     let words = Words::wrapped(words, &letters.bold(), width, TIGHT, MOST_LINES);
     let at = Rect {
-        y: letters.mm(0.8),
+        y: letters.mm(0.5),
         h: words.height() + pad * 2,
         ..room
     };
     let look = Look::line(ink::INK, Length::mm(0.7));
     let place = Point::new(at.x + pad, at.y + pad);
-    Piece::new(at.bottom() + letters.mm(1.4))
+    Piece::new(at.bottom() + letters.mm(1.0))
         .drawn(vec![rounded(at, Length::mm(1.4), look)])
         .words(words.left(place, ink::INK))
 }
