@@ -229,7 +229,7 @@ fn tab(words: &str, letters: Letters, room: Rect) -> Piece {
     Piece::new(at.bottom() + letters.mm(1.3))
         .kept()
         .drawn(vec![rounded(at, Length::mm(1.6), Look::filled(ink::INK))])
-        .with(Role::Heading(3), None, words.left(place, ink::PAPER))
+        .with(Role::Heading(2), None, words.left(place, ink::PAPER))
 }
 
 /// Bold words in a frame that is seen at once.
