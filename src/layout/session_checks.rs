@@ -26,7 +26,7 @@ const WATER_CAUTIONS: &str = "Whoever is beside one participant in the water doe
 
 /// Adds all of it.
 pub(super) fn add(scene: &Scene<'_>, letters: Letters, room: Rect, flow: &mut Flow<Coordinator>) {
-    let space = letters.mm(2.2);
+    let space = letters.mm(1.4);
     flow.push(heading_in(&letters.heading(), space, "Head counts", room));
     for piece in count_boxes(scene, letters, room) {
         flow.push(piece);
@@ -46,7 +46,7 @@ pub(super) fn add(scene: &Scene<'_>, letters: Letters, room: Rect, flow: &mut Fl
     let dry = scene.desk.water().is_dry();
     let rule = match care.rule.trim() {
         rule if dry || rule.is_empty() => String::new(),
-        rule => format!("The club’s own rule: {rule}"),
+        rule => format!("Club rule: {rule}"),
     };
     let cautions = match dry {
         true => CAUTIONS.to_owned(),

@@ -38,7 +38,7 @@ pub(super) fn add(scene: &Scene<'_>, letters: Letters, room: Rect, flow: &mut Fl
         true => "Who is with whom in the water",
         false => "In turns, and who is with whom in the water",
     };
-    let space = letters.mm(3.8);
+    let space = letters.mm(3.2);
     flow.push(heading_in(&letters.heading(), space, named, room));
     for piece in blocks.into_iter().flat_map(|(_, pieces)| pieces) {
         flow.push(piece);
