@@ -67,7 +67,7 @@ pub fn read_of_the_year(words: &str) -> Option<MonthDay> {
         let begins = m.to_lowercase();
         month.chars().count() >= 3 && begins.starts_with(&month.to_lowercase())
     };
-    let at = MONTHS.iter().position(|m| named(&m));
+    let at = MONTHS.iter().position(named);
     let month = match at {
         Some(i) => u8::try_from(i + 1).ok()?,
         None => month.parse().ok()?,

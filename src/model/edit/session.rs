@@ -40,7 +40,7 @@ pub(super) fn copy(
         let session = Arc::make_mut(find_mut(club, id)?);
         session.from = Some(from);
         session.turns = original.turns.as_ref().map(|t| Box::new(t.renamed(&now)));
-        session.today = Box::new(original.today.for_another_date());
+        *session.today = original.today.for_another_date();
     }
     Ok(made)
 }

@@ -141,7 +141,7 @@ fn awards(next: &mut Numbers, club: &mut Club) -> (AwardId, AwardId) {
         looks: looks.into(),
         means: means.into(),
     };
-    club.rules.care = Box::new(Care {
+    *club.rules.care = Care {
         watcher_for: Some(4),
         fewest_adults: 3,
         drink_minutes: Some(30),
@@ -173,7 +173,7 @@ fn awards(next: &mut Numbers, club: &mut Club) -> (AwardId, AwardId) {
             },
         ],
         ..Care::default()
-    });
+    };
     (rescue, breath)
 }
 

@@ -50,7 +50,7 @@ fn plain() -> Window {
     })
 }
 
-fn session<'a>(h: &'a Window) -> &'a Session {
+fn session(h: &Window) -> &Session {
     h.state().bench().view().session.expect("a session")
 }
 
@@ -147,8 +147,7 @@ fn a_place_is_moved_by_a_key_and_by_the_menu_and_by_the_mouse() {
             let label = node.label().unwrap_or_default();
             label.starts_with(&name) && label.contains(&begins)
         });
-        let place = all.into_iter().next().expect("a place").rect().center();
-        place
+        all.into_iter().next().expect("a place").rect().center()
     };
     let at = turn(&h, 1);
     h.drag_at(at);
