@@ -32,12 +32,11 @@ pub fn check(
     if water.is_dry() {
         return;
     }
-    let spot = Spot::Session(session.id);
     if !club.rules.care.awards.iter().any(|a| a.for_water) {
         findings.push(finding(
             Severity::StopAndLook,
             "water.no_award",
-            spot,
+            Spot::Club,
             "The club has not entered which certificate is needed in the water, so none is looked at."
                 .to_owned(),
             "Enter it in People, Club, with the rule for how long it lasts.",
@@ -55,7 +54,7 @@ pub fn check(
 }
 
 fn lead(club: &Club, session: &Session, findings: &mut Vec<Finding>) {
-    let spot = Spot::Session(session.id);
+    let spot = Spot::Water(session.id, None);
     let hint = "Name who leads in the water at Session, People and water.";
     match session.today.water_lead {
         None => findings.push(finding(
@@ -166,9 +165,7 @@ fn capital(word: &str) -> String {
 
 fn spot(session: &Session, moment: &InWater) -> Spot {
     let first = moment.visits.first();
-    first.map_or(Spot::Session(session.id), |v| {
-        Spot::Slot(session.id, v.slot)
-    })
+    Spot::Water(session.id, first.map(|v| v.slot))
 }
 
 fn broken(club: &Club, session: &Session, moment: &InWater, findings: &mut Vec<Finding>) {
@@ -235,7 +232,7 @@ fn watched(
         findings.push(finding(
             Severity::StopAndLook,
             "water.not_watched",
-            Spot::Session(session.id),
+            Spot::Water(session.id, None),
             format!(
                 "Not complete: no watcher is named for {}, for whom an alert is entered.",
                 said::participant(club, who)
@@ -263,7 +260,7 @@ fn watched(
             findings.push(finding(
                 Severity::StopAndLook,
                 "water.watcher_busy",
-                Spot::Participant(*who),
+                Spot::Water(session.id, None),
                 format!(
                     "{name} is named to watch {}, and {what}.",
                     said::participant(club, *who)
@@ -360,7 +357,11 @@ fn last(club: &Club, session: &Session, water: &WaterDay, findings: &mut Vec<Fin
         findings.push(finding(
             Severity::Look,
             "water.last",
-            moment.map_or(Spot::Session(session.id), |m| spot(session, m)),
+            moment
+                .and_then(|m| m.visits.first())
+                .map_or(Spot::Session(session.id), |v| {
+                    Spot::Slot(session.id, v.slot)
+                }),
             format!(
                 "The water ends at {end} and the session at {}: there is no time to dry.",
                 clock.end

@@ -14,7 +14,7 @@ use crate::model::today::Hours;
 use crate::page::Item;
 use crate::plan::clock::Moment;
 use crate::plan::reminders::{self, Sunscreen};
-use crate::plan::water::watches;
+use crate::plan::water::{certificates_on, watches};
 use crate::text::Style;
 use crate::units::{Length, Point, Rect};
 
@@ -176,7 +176,11 @@ fn one_helper(scene: &Scene<'_>, letters: Letters, helper: &Helper, room: Rect) 
     let mut jobs: Vec<String> = Vec::new();
     let watching = watches(session, helper);
     for job in &helper.roles {
-        jobs.extend((*job != Job::Watcher).then(|| job.label().to_lowercase()));
+        match job {
+            Job::Watcher => {}
+            Job::WaterSafety => jobs.push(in_water(scene, helper)),
+            _ => jobs.push(job.label().to_lowercase()),
+        }
     }
     jobs.extend(watching.then(|| "watches".to_owned()));
     jobs.extend(session.today.here.get(&helper.id).and_then(hours));
@@ -197,6 +201,18 @@ fn one_helper(scene: &Scene<'_>, letters: Letters, helper: &Helper, room: Rect) 
     Piece::new(name.height() + below.height() + letters.mm(0.8))
         .words(names)
         .words(below.left(at, ink::INK))
+}
+
+/// "water safety", or which certificate does not cover the day, so that nobody sends them in.
+fn in_water(scene: &Scene<'_>, helper: &Helper) -> String {
+    let (club, date) = (scene.desk.club, scene.desk.session.date);
+    let held = certificates_on(club, helper, date);
+    let uncovered = held.into_iter().find(|(_, s)| !s.is_covered());
+    let award = uncovered.and_then(|(id, _)| club.rules.care.award(id));
+    award.map_or_else(
+        || Job::WaterSafety.label().to_lowercase(),
+        |a| format!("not in the water today: “{}”", a.name.trim()),
+    )
 }
 
 /// "from 10:00", "until 11:00", "10:00 to 11:00".

@@ -55,6 +55,8 @@ pub enum Spot {
     Session(SessionId),
     /// A row of a timetable.
     Slot(SessionId, SlotId),
+    /// Who is with whom in the water of a session, at a row or as a whole.
+    Water(SessionId, Option<SlotId>),
     /// A participant's board.
     Board(SessionId, ParticipantId),
     /// A step on a board.

@@ -361,6 +361,7 @@ impl App {
                 s.session.activity = Some(id);
             }
             Spot::Session(_) => s.session.pane = session::Pane::Timetable,
+            Spot::Water(..) => s.session.pane = session::Pane::Water,
             Spot::Slot(_, slot) => {
                 s.session.pane = session::Pane::Timetable;
                 s.session.slot = Some(slot);

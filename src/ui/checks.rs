@@ -149,6 +149,7 @@ fn go_words(f: &Finding) -> String {
         Spot::Activity(_) => "To the activity",
         Spot::Participant(_) | Spot::Helper(_) => "To the person",
         Spot::Session(_) | Spot::Slot(..) => "To the timetable",
+        Spot::Water(..) => "To people and water",
         Spot::Board(..) => "To the board",
         Spot::Step(..) => "To the step",
         Spot::Story(..) => "To the story",
@@ -167,10 +168,10 @@ fn where_words(view: &View<'_>, f: &Finding) -> String {
             .map_or_else(String::new, |a| a.label.clone()),
         Spot::Participant(id) => name(id).to_owned(),
         Spot::Helper(id) => club.helper(id).map_or_else(String::new, |h| h.name.clone()),
-        Spot::Session(id) => club
+        Spot::Session(id) | Spot::Water(id, None) => club
             .session(id)
             .map_or_else(String::new, |s| s.title.clone()),
-        Spot::Slot(session, slot) => club
+        Spot::Slot(session, slot) | Spot::Water(session, Some(slot)) => club
             .session(session)
             .and_then(|s| s.slot(slot))
             .and_then(|s| club.activity(s.activity))

@@ -367,7 +367,10 @@ pub fn open_in(view: &View<'_>, place: Place) -> (String, bool) {
     match place {
         Place::Session if view.session.is_none() => ("none yet".into(), true),
         Place::Session => {
-            let n = count(|s| matches!(s, Spot::Session(_) | Spot::Slot(..) | Spot::Activity(_)));
+            let n = count(|s| {
+                let of_rows = matches!(s, Spot::Slot(..) | Spot::Activity(_));
+                of_rows || matches!(s, Spot::Session(_) | Spot::Water(..))
+            });
             open(n, "look at", "ready".into())
         }
         Place::People => {

@@ -69,6 +69,10 @@ impl Choice {
                 self.place = Place::Session;
                 self.session = Some(session);
             }
+            Spot::Water(session, _) => {
+                self.place = Place::Session;
+                self.session = Some(session);
+            }
             Spot::Slot(session, slot) => {
                 self.place = Place::Session;
                 self.session = Some(session);

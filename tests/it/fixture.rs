@@ -4,11 +4,30 @@ use std::sync::Arc;
 
 use daystrand::model::club::Club;
 use daystrand::model::ids::{ActivityId, PartId, SessionId, SlotId};
+use daystrand::model::people::Role;
 use daystrand::model::session::{Session, Slot};
 
 /// The demo club.
 pub fn club() -> Club {
     daystrand::workbench::demo::club()
+}
+
+/// The demo club with so many people for the water that nothing is to be looked at.
+pub fn calm() -> Club {
+    let mut club = club();
+    let gesa = club.helpers.iter().find(|h| h.name == "Gesa").unwrap();
+    let held = gesa.certificates.clone();
+    for h in club.helpers.iter_mut().map(Arc::make_mut) {
+        if h.name != "Dario" {
+            h.roles.insert(Role::WaterSafety);
+            h.certificates.clone_from(&held);
+        }
+    }
+    club.rules.care.watcher_for = Some(8);
+    for s in club.sessions.iter_mut().map(Arc::make_mut) {
+        s.helpers_away.clear();
+    }
+    club
 }
 
 /// Its first session, to change.

@@ -199,11 +199,12 @@ impl Row<'_> {
         if self.activity.in_water {
             icons::paint(ui.painter(), Icon::Wave, icons::square(at, 24.0), ink);
         }
-        let spot = Spot::Slot(self.session.id, self.slot.id);
+        let (session, slot) = (self.session.id, self.slot.id);
+        let here = [Spot::Slot(session, slot), Spot::Water(session, Some(slot))];
         let open = desk.view.findings.iter();
         let found = open
             .filter(|f| f.severity <= Severity::Look)
-            .find(|f| f.spot == spot);
+            .find(|f| here.contains(&f.spot));
         if let Some(f) = found {
             at.x += 34.0;
             checks::sign(ui, at, f.severity, None);

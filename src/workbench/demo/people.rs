@@ -117,7 +117,7 @@ fn all() -> [Person; 8] {
             mark: "fish",
             form: Form::Word,
             finishing: Finishing::TurnedOver,
-            favourites: &["canoe"],
+            favourites: &["canoe", "splash"],
             texts: &[
                 (Field::SaysHere, "Says it"),
                 (Field::Warnings, "How many steps are left, after each step"),

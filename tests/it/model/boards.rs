@@ -47,8 +47,10 @@ fn check_board(club: &Club, session: &Session, board: &Board) {
     once.dedup();
     assert_eq!(shown, once, "a step stands twice");
     let rows = session.timetable.iter().map(|r| r.id);
+    // Whoever does not wait has no part in a row of waiting.
+    let (_, spare) = session.rows_of(board.participant);
     let rows = rows
-        .filter(|r| !board.left_out.contains(r))
+        .filter(|r| !board.left_out.contains(r) && !spare.contains(r))
         .map(StepRef::Slot);
     let own = session.hand_of(board.participant);
     let own = own

@@ -204,7 +204,7 @@ fn the_look_ahead_begins_with_what_ended_and_counts_who_remains() {
         "Sat 11 September, Last morning: 3 of 5, 1 fewer than before",
     ];
     for cell in cells {
-        middle(&h, cell);
+        assert!(everything(&h).contains(cell), "{cell}");
     }
     click(&mut h, "Hauke: Water rescue");
     let hauke = club(&h).helpers.iter().find(|h| h.name == "Hauke");

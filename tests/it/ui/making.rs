@@ -320,7 +320,7 @@ fn an_empty_stock_says_how_tiles_get_there() {
 
 #[test]
 fn how_tiles_are_made_is_set_in_the_club() {
-    let mut h = window_with(HIGH, |bench| {
+    let mut h = window_with(Vec2::new(1366.0, 4800.0), |bench| {
         drop(bench.handle(Command::Show(Place::People)));
     });
     h.state_mut().state_mut().people.pane = PeoplePane::Club;

@@ -24,14 +24,17 @@ fn copies_for_next_week_are_a_week_apart_at_the_same_time() {
     ] {
         let mut h = window_with(Vec2::new(1366.0, 768.0), |bench| {
             let club = &bench.view().club;
-            let (first, second) = (club.sessions[0].clone(), club.sessions[1].id);
+            let first = club.sessions[0].clone();
+            let others: Vec<_> = club.sessions[1..].iter().map(|s| s.id).collect();
             let details = SessionDetails {
                 title: first.title.clone(),
                 date: from,
                 start: time(9, 30, 0, 0),
                 place: first.place.clone(),
             };
-            drop(bench.handle(Command::Edit(Edit::RemoveSession(second))));
+            for other in others {
+                drop(bench.handle(Command::Edit(Edit::RemoveSession(other))));
+            }
             drop(bench.handle(Command::Edit(Edit::ChangeSession(first.id, details))));
         });
         press(&mut h, Modifiers::COMMAND, Key::Num1);

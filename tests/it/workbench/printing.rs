@@ -54,9 +54,9 @@ fn everything_for_everyone_is_written_under_marks_and_dates() {
     let notice = bench.view().notice.unwrap();
     assert!(!notice.trouble, "{notice:?}");
     let names = names(&folder);
-    // Four kinds for each of eight, and eleven for all of them.
-    assert_eq!(names.len(), 43, "{names:?}");
-    assert!(notice.sentence.contains("43 files"), "{notice:?}");
+    // Four kinds for each of eight, and thirteen for all of them.
+    assert_eq!(names.len(), 45, "{names:?}");
+    assert!(notice.sentence.contains("45 files"), "{notice:?}");
     for name in &names {
         let lower = name.to_lowercase();
         for p in &bench.view().club.participants {
@@ -223,7 +223,7 @@ fn one_job_at_a_time_and_work_goes_on_meanwhile() {
     assert!(bench.view().notice.unwrap().trouble);
     edit(&mut bench, Edit::ClubName("Changed meanwhile".into()));
     wait(&mut bench);
-    assert_eq!(names(&dir.path().join("one")).len(), 43);
+    assert_eq!(names(&dir.path().join("one")).len(), 45);
     assert!(!dir.path().join("two").exists());
     assert_eq!(bench.view().club.name, "Changed meanwhile");
 }
@@ -241,14 +241,14 @@ fn sheets_are_there_at_print_only_and_follow_every_change() {
             .collect()
     };
     let all = stems(&bench);
-    assert_eq!(all.len(), 43);
-    assert_eq!(all.iter().collect::<BTreeSet<_>>().len(), 43);
+    assert_eq!(all.len(), 45);
+    assert_eq!(all.iter().collect::<BTreeSet<_>>().len(), 45);
     let fish = marked(&bench, "fish");
     let session = bench.view().session.unwrap().id;
     edit(&mut bench, Edit::Attend(session, fish, false));
-    assert_eq!(stems(&bench).len(), 39);
+    assert_eq!(stems(&bench).len(), 41);
     choose_print(&mut bench, |p| p.participants = Some(vec![fish]));
-    assert_eq!(stems(&bench).len(), 5, "who does not come gets no sheet");
+    assert_eq!(stems(&bench).len(), 7, "who does not come gets no sheet");
     edit(&mut bench, Edit::RemoveParticipant(fish));
     assert_eq!(bench.view().print.participants, Some(vec![]));
     quietly(&mut bench, Command::Show(Place::Boards));

@@ -364,9 +364,8 @@ fn found(desk: &Desk<'_>, session: &Session) -> Vec<Finding> {
     let here = |f: &&Finding| {
         let family = f.code.starts_with("turns.") || f.code.starts_with("water.");
         let elsewhere = match f.spot {
-            Spot::Session(id) | Spot::Slot(id, _) | Spot::Step(id, ..) | Spot::Board(id, _) => {
-                id != session.id
-            }
+            Spot::Session(id) | Spot::Slot(id, _) | Spot::Water(id, _) => id != session.id,
+            Spot::Step(id, ..) | Spot::Board(id, _) => id != session.id,
             _ => false,
         };
         family && !elsewhere

@@ -194,7 +194,7 @@ fn slip(ui: &mut Ui, i: usize, f: &Finding) -> egui::Response {
 fn go(desk: &mut Desk<'_>, state: &mut WaterState, f: &Finding) {
     let water = desk.view.water;
     let block = match f.spot {
-        Spot::Slot(_, slot) => short_at(water, slot),
+        Spot::Slot(_, slot) | Spot::Water(_, Some(slot)) => short_at(water, slot),
         Spot::Participant(who) | Spot::Step(_, who, _) => {
             let first = water.of(who).next();
             first.map(|(_, own)| At::Block(who, own.slot))
@@ -211,7 +211,7 @@ fn go(desk: &mut Desk<'_>, state: &mut WaterState, f: &Finding) {
             state.to_side = true;
             state.focus_side = true;
         }
-        (Some(at), _, Spot::Slot(..) | Spot::Participant(_)) => {
+        (Some(at), _, Spot::Slot(..) | Spot::Water(..) | Spot::Participant(_)) => {
             state.at = Some(at);
             state.focus_line = true;
             hands::open(state, at);
