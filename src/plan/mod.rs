@@ -5,9 +5,11 @@
 //! (tiles needed against tiles there), `roll` (how many should be here), `certificates` (whether
 //! entered dates cover a session), `water` (who is with whom in the water, by the exact pairing of
 //! `pairing`), `turns` (rows in turns, by the exact rotation of `rotation`), `weather` (what numbers
-//! about sun and wind are called), `reminders` (what is due when). Knows nothing of paper or screens.
+//! about sun and wind are called), `reminders` (what is due when), `chance` (numbers that look like
+//! chance for searches). Knows nothing of paper or screens.
 
 pub mod certificates;
+pub mod chance;
 pub mod changes;
 pub mod chunks;
 pub mod clock;

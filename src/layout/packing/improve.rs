@@ -1,9 +1,9 @@
 //! Saving a sheet: one sheet is emptied, then some pieces are taken out of some sheets and put back
 //! in another way, over and over, until nothing is left over.
 
-use super::chance::Chance;
 use super::kinds::Task;
 use super::tree::{Taste, Tree};
+use crate::plan::chance::Chance;
 
 /// Tries to do with one sheet less. `steps` is what may be spent: places looked at.
 pub(super) fn one_less(

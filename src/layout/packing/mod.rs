@@ -9,7 +9,6 @@
 //! pieces, same sheets. How long it looks for something better is counted in steps.
 
 mod bound;
-mod chance;
 mod cuts;
 mod greedy;
 mod hand_out;

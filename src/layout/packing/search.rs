@@ -1,13 +1,13 @@
 //! The whole way from pieces to sheets: quick packings of several kinds, the best of them made
 //! better until no sheet can be saved or the steps are spent.
 
-use super::chance::Chance;
 use super::greedy::{self, By, TASTES};
 use super::hand_out::{Order, hand_out};
 use super::kinds::Task;
 use super::tidy::{count, fewer_cuts, finish, tidy};
 use super::tree::Tree;
 use super::{Direction, Packing, Piece, Room, bound, improve, patterns, plain};
+use crate::plan::chance::Chance;
 
 /// Places looked at by quick packings.
 const QUICK: u64 = 2_000_000;

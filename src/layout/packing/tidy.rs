@@ -4,12 +4,12 @@ use std::cmp::Reverse;
 
 use crate::units::{Length, Point, Rect, Size};
 
-use super::chance::Chance;
 use super::cuts::cuts;
 use super::greedy::{By, TASTES, fill};
 use super::kinds::Task;
 use super::tree::{Pile, Tree};
 use super::{Direction, PackedSheet, Packing, Placed, Stack, Strip};
+use crate::plan::chance::Chance;
 
 /// Puts what is alike next to each other, so that one cut goes through as much as possible.
 pub(super) fn tidy(tree: &mut Tree) {

@@ -6,7 +6,6 @@
 //! a number of steps, never by a time, so that the same input gives the same plan everywhere.
 
 mod breach;
-mod chance;
 mod colouring;
 mod first;
 mod flow;

@@ -4,9 +4,9 @@
 //! is mended by swapping the same two turns in another row that is there, and so on: a Kempe chain
 //! of two colours, which exists with every capacity because a station is as many nodes as it holds.
 
-use super::chance::Chance;
 use super::ready::{NONE, Ready};
 use super::table::{Asked, Table};
+use crate::plan::chance::Chance;
 
 /// A plan on its way.
 pub(super) struct Walk<'a> {

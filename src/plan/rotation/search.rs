@@ -4,9 +4,9 @@
 use std::ops::ControlFlow;
 
 use super::Progress;
-use super::chance::Chance;
 use super::ready::{NONE, Ready};
 use super::table::{Asked, Table};
+use crate::plan::chance::Chance;
 
 /// Steps between two words about progress.
 const PAUSE: usize = 256;

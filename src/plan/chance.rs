@@ -2,7 +2,7 @@
 
 /// The generator of Steele, Lea and Flood 2014 ("SplitMix").
 #[derive(Clone, Debug)]
-pub(super) struct Chance(pub u64);
+pub struct Chance(pub u64);
 
 impl Chance {
     fn next(&mut self) -> u64 {
