@@ -35,6 +35,7 @@ pub(super) struct Derived {
     source: Option<Source>,
     boards: Vec<(ParticipantId, Arc<Board>)>,
     water: WaterDay,
+    paired: water::Known,
     findings: Vec<Finding>,
     sheets: Vec<Sheet>,
     counts: Option<Counts>,
@@ -113,7 +114,9 @@ impl Derived {
                 .collect()
         });
         let boards: Vec<_> = self.boards.iter().map(|(_, b)| b.clone()).collect();
-        self.water = session.map_or_else(WaterDay::default, |s| water::day(club, s, &boards));
+        self.water = session.map_or_else(WaterDay::default, |s| {
+            water::day_again(club, s, &boards, &mut self.paired)
+        });
         self.findings = check::run_on(club, session, &boards, &self.water);
     }
 

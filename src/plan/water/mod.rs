@@ -12,7 +12,7 @@ use std::collections::BTreeSet;
 use std::sync::Arc;
 
 use super::clock::{Moment, clock};
-use super::pairing::{self, Bond, Broken, Day, Need, Pair};
+use super::pairing::{self, Bond, Broken, Day, Need, Pair, PairedDay};
 use crate::model::board::Board;
 use crate::model::club::Club;
 use crate::model::ids::{ActivityId, HelperId, ParticipantId, SlotId};
@@ -128,8 +128,36 @@ impl WaterDay {
     }
 }
 
+/// The last answer of the pairing, so that the same question is not worked out again: most changes
+/// of a club are not about the water.
+#[derive(Debug, Default)]
+pub struct Known(Option<(Day, PairedDay)>);
+
+impl Known {
+    fn answer(&mut self, day: Day) -> &PairedDay {
+        if self.0.as_ref().is_none_or(|(asked, _)| *asked != day) {
+            self.0 = None;
+        }
+        let (_, answer) = self.0.get_or_insert_with(|| {
+            let answer = pairing::day(&day);
+            (day, answer)
+        });
+        answer
+    }
+}
+
 /// The water of a session. `boards` are those of everyone who comes, as derived.
 pub fn day(club: &Club, session: &Session, boards: &[Arc<Board>]) -> WaterDay {
+    day_again(club, session, boards, &mut Known::default())
+}
+
+/// The same, where it was worked out before.
+pub fn day_again(
+    club: &Club,
+    session: &Session,
+    boards: &[Arc<Board>],
+    known: &mut Known,
+) -> WaterDay {
     let clock = clock(session, &club.rules);
     let scene = Scene { club, session };
     let stretches = visits(club, session, boards, &clock);
@@ -142,7 +170,7 @@ pub fn day(club: &Club, session: &Session, boards: &[Arc<Board>]) -> WaterDay {
         moments: moments.iter().map(|m| m.engine.clone()).collect(),
         bonds: bonds(club, session),
     };
-    let paired = pairing::day(&day);
+    let paired = known.answer(day);
     let participant = |i: usize| club.participants[i].id;
     let handover = |h: &pairing::Handover| Handover {
         who: participant(h.participant),

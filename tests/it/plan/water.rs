@@ -13,7 +13,7 @@ use daystrand::model::session::Session;
 use daystrand::model::today::{Hours, Pair};
 use daystrand::plan::rotation::{Answer, Effort};
 use daystrand::plan::turns::{Asked, Round};
-use daystrand::plan::water::{InWater, Reason, WaterDay, day};
+use daystrand::plan::water::{InWater, Known, Reason, WaterDay, day, day_again};
 use daystrand::workbench::demo;
 use jiff::civil::{date, time};
 
@@ -301,4 +301,22 @@ fn boards_and_stories_go_in_the_order_of_the_turns() {
     };
     assert_eq!(told(&club), [shells, splash, dig]);
     assert_eq!(told(&next), [dig, splash, shells]);
+}
+
+/// What was worked out before is the same as what is worked out anew, whatever was asked before.
+#[test]
+fn an_answer_that_is_known_is_the_answer() {
+    let club = demo::club();
+    let mut known = Known::default();
+    let id = titled(&club, "Wave morning").id;
+    let carmen = named(&club, "Carmen");
+    let without = done(&club, Edit::HelperAttends(id, carmen, false));
+    let renamed = done(&club, Edit::ClubName("Another".into()));
+    for club in [&club, &renamed, &without, &club, &without] {
+        for session in &club.sessions {
+            let boards = boards(club, session);
+            let again = day_again(club, session, &boards, &mut known);
+            assert_eq!(again, day(club, session, &boards));
+        }
+    }
 }
