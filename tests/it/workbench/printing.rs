@@ -248,7 +248,7 @@ fn sheets_are_there_at_print_only_and_follow_every_change() {
     edit(&mut bench, Edit::Attend(session, fish, false));
     assert_eq!(stems(&bench).len(), 41);
     choose_print(&mut bench, |p| p.participants = Some(vec![fish]));
-    assert_eq!(stems(&bench).len(), 7, "who does not come gets no sheet");
+    assert_eq!(stems(&bench).len(), 6, "who does not come gets no sheet");
     edit(&mut bench, Edit::RemoveParticipant(fish));
     assert_eq!(bench.view().print.participants, Some(vec![]));
     quietly(&mut bench, Command::Show(Place::Boards));
