@@ -15,6 +15,17 @@ pub fn png(page: &Page, dpi: f64) -> Result<Vec<u8>, PaintError> {
     Ok(encode(&paint(page, dpi)?, dpi))
 }
 
+/// A picture by itself as a PNG file, with what is clear in it.
+pub(super) fn picture(picture: &RgbaImage) -> Vec<u8> {
+    let mut file = Vec::new();
+    let encoder =
+        PngEncoder::new_with_quality(&mut file, CompressionType::Default, FilterType::Adaptive);
+    let (w, h) = picture.dimensions();
+    // Writing to memory does not fail, and the length of the pixels is that of the picture.
+    let _ = encoder.write_image(picture.as_raw(), w, h, ExtendedColorType::Rgba8);
+    file
+}
+
 fn encode(picture: &RgbaImage, dpi: f64) -> Vec<u8> {
     // All pixels are opaque, so three channels hold everything.
     let rgb: Vec<u8> = picture

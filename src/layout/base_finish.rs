@@ -94,7 +94,7 @@ pub(super) fn draw_one_pouch(
     page.artifact(vec![shape(pouch(pouch_at), look)]);
     let card = cards::finished(desk.club);
     let drawn = desk.art(&card.symbol, &card.label, person, desk.board_spot(person));
-    let alt = desk.alt(&card.symbol, &card.label);
+    let alt = desk.alt_for(person, &card.symbol, &card.label);
     let words = Words::line(
         &card.label,
         &Style::bold(Length::pt(16.0)),
@@ -137,7 +137,7 @@ pub(super) fn draw_pouch(
     page.artifact(vec![shape(pouch(at), look)]);
     let card = cards::finished(desk.club);
     let drawn = desk.art(&card.symbol, &card.label, person, desk.board_spot(person));
-    let alt = desk.alt(&card.symbol, &card.label);
+    let alt = desk.alt_for(person, &card.symbol, &card.label);
     let columns = divided.columns;
     let used = place.w * columns.min(tiles) as i64;
     let inside = at.shrink(POUCH_PAD);

@@ -135,7 +135,8 @@ fn pages(desk: &Desk<'_>, people: &[Person<'_>], changes: &Changes) -> Vec<crate
             1 => "What changes today",
             _ => "What changes today goes on",
         };
-        frame::begin_session(size, (title, &below), what, format!("Plan {code} · {date}"))
+        let footer = desk.foot(what, format!("Plan {code} · {date}"));
+        frame::begin_session(size, (title, &below), &footer)
     };
     let pages = flow.into_columns(&setting.places(), begin);
     pages.into_iter().map(PageWriter::finish).collect()

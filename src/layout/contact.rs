@@ -103,6 +103,7 @@ fn surround(
     let footer = Footer {
         what: format!("Symbols, {group}, {at} of {all}"),
         plan: "Drawn for Daystrand. CC0 1.0".to_owned(),
+        spot: String::new(),
     };
     frame::draw(page, size, &header, &footer);
 }

@@ -12,6 +12,7 @@ use crate::model::finding::{Finding, Severity, Spot};
 use crate::model::ids::{StepRef, SymbolId};
 use crate::model::manner::{Form, Run};
 use crate::model::people::{Figure, Participant};
+use crate::model::picture::Place;
 use crate::model::session::Session;
 use crate::page::Page;
 use crate::plan::water::{self, WaterDay};
@@ -19,6 +20,7 @@ use crate::story::voice::Speaker;
 use crate::story::when;
 use crate::symbols::lexicon::lexicon;
 use crate::symbols::library::{Drawn, library};
+use crate::symbols::own;
 use crate::symbols::variant::{Ink, Variant};
 use crate::units::Size;
 
@@ -85,17 +87,18 @@ impl<'a> Desk<'a> {
         spots.into_iter().map(|s| s.trim()).find(|s| !s.is_empty())
     }
 
-    /// What stands at the foot of a sheet for the day, with the meeting spot where there is one.
-    pub fn with_meeting_spot(&self, plan: String) -> String {
+    /// What stands at the foot of a sheet for the day: what it is, the plan, and the meeting spot
+    /// where there is one.
+    pub fn foot(&self, what: String, plan: String) -> Footer {
         const MOST: usize = 44;
-        let Some(spot) = self.meeting_spot() else {
-            return plan;
-        };
-        let mut short: String = spot.chars().take(MOST).collect();
-        if short.len() < spot.len() {
-            short.push('…');
-        }
-        format!("Meeting spot: {short} · {plan}")
+        let spot = self.meeting_spot().map_or_else(String::new, |spot| {
+            let mut short: String = spot.chars().take(MOST).collect();
+            if short.len() < spot.len() {
+                short.push('…');
+            }
+            format!("Meeting spot: {short}")
+        });
+        Footer { what, plan, spot }
     }
 
     /// Whom the request names, each once, without those who are away or unknown.
@@ -197,13 +200,11 @@ impl<'a> Desk<'a> {
         }
     }
 
-    /// What stands at the foot of a personal sheet.
+    /// The same on a personal sheet.
     pub fn footer(&self, person: &Person<'_>, what: String) -> Footer {
         let date = when::full_date(self.session.date);
-        Footer {
-            what,
-            plan: format!("Plan {} · {date} · {}", person.code, person.mark_words),
-        }
+        let plan = format!("Plan {} · {date} · {}", person.code, person.mark_words);
+        self.foot(what, plan)
     }
 
     /// A drawing in the wanted ink and the participant's skin; a missing one is reported.
@@ -240,16 +241,31 @@ impl<'a> Desk<'a> {
     /// The same without a report. On a board that runs from right to left a drawing faces that way,
     /// where it may be mirrored.
     pub fn drawn(&self, symbol: &SymbolId, person: &Person<'_>) -> Drawn {
+        self.drawn_as(&self.club.seen_by(person.who, symbol), person)
+    }
+
+    /// The same of what is seen in its place.
+    pub fn drawn_as(&self, seen: &SymbolId, person: &Person<'_>) -> Drawn {
         let variant = Variant {
             mirrored: person.who.manner.run == Run::RightToLeft,
             ..Variant::new(person.who.figure, self.ink())
         };
-        library().art(symbol, variant)
+        self.drawn_at(seen, Place::Own(person.who.id), variant)
     }
 
-    /// A drawing in the wanted ink with a figure.
+    /// A drawing in the wanted ink with a figure, for what the group has in common.
     pub fn art_on(&self, symbol: &SymbolId, figure: Figure) -> Drawn {
-        library().art(symbol, Variant::new(figure, self.ink()))
+        self.drawn_at(symbol, Place::Group, Variant::new(figure, self.ink()))
+    }
+
+    /// The only way to the club's own pictures: one that may not be seen in a place is never drawn
+    /// there, but what it stands for.
+    fn drawn_at(&self, symbol: &SymbolId, place: Place, variant: Variant) -> Drawn {
+        match self.club.own_picture(symbol) {
+            Some(p) if p.may_be_seen(self.club, place) => own::of_picture(p, variant),
+            Some(p) => library().art(&self.club.meant_by(&p.symbol()), variant),
+            None => library().art(symbol, variant),
+        }
     }
 
     const fn ink(&self) -> Ink {
@@ -260,15 +276,31 @@ impl<'a> Desk<'a> {
         }
     }
 
-    /// The words that stand for a picture: its label and what can be seen.
-    pub fn alt(&self, symbol: &SymbolId, label: &str) -> String {
-        let shows = library().get(symbol).map_or("", |s| s.shows.as_str());
-        match (label.trim(), shows) {
-            ("", "") => "Picture".to_owned(),
-            (label, "") => label.to_owned(),
-            ("", shows) => shows.to_owned(),
-            (label, shows) => format!("{label}: {shows}"),
+    /// What can be seen on a picture in a place; of an own one its name says so.
+    fn shows(&self, symbol: &SymbolId, place: Place) -> &'a str {
+        match self.club.own_picture(symbol) {
+            Some(own) if own.may_be_seen(self.club, place) => own.name.as_str(),
+            _ => {
+                let meant = self.club.meant_by(symbol);
+                library().get(&meant).map_or("", |s| s.shows.as_str())
+            }
         }
+    }
+
+    /// The same of what someone sees in its place.
+    pub fn shows_to(&self, person: &Person<'_>, symbol: &SymbolId) -> &'a str {
+        let seen = self.club.seen_by(person.who, symbol);
+        self.shows(&seen, Place::Own(person.who.id))
+    }
+
+    /// The words that stand for a picture of someone's: its label and what they see on it.
+    pub fn alt_for(&self, person: &Person<'_>, symbol: &SymbolId, label: &str) -> String {
+        alt(label, self.shows_to(person, symbol))
+    }
+
+    /// The words that stand for a picture that the group has in common.
+    pub fn alt(&self, symbol: &SymbolId, label: &str) -> String {
+        alt(label, self.shows(symbol, Place::Group))
     }
 
     /// Where a step of a person's board is.
@@ -290,13 +322,18 @@ impl<'a> Desk<'a> {
         sentence: String,
         hint: &str,
     ) {
-        self.findings.push(Finding {
+        self.add(Finding {
             severity,
             code,
             spot,
             sentence,
             hint: hint.to_owned(),
         });
+    }
+
+    /// Reports what was found elsewhere.
+    pub fn add(&mut self, finding: Finding) {
+        self.findings.push(finding);
     }
 
     /// Characters that no bundled font has.
@@ -315,6 +352,16 @@ impl<'a> Desk<'a> {
         self.findings.sort();
         self.findings.dedup();
         self.findings
+    }
+}
+
+/// Words for a picture: its label and what can be seen on it.
+fn alt(label: &str, shows: &str) -> String {
+    match (label.trim(), shows) {
+        ("", "") => "Picture".to_owned(),
+        (label, "") => label.to_owned(),
+        ("", shows) => shows.to_owned(),
+        (label, shows) => format!("{label}: {shows}"),
     }
 }
 

@@ -49,7 +49,7 @@ pub(super) fn figure(
         _ => {
             let drawn = desk.art(&card.symbol, &card.label, person, spot);
             (
-                desk.alt(&card.symbol, &card.label),
+                desk.alt_for(person, &card.symbol, &card.label),
                 vec![picture(&drawn, at)],
             )
         }

@@ -53,6 +53,18 @@ pub struct Footer {
     pub what: String,
     /// Code, date and mark.
     pub plan: String,
+    /// Where all meet when someone is missing; empty where the sheet is cut up or none is known.
+    pub spot: String,
+}
+
+impl Footer {
+    /// Meeting spot and plan in one line.
+    fn plan_and_spot(&self) -> String {
+        match self.spot.as_str() {
+            "" => self.plan.clone(),
+            spot => format!("{spot} · {}", self.plan),
+        }
+    }
 }
 
 /// The room between header and footer.
@@ -170,9 +182,17 @@ pub fn draw_footer<A: Audience>(page: &mut PageWriter<A>, size: Size, footer: &F
     let sign_y = what_top + what.height() / 2;
     marks.extend(sign(A::CLASS, Point::new(sign_x, sign_y)));
     page.artifact(marks);
-    let plan = Words::line(&footer.plan, &bold, width);
-    let y = what_top + Length::pt(8.0).scale(TIGHT) + Length::mm(0.6);
-    page.paragraph(None, plan.right(Point::new(right, y), ink::INK));
+    let mut y = what_top + Length::pt(8.0).scale(TIGHT) + Length::mm(0.6);
+    let beside_bar = width - bar_words.width() - Length::mm(4.0);
+    let together = Words::line(&footer.plan_and_spot(), &bold, beside_bar);
+    if !together.cut {
+        return page.paragraph(None, together.right(Point::new(right, y), ink::INK));
+    }
+    for words in [&footer.plan, &footer.spot] {
+        let line = Words::line(words, &bold, width);
+        page.paragraph(None, line.right(Point::new(right, y), ink::INK));
+        y += line.height();
+    }
 }
 
 /// White that the tight footer takes at the foot of a page.
@@ -190,7 +210,11 @@ pub fn draw_tight_footer<A: Audience>(page: &mut PageWriter<A>, size: Size, foot
     let mut marks = check_bar(at, 0.6);
     page.artifact(words.left(Point::new(m, top), ink::SOFT));
     let room = size.w - m * 2 - words.width() - Length::mm(4.0) - SIGN * 2;
-    let all = format!("{} · {}", with_readers::<A>(&footer.what), footer.plan);
+    let all = format!(
+        "{} · {}",
+        with_readers::<A>(&footer.what),
+        footer.plan_and_spot()
+    );
     let at = |pt: f64| Words::line(&all, &Style::bold(Length::pt(pt)), room);
     let fitting = [6.0, 5.5].into_iter().map(at).find(|w| !w.cut);
     let all = fitting.unwrap_or_else(|| at(5.0));
@@ -235,21 +259,20 @@ fn check_bar(at: Point, height: f64) -> Vec<Item> {
     items
 }
 
-/// A page of a sheet about the session: no mark; a title, what stands below it, and the plan. `what`
+/// A page of a sheet about the session: no mark; a title, what stands below it, and the foot, which
 /// says which sheet and page it is.
 pub(super) fn begin_session<P: Audience>(
     size: Size,
     (title, below): (&str, &str),
-    what: String,
-    plan: String,
+    footer: &Footer,
 ) -> PageWriter<P> {
-    let mut writer = PageWriter::new(size, what.clone());
+    let mut writer = PageWriter::new(size, footer.what.clone());
     let header = Header {
         mark: None,
         mark_words: "",
         title,
         below,
     };
-    draw(&mut writer, size, &header, &Footer { what, plan });
+    draw(&mut writer, size, &header, footer);
     writer
 }

@@ -6,7 +6,7 @@
 
 use super::desk::{Desk, quoted};
 use super::fit::{Labels, fit};
-use super::frame::{self, Footer};
+use super::frame;
 use super::group_card::{self, Card, Place, State};
 use super::large_frames::{Frames, draw_cuts};
 use super::words::Words;
@@ -119,10 +119,7 @@ fn pages(desk: &mut Desk<'_>, date: &str) -> Vec<Page> {
             let place = place.moved(by);
             group_card::draw(desk, card, words, &place, &plan, &mut page);
         }
-        let footer = Footer {
-            what,
-            plan: desk.with_meeting_spot(plan.clone()),
-        };
+        let footer = desk.foot(what, plan.clone());
         frame::draw_tight_footer(&mut page, setting.size, &footer);
         pages.push(page.finish());
     }

@@ -113,8 +113,7 @@ fn begin(
     };
     frame::draw_header(&mut page, size.w / 2, &header);
     draw_folds(size, &mut page);
-    let mut footer = desk.footer(person, what);
-    footer.plan = desk.with_meeting_spot(footer.plan);
+    let footer = desk.footer(person, what);
     frame::draw_footer(&mut page, size, &footer);
     page
 }

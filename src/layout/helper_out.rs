@@ -184,7 +184,7 @@ fn seen(
     let seen = drawn.known || step.form == Form::Drawing;
     let edge = Look::line(ink::RULE, ink::THIN);
     seen.then(|| {
-        let alt = desk.alt(&step.symbol, &step.label);
+        let alt = desk.alt_for(person, &step.symbol, &step.label);
         let inside = at.shrink(Length::mm(0.4));
         let items = vec![rounded(at, Length::mm(1.2), edge), picture(&drawn, inside)];
         (alt, items)

@@ -77,7 +77,7 @@ impl Drawing<'_> {
             Form::Photograph => (forms::photo_alt(&step.label), forms::photo_frame(at, true)),
             Form::Object => (forms::object_alt(&step.label), forms::object_place(at)),
             Form::Drawing => {
-                let alt = self.desk.alt(&step.symbol, &step.label);
+                let alt = self.desk.alt_for(self.person, &step.symbol, &step.label);
                 (alt, vec![picture(&self.pictures[index], at)])
             }
             Form::Word | Form::Sentence => return,

@@ -62,12 +62,7 @@ fn pages(desk: &Desk<'_>, date: &str) -> Vec<Page> {
             1 => "What to look at",
             _ => "What to look at goes on",
         };
-        frame::begin_session(
-            size,
-            (title, &facts),
-            what,
-            desk.with_meeting_spot(date.to_owned()),
-        )
+        frame::begin_session(size, (title, &facts), &desk.foot(what, date.to_owned()))
     };
     let pages = flow.into_pages(room, begin).into_iter();
     pages.map(PageWriter::finish).collect()

@@ -4,6 +4,7 @@
 //! which class of readers a page is for, and a page is built through a writer of that class, so
 //! that something more closed cannot get on it.
 
+mod apart;
 mod balance;
 mod base_board;
 mod base_finish;
@@ -171,6 +172,9 @@ pub fn lay_out(club: &Club, request: &Request) -> Laid {
     sheets.retain(|s: &Sheet| !s.pages.is_empty());
     let place = |s: &Sheet| request.kinds.iter().position(|k| *k == s.kind);
     sheets.sort_by_key(place);
+    for finding in apart::keep_apart(club, session.id, &mut sheets) {
+        desk.add(finding);
+    }
     Laid {
         sheets,
         counts: making.map(|m| Counts::of(&m, &club.rules)),

@@ -63,8 +63,8 @@ fn pages(desk: &Desk<'_>, people: &[Person<'_>], date: &str) -> Vec<crate::page:
             1 => "Roll and counts",
             _ => "Roll and counts go on",
         };
-        let plan = desk.with_meeting_spot(format!("Plan {code} · {date}"));
-        frame::begin_session(size, (title, &facts), what, plan)
+        let footer = desk.foot(what, format!("Plan {code} · {date}"));
+        frame::begin_session(size, (title, &facts), &footer)
     };
     let settings = Rows::all().map(|rows| flow(desk, people, rows, room));
     // The roomiest of those that take the fewest pages.

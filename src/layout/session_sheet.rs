@@ -226,8 +226,8 @@ fn begin(scene: &Scene<'_>, size: Size, (page, pages): (usize, usize)) -> PageWr
     let code = plan_code::of_boards(desk.club, boards);
     let date = when::full_date(desk.session.date);
     let what = format!("Session sheet, page {page} of {pages}");
-    let plan = desk.with_meeting_spot(format!("Plan {code} · {date}"));
-    frame::begin_session(size, (&title, &facts(desk, scene.clock)), what, plan)
+    let footer = desk.foot(what, format!("Plan {code} · {date}"));
+    frame::begin_session(size, (&title, &facts(desk, scene.clock)), &footer)
 }
 
 /// "Saturday 12 June 2027 · Heron Landing · 09:30 to 11:04, 2 min between"

@@ -145,7 +145,7 @@ fn draw_step(
     let edge = Look::line(ink::RULE, Length::mm(0.4)).on(ink::PAPER);
     let mut items = vec![rounded(square, radius, edge)];
     let mut inside = square.shrink(Length::mm(1.2));
-    let mut alt = desk.alt(&step.symbol, &step.label);
+    let mut alt = desk.alt_for(person, &step.symbol, &step.label);
     if step.state == StepState::NotToday {
         items = face_down(square, radius);
         inside = square.shrink(at.h.scale(0.16));

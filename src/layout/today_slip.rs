@@ -66,8 +66,8 @@ fn begin(desk: &Desk<'_>, size: Size, (page, count): (usize, usize)) -> PageWrit
         when::weekday(s.date)
     );
     let what = format!("Description of today, page {page} of {count}");
-    let plan = desk.with_meeting_spot(date);
-    frame::begin_session(size, ("Description of today", &below), what, plan)
+    let footer = desk.foot(what, date);
+    frame::begin_session(size, ("Description of today", &below), &footer)
 }
 
 fn slip(desk: &Desk<'_>, person: &Person<'_>, at: Rect, page: &mut PageWriter<Coordinator>) {

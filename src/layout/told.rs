@@ -1,12 +1,12 @@
 //! A story and all that is shown beside it, for those who show it elsewhere than on paper: the same
 //! words, pictures and codes as on the printed one.
 
-use super::Request;
 use super::desk::Desk;
+use super::{Request, apart};
 use crate::model::club::Club;
 use crate::model::ids::{ParticipantId, SymbolId};
 use crate::story::{Story, cards, tell};
-use crate::symbols::library::{Drawn, library};
+use crate::symbols::library::Drawn;
 
 /// A story with its pictures.
 #[derive(Clone, Debug)]
@@ -32,11 +32,20 @@ pub fn told(club: &Club, request: &Request, who: ParticipantId) -> Option<Told> 
     let person = desk.person(club.participant(who)?);
     let story = tell(club, session, &person.board, person.who);
     let mut pictures: Vec<(Drawn, String)> = Vec::new();
+    let words = words(&story);
     for symbol in symbols(&story) {
-        if pictures.iter().all(|(d, _)| d.id != *symbol) {
-            let shows = library().get(symbol).map_or("", |s| s.shows.as_str());
-            pictures.push((desk.drawn(symbol, &person), shows.to_owned()));
+        if pictures.iter().any(|(d, _)| d.id == *symbol) {
+            continue;
         }
+        let seen = club.seen_by(person.who, symbol);
+        let seen = apart::in_story(club, &words, &seen).unwrap_or(seen);
+        let shows = desk.shows_to(&person, &seen);
+        // Known by the name the story has for it, whatever is seen there.
+        let drawn = Drawn {
+            id: symbol.clone(),
+            ..desk.drawn_as(&seen, &person)
+        };
+        pictures.push((drawn, shows.to_owned()));
     }
     Some(Told {
         story,
@@ -46,6 +55,14 @@ pub fn told(club: &Club, request: &Request, who: ParticipantId) -> Option<Told> 
         mark: person.mark,
         mark_words: person.mark_words,
     })
+}
+
+/// All that is read, for the names in it.
+fn words(story: &Story) -> String {
+    let headings = story.pages.iter().map(|p| p.heading.as_str());
+    let lines = story.pages.iter().flat_map(|p| &p.lines);
+    let all = lines.map(|l| l.text.as_str()).chain(headings);
+    all.fold(story.title.clone(), |words, more| words + "\n" + more)
 }
 
 fn symbols(story: &Story) -> impl Iterator<Item = &SymbolId> {

@@ -4,7 +4,7 @@
 
 use super::desk::{Desk, quoted};
 use super::flow::{Flow, Piece};
-use super::frame::{self, Footer, Header, picture};
+use super::frame::{self, Header, picture};
 use super::words::{OPEN, TIGHT, Words};
 use super::writer::{Everyone, PageWriter};
 use super::{Sheet, SheetKind, Turn, ink, plan_code};
@@ -73,10 +73,7 @@ fn pages(desk: &mut Desk<'_>) -> Vec<Page> {
             title,
             below: desk.club.name.trim(),
         };
-        let footer = Footer {
-            what,
-            plan: format!("Plan {code} · {date}"),
-        };
+        let footer = desk.foot(what, format!("Plan {code} · {date}"));
         frame::draw(&mut writer, size, &header, &footer);
         writer
     };

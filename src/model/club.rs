@@ -9,6 +9,7 @@ use super::craft::{Craft, Work};
 use super::ids::{ActivityId, HelperId, PartId, ParticipantId, SessionId, SongId, SymbolId};
 use super::language::Language;
 use super::people::{Helper, Participant};
+use super::picture::Picture;
 use super::session::Session;
 use super::song::Song;
 use super::stock::Owned;
@@ -26,6 +27,8 @@ pub struct Club {
     pub parts: Vec<Part>,
     /// What can be done, in the order of the list.
     pub activities: Vec<Arc<Activity>>,
+    /// Pictures of its own, in the order of the list.
+    pub pictures: Vec<Arc<Picture>>,
     /// Its songs and chants, in the order of the list.
     pub songs: Vec<Arc<Song>>,
     /// Who takes part, in the order of the list.

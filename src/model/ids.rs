@@ -59,6 +59,11 @@ id!(
     StandingId
 );
 
+id!(
+    /// A picture of the club's own.
+    PictureId
+);
+
 impl AwardId {
     /// In an edit: one that is new and gets its id with the edit.
     pub const NEW: Self = Self(u32::MAX);

@@ -9,6 +9,7 @@ use super::hand::{Asked, Content, HandChanges};
 use super::ids::{ActivityId, HelperId, ParticipantId, StepRef};
 use super::limits;
 use super::people::{Helper, Participant};
+use super::picture::Picture;
 use super::rewriting::PageWords;
 use super::session::Session;
 use super::song::Song;
@@ -24,6 +25,7 @@ pub fn check(club: &Club) -> Vec<String> {
     };
     sweep.club();
     sweep.activities();
+    sweep.pictures();
     sweep.songs();
     sweep.people();
     sweep.sessions();
@@ -81,6 +83,7 @@ impl Sweep<'_> {
         }
         self.ids("parts", club.parts.iter().map(|p| p.id.0));
         self.ids("activities", club.activities.iter().map(|a| a.id.0));
+        self.ids("pictures", club.pictures.iter().map(|p| p.id.0));
         self.ids("songs", club.songs.iter().map(|s| s.id.0));
         self.ids("participants", club.participants.iter().map(|p| p.id.0));
         let awards = &club.rules.care.awards;
@@ -98,6 +101,7 @@ impl Sweep<'_> {
         for (what, now, most) in [
             ("parts of the day", club.parts.len(), limits::PARTS),
             ("activities", club.activities.len(), limits::LIST),
+            ("pictures", club.pictures.len(), limits::PICTURES),
             ("songs", club.songs.len(), limits::SONGS),
             ("participants", club.participants.len(), limits::LIST),
             ("helpers", club.helpers.len(), limits::LIST),
@@ -129,6 +133,20 @@ impl Sweep<'_> {
                 }
             }
         }
+    }
+
+    fn pictures(&mut self) {
+        for (i, p) in self.club.pictures.iter().enumerate() {
+            let place = place("pictures", i, &p.name);
+            self.within(&place, limits::picture::check(p));
+            if limits::picture::tidy(p) != Picture::clone(p) {
+                self.say(&place, "a text has blanks around it or is empty.");
+            }
+            if let Some(who) = p.whose {
+                self.participant_exists(&place, who);
+            }
+        }
+        self.within("pictures", limits::picture::together(self.club));
     }
 
     fn songs(&mut self) {

@@ -4,6 +4,7 @@
 //! damaged file cannot ask for a tile as large as a wall.
 
 pub mod care;
+pub mod picture;
 pub mod story;
 
 use jiff::civil::{Date, Time};
@@ -46,6 +47,8 @@ pub const TEXT_MAX_PT: u32 = 200;
 pub const YEARS: std::ops::RangeInclusive<i16> = 2000..=2199;
 /// Most parts of the day.
 pub const PARTS: usize = 100;
+/// Most pictures of its own that a club has.
+pub const PICTURES: usize = 2_000;
 /// Most songs of a club.
 pub const SONGS: usize = 200;
 /// Most activities, participants, helpers, or sessions in a club.

@@ -52,6 +52,7 @@ fn paint_nodes(canvas: &mut Canvas, nodes: &[Node], to_px: Transform) {
                     });
                 }
             }
+            Node::Pixels { at, pixels } => canvas.pixels(pixels.image(), *at, to_px),
         }
     }
 }
@@ -86,6 +87,7 @@ fn reaches_out(node: &Node) -> bool {
             any_point_outside(&shape.path, margin)
         }
         Node::Clipped { clip, .. } => any_point_outside(clip, 0.0),
+        Node::Pixels { .. } => false,
     }
 }
 

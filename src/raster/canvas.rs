@@ -1,6 +1,7 @@
 //! The pixels and the few ways of putting ink on them.
 
 use image::RgbaImage;
+use image::imageops::FilterType;
 use resvg::tiny_skia::{
     self as skia, Color, FillRule, IntRect, LineCap, LineJoin, Mask, Paint, PathBuilder, Pixmap,
     PixmapPaint, StrokeDash, Transform,
@@ -128,11 +129,46 @@ impl Canvas {
         );
     }
 
+    /// Puts pixels into an upright rectangle of the plane that a transform brings to its place.
+    pub(super) fn pixels(&mut self, image: &RgbaImage, at: [f32; 4], to_px: Transform) {
+        let [x, y, w, h] = at;
+        let Some(place) = skia::Rect::from_xywh(x, y, w, h).and_then(|r| r.transform(to_px)) else {
+            return;
+        };
+        let side = |length: f32| (length.round() as u32).clamp(1, LARGEST_SIDE);
+        let (across, down) = (side(place.width()), side(place.height()));
+        // Each pixel of the canvas from all that fall into it; the painter alone would leave most out.
+        let fitted = image::imageops::resize(image, across, down, FilterType::CatmullRom);
+        let Some(pixmap) = premultiplied(&fitted) else {
+            return;
+        };
+        self.pixels.draw_pixmap(
+            place.x().round() as i32,
+            place.y().round() as i32,
+            pixmap.as_ref(),
+            &PixmapPaint::default(),
+            Transform::identity(),
+            None,
+        );
+    }
+
     /// The pixels as a picture with plain colours.
     pub(super) fn into_image(self) -> Option<RgbaImage> {
         let (width, height) = (self.pixels.width(), self.pixels.height());
         RgbaImage::from_raw(width, height, self.pixels.take_demultiplied())
     }
+}
+
+/// Largest side of pixels that are put on a canvas.
+const LARGEST_SIDE: u32 = 8_192;
+
+fn premultiplied(image: &RgbaImage) -> Option<Pixmap> {
+    let mut pixmap = Pixmap::new(image.width(), image.height())?;
+    for (to, from) in pixmap.pixels_mut().iter_mut().zip(image.pixels()) {
+        let [r, g, b, a] = from.0;
+        *to = skia::ColorU8::from_rgba(r, g, b, a).premultiply();
+    }
+    Some(pixmap)
 }
 
 fn paint(colour: Rgb) -> Paint<'static> {

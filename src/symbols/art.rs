@@ -1,5 +1,8 @@
 //! A drawing ready to paint: flat shapes in painting order, nothing left to look up.
 
+use std::sync::Arc;
+
+use super::pixels::Pixels;
 use crate::units::colour::Rgb;
 use crate::units::path::Path;
 
@@ -24,6 +27,13 @@ pub enum Node {
         clip: Path<[f32; 2]>,
         /// What is seen.
         nodes: Vec<Node>,
+    },
+    /// Pixels, filling a rectangle: left, top, width and height.
+    Pixels {
+        /// Where.
+        at: [f32; 4],
+        /// What is seen.
+        pixels: Arc<Pixels>,
     },
 }
 

@@ -245,7 +245,8 @@ impl Symbol {
     }
 }
 
-fn missing(id: &SymbolId) -> Drawn {
+/// What stands for a symbol that there is not.
+pub(super) fn missing(id: &SymbolId) -> Drawn {
     static ART: OnceLock<Arc<Art>> = OnceLock::new();
     Drawn {
         id: id.clone(),

@@ -1,6 +1,8 @@
 //! One drawing seen differently: the main person's skin, in grey, as an outline, on a dark ground,
 //! mirrored. All from the same source.
 
+use std::sync::Arc;
+
 use super::art::{Art, CANVAS, Node, Shape, Stroke};
 use super::palette;
 use crate::model::people::{Figure, Skin};
@@ -159,6 +161,7 @@ fn any_colour(nodes: &[Node], is: &dyn Fn(Rgb) -> bool) -> bool {
     nodes.iter().any(|node| match node {
         Node::Shape(s) => s.fill.is_some_and(is) || s.stroke.is_some_and(|s| is(s.colour)),
         Node::Clipped { nodes, .. } => any_colour(nodes, is),
+        Node::Pixels { .. } => false,
     })
 }
 
@@ -198,6 +201,14 @@ fn mirror_node(node: &Node) -> Node {
             clip: turn(clip),
             nodes: nodes.iter().map(mirror_node).collect(),
         },
+        // A photograph is what it is: a mirrored place is another place.
+        Node::Pixels {
+            at: [x, y, w, h],
+            pixels,
+        } => Node::Pixels {
+            at: [CANVAS - x - w, *y, *w, *h],
+            pixels: Arc::clone(pixels),
+        },
     }
 }
 
@@ -232,6 +243,7 @@ fn map_shapes(nodes: &[Node], to: &dyn Fn(&Shape) -> Vec<Shape>) -> Art {
                 clip: clip.clone(),
                 nodes: map_shapes(nodes, to).nodes,
             }),
+            Node::Pixels { .. } => out.push(node.clone()),
         }
     }
     Art { nodes: out }

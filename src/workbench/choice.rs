@@ -51,8 +51,12 @@ impl Choice {
             Made::Participant(id) => self.participant = Some(id),
             Made::Slot(id) => self.step = Some(StepRef::Slot(id)),
             Made::Own(id) => self.step = Some(StepRef::Own(id)),
-            Made::Nothing | Made::Part(_) | Made::Activity(_) | Made::Song(_) | Made::Helper(_) => {
-            }
+            Made::Nothing
+            | Made::Part(_)
+            | Made::Activity(_)
+            | Made::Picture(_)
+            | Made::Song(_)
+            | Made::Helper(_) => {}
         }
     }
 

@@ -1,10 +1,16 @@
 //! Drawings as SVG, each once, to be used by name.
 
+use std::borrow::Cow;
 use std::fmt::Write as _;
+
+use base64::Engine as _;
+use base64::engine::general_purpose::STANDARD;
 
 use super::markup::attribute;
 use super::{Book, Picture};
+use crate::export::png::picture;
 use crate::symbols::art::{Art, CANVAS, Node, Shape};
+use crate::symbols::pixels::{File, Pixels};
 use crate::units::colour::Rgb;
 use crate::units::path::{Path, Seg};
 
@@ -70,8 +76,28 @@ fn write_nodes(out: &mut String, (name, clips): (&str, &mut usize), nodes: &[Nod
                 write_nodes(out, (name, clips), nodes);
                 out.push_str("</g>");
             }
+            Node::Pixels { at, pixels } => write_pixels(out, *at, pixels),
         }
     }
+}
+
+/// A photograph as its own file, which needs no network.
+fn write_pixels(out: &mut String, [x, y, w, h]: [f32; 4], pixels: &Pixels) {
+    let (kind, file) = match pixels.file() {
+        Some(File::Jpeg(bytes)) => ("jpeg", Cow::Borrowed(bytes)),
+        Some(File::Png(bytes)) => ("png", Cow::Borrowed(bytes)),
+        None => ("png", Cow::Owned(picture(pixels.image()))),
+    };
+    let _ = write!(
+        out,
+        "<image x=\"{}\" y=\"{}\" width=\"{}\" height=\"{}\" \
+         href=\"data:image/{kind};base64,{}\"/>",
+        tenths(x),
+        tenths(y),
+        tenths(w),
+        tenths(h),
+        STANDARD.encode(file)
+    );
 }
 
 fn write_shape(out: &mut String, shape: &Shape) {

@@ -1,4 +1,4 @@
-//! What the file may do: nothing but its own style, script and letters. It can fetch nothing and send
+//! What the file may do: nothing but its own style, script, letters and photographs. It can fetch nothing and send
 //! nothing.
 
 use base64::Engine as _;
@@ -8,7 +8,7 @@ use sha2::{Digest as _, Sha256};
 /// The content security policy (level 3) of a file with this style and this script.
 pub fn policy(style: &str, script: &str) -> String {
     format!(
-        "default-src 'none'; style-src '{}'; script-src '{}'; font-src data:; base-uri 'none'; \
+        "default-src 'none'; style-src '{}'; script-src '{}'; font-src data:; img-src data:; base-uri 'none'; \
          form-action 'none'",
         source(style),
         source(script)

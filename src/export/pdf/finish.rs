@@ -23,11 +23,52 @@ pub(super) struct Draft {
     said: Vec<String>,
 }
 
+/// Streams that stand in the dictionaries of other streams become objects of their own, as the
+/// standard asks (ISO 32000-1, 7.3.8.1), equal ones the same.
+fn lift_streams(doc: &mut Document) {
+    let mut lifted: Vec<(lopdf::Stream, ObjectId)> = Vec::new();
+    let holders: Vec<ObjectId> = doc.objects.keys().copied().collect();
+    for holder in holders {
+        let Some(Object::Stream(stream)) = doc.objects.get_mut(&holder) else {
+            continue;
+        };
+        let mut dict = std::mem::take(&mut stream.dict);
+        lift_from(doc, &mut dict, &mut lifted);
+        if let Some(Object::Stream(stream)) = doc.objects.get_mut(&holder) {
+            stream.dict = dict;
+        }
+    }
+}
+
+fn lift_from(
+    doc: &mut Document,
+    dict: &mut Dictionary,
+    lifted: &mut Vec<(lopdf::Stream, ObjectId)>,
+) {
+    for (_, value) in dict.iter_mut() {
+        match value {
+            Object::Dictionary(inner) => lift_from(doc, inner, lifted),
+            Object::Stream(stream) => {
+                lift_from(doc, &mut stream.dict, lifted);
+                let same = lifted.iter().find(|(s, _)| s == stream).map(|(_, id)| *id);
+                let id = same.unwrap_or_else(|| {
+                    let id = doc.add_object(stream.clone());
+                    lifted.push((stream.clone(), id));
+                    id
+                });
+                *value = Object::Reference(id);
+            }
+            _ => {}
+        }
+    }
+}
+
 impl Draft {
     /// Takes printpdf's document; settles page sizes to the ten-thousandth of a point and puts in
     /// the page contents.
     pub(super) fn new(mut doc: Document, pages: &[Page], contents: &[Vec<u8>]) -> Self {
         doc.version = "1.7".to_owned();
+        lift_streams(&mut doc);
         let catalog = doc
             .trailer
             .get(b"Root")

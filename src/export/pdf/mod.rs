@@ -1,7 +1,7 @@
 //! Pages to PDF 1.7: true to size, tagged for those who hear it, the same bytes each time.
 //!
 //! `printpdf` makes the document, its pages and their resources; `content` writes what stands on a
-//! page, `symbol` and `font` what is shared between pages; `structure` says what everything is to a reader; `finish` settles what a
+//! page, `symbol` with `pixels` and `font` what is shared between pages; `structure` says what everything is to a reader; `finish` settles what a
 //! printer and a screen reader look for, and saves.
 
 mod content;
@@ -9,6 +9,7 @@ mod finish;
 mod font;
 mod meta;
 mod operators;
+mod pixels;
 mod structure;
 mod symbol;
 

@@ -6,8 +6,10 @@ use std::sync::{Arc, Mutex, PoisonError, Weak};
 use printpdf::{DictItem, ExternalStream, ExternalXObject, XObject, XObjectId};
 
 use super::operators::{Operators, deflate};
+use super::pixels;
 use crate::page::SymbolKey;
 use crate::symbols::art::{Art, CANVAS, Node, Shape, Stroke};
+use crate::symbols::pixels::Pixels;
 use crate::units::colour::Rgb;
 use crate::units::path::{Path, Seg};
 
@@ -36,8 +38,15 @@ impl Symbols {
     }
 }
 
-/// A content stream, and whether it is deflated.
-type Packed = Arc<(Vec<u8>, bool)>;
+/// A content stream ready to be written.
+struct Content {
+    bytes: Vec<u8>,
+    deflated: bool,
+    /// Its photographs, in the order of their names.
+    images: Vec<Arc<Pixels>>,
+}
+
+type Packed = Arc<Content>;
 
 /// The content of a drawing. Kept for as long as the drawing is, because the same symbols go into
 /// every document of an evening, and packing them is most of the work of a short one.
@@ -52,16 +61,30 @@ fn packed(art: &Arc<Art>) -> Packed {
         return Arc::clone(packed);
     }
     kept.retain(|_, (drawing, _)| drawing.strong_count() > 0);
-    let packed = Arc::new(deflate(&content(art)));
+    let (written, images) = content(art);
+    let (bytes, deflated) = deflate(&written);
+    let packed = Arc::new(Content {
+        bytes,
+        deflated,
+        images,
+    });
     kept.insert(place, (Arc::downgrade(art), Arc::clone(&packed)));
     packed
 }
 
-fn form(packed: &(Vec<u8>, bool)) -> XObject {
+fn form(packed: &Content) -> XObject {
     let side = 1.0 / CANVAS;
     let reals = |v: &[f32]| DictItem::Array(v.iter().map(|r| DictItem::Real(*r)).collect());
     let name = |n: &str| DictItem::Name(n.as_bytes().to_vec());
-    let (content, packed) = packed.clone();
+    let images = packed.images.iter().enumerate().map(|(i, pixels)| {
+        let stream = pixels::image(pixels);
+        (image_name(i), DictItem::Stream { stream })
+    });
+    let images: BTreeMap<String, DictItem> = images.collect();
+    let mut resources = BTreeMap::new();
+    if !images.is_empty() {
+        resources.insert("XObject".to_owned(), DictItem::Dict { map: images });
+    }
     let mut dict = BTreeMap::from([
         ("Type".to_owned(), name("XObject")),
         ("Subtype".to_owned(), name("Form")),
@@ -71,20 +94,15 @@ fn form(packed: &(Vec<u8>, bool)) -> XObject {
             "Matrix".to_owned(),
             reals(&[side, 0.0, 0.0, -side, 0.0, 1.0]),
         ),
-        (
-            "Resources".to_owned(),
-            DictItem::Dict {
-                map: BTreeMap::new(),
-            },
-        ),
+        ("Resources".to_owned(), DictItem::Dict { map: resources }),
     ]);
-    if packed {
+    if packed.deflated {
         dict.insert("Filter".to_owned(), name("FlateDecode"));
     }
     XObject::External(ExternalXObject {
         stream: ExternalStream {
             dict,
-            content,
+            content: packed.bytes.clone(),
             compress: false,
         },
         width: None,
@@ -101,16 +119,21 @@ struct State {
 }
 
 /// The drawing as operators on its own canvas, to a hundredth of a unit (2.5 µm on a 60 mm tile).
-fn content(art: &Art) -> Vec<u8> {
+fn content(art: &Art) -> (Vec<u8>, Vec<Arc<Pixels>>) {
     let mut out = Operators::new(2);
+    let mut images = Vec::new();
     // A form begins with the line style of the page: a dash there would get in here. Pointed joins
     // are cut off where SVG cuts them off.
     out.raw("[] 0 d 4 M\n");
-    nodes(&art.nodes, State::default(), &mut out);
-    out.into_bytes()
+    nodes(&art.nodes, State::default(), &mut out, &mut images);
+    (out.into_bytes(), images)
 }
 
-fn nodes(nodes: &[Node], mut state: State, out: &mut Operators) {
+fn image_name(number: usize) -> String {
+    format!("I{}", number + 1)
+}
+
+fn nodes(nodes: &[Node], mut state: State, out: &mut Operators, images: &mut Vec<Arc<Pixels>>) {
     for node in nodes {
         match node {
             Node::Shape(s) => shape(s, &mut state, out),
@@ -121,8 +144,16 @@ fn nodes(nodes: &[Node], mut state: State, out: &mut Operators) {
                 out.raw("q\n");
                 path(clip, out);
                 out.raw("W n\n");
-                self::nodes(inside, state, out);
+                self::nodes(inside, state, out, images);
                 out.raw("Q\n");
+            }
+            Node::Pixels { at, pixels } => {
+                // The canvas grows downwards, an image object upwards.
+                let [x, y, w, h] = at.map(f64::from);
+                out.raw("q ");
+                out.op(&[w, 0.0, 0.0, -h, x, y + h], "cm");
+                out.raw(&format!("/{} Do Q\n", image_name(images.len())));
+                images.push(Arc::clone(pixels));
             }
         }
     }

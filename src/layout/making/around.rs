@@ -143,16 +143,21 @@ impl Around {
 /// Letters where there is little room.
 const TIGHT_PT: Length = Length::um(2_293);
 
-/// What stands at the foot of a sheet for one or for several.
+/// What stands at the foot of a sheet for one or for several. Such sheets are cut up, so the meeting
+/// spot would not stay with anyone.
 pub(in crate::layout) fn footer(desk: &Desk<'_>, people: &[Person<'_>], what: String) -> Footer {
     if let [one] = people {
-        return desk.footer(one, what);
+        return Footer {
+            spot: String::new(),
+            ..desk.footer(one, what)
+        };
     }
     let code = plan_code::of_boards(desk.club, people.iter().map(|p| (&p.board, p.who)));
     let date = when::full_date(desk.session.date);
     Footer {
         what,
         plan: format!("Plan {code} · {date} · {} participants", people.len()),
+        spot: String::new(),
     }
 }
 

@@ -23,7 +23,7 @@ pub(super) fn of_face(desk: &Desk<'_>, person: &Person<'_>, face: &Face, size: S
         false => SymbolId::new(""),
     };
     let version = match drawn {
-        true => version(&[&face.card.symbol], person),
+        true => version(desk, &[&face.card.symbol], person),
         false => String::new(),
     };
     plain(desk, symbol, face.card.label.clone(), form, size, version)
@@ -44,7 +44,7 @@ pub(super) fn of_several(
         Some(Shape::Form(form)) => form,
         _ => Form::Drawing,
     };
-    let version = version(&symbols, person);
+    let version = version(desk, &symbols, person);
     plain(desk, symbol, labels.join(", "), form, size, version)
 }
 
@@ -78,13 +78,18 @@ fn plain(
 
 /// A code of some drawings as this participant has them, whatever the ink: another drawing under
 /// the same name, or another figure, gives another code.
-fn version(symbols: &[&SymbolId], person: &Person<'_>) -> String {
+fn version(desk: &Desk<'_>, symbols: &[&SymbolId], person: &Person<'_>) -> String {
     let variant = Variant {
         mirrored: person.who.manner.run == Run::RightToLeft,
         ..Variant::new(person.who.figure, Ink::Colour)
     };
     let mut hash = Fnv::new();
     for id in symbols {
+        let seen = desk.club.seen_by(person.who, id);
+        if let Some(own) = desk.club.own_picture(&seen) {
+            hash.words(own.hash());
+            continue;
+        }
         hash.words(library().art(id, variant).variant);
         let source = library().get(id);
         hash.words(source.map_or("", |s| {

@@ -73,9 +73,15 @@ fn of_person(
     all: &mut Vec<Wanted>,
 ) {
     let mut number = 0;
-    let whose = (!who.who.shared_tiles).then_some(who.who.id);
     let mut add = |what, size, face: TileFace, is_card| {
         number += 1;
+        // A tile with a picture of someone's own is no tile for others.
+        let seen = desk.club.seen_by(who.who, &face.symbol);
+        let own = desk
+            .club
+            .own_picture(&seen)
+            .is_some_and(|p| p.whose.is_some());
+        let whose = (own || !who.who.shared_tiles).then_some(who.who.id);
         all.push(Wanted {
             person,
             what,

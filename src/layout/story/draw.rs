@@ -160,7 +160,7 @@ fn draw_picture(
     let edge = Look::line(ink::RULE, Length::mm(0.4)).on(ink::PAPER);
     let mut items = vec![rounded(at, Length::mm(5.0), edge)];
     let inside = at.shrink(at.w.scale(0.06));
-    let alt = desk.alt(&leaf.page.symbol, &leaf.page.heading);
+    let alt = desk.alt_for(person, &leaf.page.symbol, &leaf.page.heading);
     if leaf.page.kind == PageKind::NotToday {
         items = shapes::face_down(at, Length::mm(5.0));
         let plate = at.shrink(at.w.scale(0.16));
@@ -242,7 +242,7 @@ pub(in crate::layout) fn draw_card(
         rounded(at, Length::mm(3.0), look),
         picture(&drawn, inside.shrink(pad)),
     ];
-    page.figure(None, desk.alt(&card.symbol, &card.label), items);
+    page.figure(None, desk.alt_for(person, &card.symbol, &card.label), items);
     let top = at.bottom() - pad - words.height();
     page.paragraph(
         None,
@@ -276,7 +276,7 @@ fn draw_small(
     let edge = Look::line(ink::RULE, Length::mm(0.4)).on(ink::PAPER);
     let radius = Length::mm(3.0);
     let mut items = vec![rounded(square, radius, edge)];
-    let mut alt = desk.alt(&small.card.symbol, &small.card.label);
+    let mut alt = desk.alt_for(person, &small.card.symbol, &small.card.label);
     let mut inside = square.shrink(Length::mm(1.5));
     if small.off {
         items = shapes::face_down(square, radius);

@@ -12,7 +12,8 @@ use std::collections::BTreeMap;
 use super::club::Club;
 use super::hand::{Content, HandChanges};
 use super::ids::{ActivityId, PartId, ParticipantId, SlotId, StepRef, SymbolId};
-use super::manner::{Form, Manner};
+use super::manner::Form;
+use super::people::Participant;
 use super::session::Session;
 
 pub(crate) use order::order;
@@ -180,10 +181,12 @@ pub fn derive(club: &Club, session: &Session, who: ParticipantId) -> Board {
         };
         steps.extend(step.map(|s| relabel(s, hand)));
     }
-    let manner = club.participant(who).map(|p| &p.manner);
+    let person = club.participant(who);
     for step in &mut steps {
         step.moved = moved.contains(&step.at);
-        put_in_form(club, manner, step);
+        if let Some(person) = person {
+            put_in_form(club, person, step);
+        }
     }
     settle_leading_own_steps(club, &mut steps);
     Board {
@@ -265,12 +268,18 @@ fn relabel(mut step: Step, hand: &HandChanges) -> Step {
 }
 
 /// The thing that stands for a step is the participant's own, or else the activity's, or else what
-/// the words say.
-fn put_in_form(club: &Club, manner: Option<&Manner>, step: &mut Step) {
-    let Some(manner) = manner else {
-        return;
-    };
+/// the words say. A photograph that the club has is seen like any picture; only for one that it does
+/// not have a place is left.
+fn put_in_form(club: &Club, person: &Participant, step: &mut Step) {
+    let manner = &person.manner;
     step.form = manner.form_of(step.activity);
+    if step.form == Form::Photograph {
+        let seen = club.seen_by(person, &step.symbol);
+        let photo = club.own_picture(&seen).and_then(|p| p.photo());
+        if photo.is_some() {
+            step.form = Form::Drawing;
+        }
+    }
     if step.form == Form::Object {
         let usual = step.activity.and_then(|id| club.activity(id));
         let usual = usual.map(|a| a.thing.as_str()).filter(|t| !t.is_empty());

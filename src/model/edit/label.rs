@@ -6,7 +6,7 @@ use crate::model::board;
 use crate::model::club::Club;
 use crate::model::hand::{Content, HandChanges};
 use crate::model::ids::{
-    ActivityId, HelperId, PartId, ParticipantId, SessionId, SlotId, SongId, StepRef,
+    ActivityId, HelperId, PartId, ParticipantId, PictureId, SessionId, SlotId, SongId, StepRef,
 };
 use crate::model::stock::{Loss, StockEdit, TileKey};
 
@@ -23,6 +23,9 @@ impl Edit {
             Self::AddActivity(a) => format!("Add {}", short(a.label.trim())),
             Self::ChangeActivity(a) => format!("Change {}", activity(club, a.id)),
             Self::RemoveActivity(id) => format!("Remove {}", activity(club, *id)),
+            Self::AddPicture(p) => format!("Add picture {}", short(p.name.trim())),
+            Self::ChangePicture(p) => format!("Change {}", picture(club, p.id)),
+            Self::RemovePicture(id) => format!("Remove {}", picture(club, *id)),
             Self::AddSong(s) => format!("Add {}", short(s.title.trim())),
             Self::ChangeSong(s) => format!("Change {}", song(club, s.id)),
             Self::MoveSong(id, _) => format!("Move {}", song(club, *id)),
@@ -182,6 +185,11 @@ fn part(club: &Club, id: PartId) -> String {
 fn activity(club: &Club, id: ActivityId) -> String {
     let found = club.activity(id).map(|a| short(&a.label));
     found.unwrap_or_else(|| "an activity".to_owned())
+}
+
+fn picture(club: &Club, id: PictureId) -> String {
+    let found = club.picture(id).map(|p| short(&p.name));
+    found.unwrap_or_else(|| "a picture".to_owned())
 }
 
 fn song(club: &Club, id: SongId) -> String {

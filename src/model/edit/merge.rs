@@ -5,9 +5,10 @@ use crate::model::care::Care;
 use crate::model::club::{Activity, Around, Club, Rules};
 use crate::model::craft::Craft;
 use crate::model::ids::{
-    ActivityId, HelperId, PartId, ParticipantId, SessionId, SlotId, SongId, StepRef,
+    ActivityId, HelperId, PartId, ParticipantId, PictureId, SessionId, SlotId, SongId, StepRef,
 };
 use crate::model::people::{Helper, Participant};
+use crate::model::picture::Picture;
 use crate::model::profile::{Field, Profile};
 use crate::model::record::Record;
 use crate::model::rewriting::{LineRef, PageRef, PageWords};
@@ -28,6 +29,7 @@ enum What {
     Club,
     Part(PartId),
     Activity(ActivityId),
+    Picture(PictureId),
     Song(SongId),
     Participant(ParticipantId),
     Helper(HelperId),
@@ -52,6 +54,7 @@ impl Edit {
                 let field = activity(club.activity(a.id)?, a)?;
                 key(What::Activity(a.id), field)
             }
+            Self::ChangePicture(p) => key(What::Picture(p.id), picture(club.picture(p.id)?, p)?),
             Self::ChangeSong(s) => key(What::Song(s.id), song(club.song(s.id)?, s)?),
             Self::ChangeParticipant(p) => {
                 let field = participant(club.participant(p.id)?, p)?;
@@ -248,6 +251,26 @@ fn around(old: &Around, new: &Around) -> Option<&'static str> {
         (old.strong != new.strong, Some("strong")),
         (old.helps != new.helps, Some("helps")),
         (old.why != new.why, Some("why")),
+    ])
+}
+
+/// The only text of a picture that differs.
+fn picture(old: &Picture, new: &Picture) -> Option<&'static str> {
+    let rest = Picture {
+        name: old.name.clone(),
+        words: old.words.clone(),
+        wish: old.wish.clone(),
+        source: old.source.clone(),
+        licence: old.licence.clone(),
+        ..new.clone()
+    };
+    only(&[
+        (old.name != new.name, Some("name")),
+        (old.words != new.words, Some("find by")),
+        (old.wish != new.wish, Some("wish")),
+        (old.source != new.source, Some("source")),
+        (old.licence != new.licence, Some("licence")),
+        (rest != *old, None),
     ])
 }
 

@@ -9,6 +9,7 @@ mod club;
 mod label;
 mod merge;
 mod people;
+mod pictures;
 mod session;
 mod songs;
 mod stock;
@@ -27,11 +28,13 @@ use super::conditions::Condition;
 use super::craft::TileShape;
 use super::hand::{Asked, Content};
 use super::ids::{
-    ActivityId, HelperId, OwnId, PartId, ParticipantId, SessionId, SlotId, SongId, StepRef,
+    ActivityId, HelperId, OwnId, PartId, ParticipantId, PictureId, SessionId, SlotId, SongId,
+    StepRef,
 };
 use super::limits;
 use super::looks::Looked;
 use super::people::{Helper, Participant};
+use super::picture::Picture;
 use super::record::Record;
 use super::rewriting::{PageRef, PageWords};
 use super::session::Off;
@@ -64,6 +67,12 @@ pub enum Edit {
     ChangeActivity(Activity),
     /// Removes an activity that no timetable uses.
     RemoveActivity(ActivityId),
+    /// Adds a picture of the club's own at the end; its id is given anew.
+    AddPicture(Picture),
+    /// Sets all of an own picture.
+    ChangePicture(Picture),
+    /// Removes an own picture; what it stood for is seen again.
+    RemovePicture(PictureId),
     /// Adds a song at the end; its id is given anew.
     AddSong(Song),
     /// Sets all of a song.
@@ -269,6 +278,8 @@ pub enum Made {
     Part(PartId),
     /// An activity.
     Activity(ActivityId),
+    /// A picture of the club's own.
+    Picture(PictureId),
     /// A song.
     Song(SongId),
     /// A participant.
@@ -341,6 +352,9 @@ fn change(club: &mut Club, edit: &Edit) -> Result<Made, Refused> {
         Edit::AddActivity(a) => club::add_activity(club, a),
         Edit::ChangeActivity(a) => club::change_activity(club, a),
         Edit::RemoveActivity(id) => club::remove_activity(club, *id),
+        Edit::AddPicture(p) => pictures::add(club, p),
+        Edit::ChangePicture(p) => pictures::change(club, p),
+        Edit::RemovePicture(id) => pictures::remove(club, *id),
         Edit::AddSong(s) => songs::add(club, s),
         Edit::ChangeSong(s) => songs::change(club, s),
         Edit::MoveSong(id, to) => songs::shift_to(club, *id, *to),

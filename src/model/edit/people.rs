@@ -3,7 +3,7 @@
 use std::sync::Arc;
 
 use super::board::checked;
-use super::{Made, Refused, fresh, set, shift, stock};
+use super::{Made, Refused, fresh, pictures, set, shift, stock};
 use crate::model::award::Certificate;
 use crate::model::club::Club;
 use crate::model::craft::TileShape;
@@ -109,6 +109,7 @@ pub(super) fn remove_participant(club: &mut Club, id: ParticipantId) -> Result<M
     let at = participant_at(club, id)?;
     club.participants.remove(at);
     stock::forget(club, id);
+    pictures::forget_participant(club, id);
     for helper in &mut club.helpers {
         if helper.trains.contains(&id) {
             Arc::make_mut(helper).trains.remove(&id);

@@ -7,6 +7,7 @@
 
 mod care;
 mod craft;
+mod picture;
 mod read;
 mod settings;
 mod story;
@@ -40,6 +41,8 @@ pub(super) struct File {
     parts: Vec<Part>,
     activities: Vec<Activity>,
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pictures: Vec<picture::Picture>,
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
     songs: Vec<Song>,
     participants: Vec<Participant>,
     helpers: Vec<Helper>,
@@ -47,6 +50,9 @@ pub(super) struct File {
     /// Tiles already made.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     stock: Vec<craft::Owned>,
+    /// What is seen on pictures that are photographs.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    photographs: Vec<picture::Photo>,
 }
 
 #[derive(Serialize, Deserialize)]

@@ -8,7 +8,7 @@ use std::sync::Arc;
 use super::story;
 use super::{
     Activity, Age, Asked, File, Hand, Helper, Note, Part, Participant, Readers, Record, Role,
-    Rules, Session, Shown, Skin, Slot, Song, Step, Voice, care, craft, settings,
+    Rules, Session, Shown, Skin, Slot, Song, Step, Voice, care, craft, picture, settings,
 };
 use crate::model::conditions::Known;
 use crate::model::hand::{self, Content, HandChanges, Placement};
@@ -48,11 +48,18 @@ pub(in crate::storage) fn read(file: File) -> Result<Read, String> {
         let place = format!("participants, number {} ({})", i + 1, p.name);
         participants.push(participant(p).map_err(|e| format!("{place}: {e}."))?);
     }
+    let photos = picture::read_photos(file.photographs)?;
+    let mut pictures = Vec::with_capacity(file.pictures.len());
+    for (i, p) in file.pictures.into_iter().enumerate() {
+        let place = format!("pictures, number {} ({})", i + 1, p.name);
+        pictures.push(picture::read(p, &photos).map_err(|e| format!("{place}: {e}."))?);
+    }
     let mut club = club::Club {
         name: limits::tidy_line(&file.name),
         rules: rules(file.rules).map_err(|e| format!("rules: {e}."))?,
         parts: file.parts.into_iter().map(part).collect(),
         activities,
+        pictures,
         songs: file.songs.iter().map(song).collect(),
         participants,
         helpers: file.helpers.into_iter().map(helper).collect(),
@@ -585,6 +592,7 @@ fn mend_next_id(club: &mut club::Club) -> Option<String> {
                 .flat_map(|p| p.standing.own.iter().map(|s| s.id.0)),
         )
         .chain(club.songs.iter().map(|s| s.id.0))
+        .chain(club.pictures.iter().map(|p| p.id.0))
         .chain(club.helpers.iter().map(|h| h.id.0))
         .chain(club.rules.care.awards.iter().map(|a| a.id.0))
         .chain(club.sessions.iter().filter_map(rows))

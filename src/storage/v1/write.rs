@@ -4,7 +4,7 @@ use super::story;
 use super::{
     Activity, Age, Asked, Choice, Clock, Day, FORMAT, File, Hand, Helper, Label, Mm, Note, Off,
     OffStep, Own, Part, Participant, Placed, Readers, Record, Replaced, Role, Rules, Session,
-    Shown, Skin, Slot, Song, Step, VERSION, Voice, care, craft, settings,
+    Shown, Skin, Slot, Song, Step, VERSION, Voice, care, craft, picture, settings,
 };
 use crate::model::ids::{ParticipantId, StepRef};
 use crate::model::privacy::{Class, Guarded};
@@ -27,11 +27,13 @@ pub(in crate::storage) fn write(club: &club::Club) -> File {
             })
             .collect(),
         activities: club.activities.iter().map(|a| activity(a)).collect(),
+        pictures: club.pictures.iter().map(|p| picture::write(p)).collect(),
         songs: club.songs.iter().map(|s| song(s)).collect(),
         participants: club.participants.iter().map(|p| participant(p)).collect(),
         helpers: club.helpers.iter().map(|h| helper(h)).collect(),
         sessions: club.sessions.iter().map(|s| session(s)).collect(),
         stock: club.stock.iter().map(craft::write_owned).collect(),
+        photographs: picture::write_photos(club),
     }
 }
 

@@ -222,6 +222,7 @@ pub fn club() -> Club {
         activity.dry_replacement = row.4.and_then(|symbol| known.get(symbol).copied());
     }
     let mut club = Club {
+        pictures: Vec::new(),
         name: "Reedwater Paddle and Play".into(),
         rules: Rules {
             transition_minutes: 2,
