@@ -8,7 +8,7 @@ use serde_json::error::Category;
 
 use super::disk::{Disk, Kind, replace};
 use super::error::{FileError, folder, name};
-use super::{earlier, pretty, v1};
+use super::{earlier, forget, pretty, v1};
 use crate::model::club::Club;
 
 /// What the name of a club file ends in.
@@ -34,6 +34,8 @@ pub struct Loaded {
 pub struct Saved {
     /// What could not be done besides, a sentence each, such as keeping an earlier copy.
     pub notes: Vec<String>,
+    /// What was done besides, in a sentence.
+    pub told: Option<&'static str>,
     /// What the file holds now, for [`super::changed_elsewhere`].
     pub stamp: Stamp,
 }
@@ -300,9 +302,13 @@ pub fn save_on(disk: &dyn Disk, path: &Path, club: &Club) -> Result<Saved, FileE
     let mut notes = Vec::new();
     let there = what_is_there(disk, path, &target)?;
     if let There::File(old) = &there
-        && *old == stamp
+        && Stamp::of(old) == stamp
     {
-        return Ok(Saved { notes, stamp });
+        return Ok(Saved {
+            notes,
+            told: None,
+            stamp,
+        });
     }
     let like = matches!(there, There::File(_)).then_some(&*target);
     let keep_old = || {
@@ -314,7 +320,14 @@ pub fn save_on(disk: &dyn Disk, path: &Path, club: &Club) -> Result<Saved, FileE
     };
     replace(disk, &target, &bytes, like, keep_old)
         .map_err(|e| FileError::writing(&target, &e).nothing_lost())?;
-    Ok(Saved { notes, stamp })
+    let mut told = None;
+    if let There::File(old) = &there {
+        match forget::pictures(disk, &target, old, club) {
+            Ok(done) => told = done,
+            Err(note) => notes.push(note),
+        }
+    }
+    Ok(Saved { notes, told, stamp })
 }
 
 fn no_copy(target: &Path, error: &io::Error) -> String {
@@ -327,7 +340,8 @@ fn no_copy(target: &Path, error: &io::Error) -> String {
 
 enum There {
     Nothing,
-    File(Stamp),
+    /// What the file holds.
+    File(Vec<u8>),
 }
 
 /// Looks at what a save would replace, and refuses what must not be replaced.
@@ -367,7 +381,7 @@ fn what_is_there(disk: &dyn Disk, path: &Path, target: &Path) -> Result<There, F
             "Save under another name, or take the mark off.",
         ),
         Ok(Kind::File { .. }) => match disk.read(target, MAX_BYTES) {
-            Ok(old) => Ok(There::File(Stamp::of(&old))),
+            Ok(old) => Ok(There::File(old)),
             Err(e) => Err(FileError::reading(target, &e).nothing_lost()),
         },
     }

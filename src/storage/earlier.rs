@@ -31,6 +31,11 @@ fn copy(path: &Path, number: usize) -> PathBuf {
     folder(path).join(name)
 }
 
+/// Where the earlier copies of a club file are, the newest first; they need not be there.
+pub(super) fn copies(path: &Path) -> impl Iterator<Item = PathBuf> {
+    (1..=KEPT).map(move |number| copy(path, number))
+}
+
 /// Keeps the file at `path` as the newest copy and lets the oldest go. The file itself stays where
 /// it is. When it was kept already (saving failed after that), nothing is moved on.
 pub(super) fn keep(disk: &dyn Disk, path: &Path) -> io::Result<()> {

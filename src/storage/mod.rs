@@ -6,13 +6,15 @@
 //! Opening checks everything before anything of it is used.
 //!
 //! Reading order: `error` (what is said when it fails), `disk` (the few things done to a disk),
-//! `v1` (the words of the file), `pretty` (how it is set out), `club_file`, `earlier`, `output`,
+//! `v1` (the words of the file), `pretty` (how it is set out), `club_file`, `earlier`, `forget` (removed
+//! pictures), `output`,
 //! `preferences`, `table`.
 
 mod club_file;
 pub mod disk;
 mod earlier;
 mod error;
+mod forget;
 pub mod output;
 pub mod preferences;
 mod pretty;

@@ -253,6 +253,7 @@ impl App {
         let view = self.bench.view();
         let s = &mut self.state;
         s.regions.clear();
+        self.pictures.look_at(view.club, view.revision);
         let mut desk = Desk {
             view: &view,
             pictures: &mut self.pictures,

@@ -1,14 +1,18 @@
 //! Pictures of symbols as textures: made when first seen, at the very pixels they take, and let go
 //! when there are too many.
 
-use std::collections::HashMap;
+use std::collections::{BTreeSet, HashMap};
+use std::sync::Arc;
 
 use egui::{ColorImage, Context, Painter, Rect, TextureHandle, TextureOptions, Vec2, pos2};
 
-use crate::model::ids::SymbolId;
-use crate::model::people::Figure;
+use crate::model::club::Club;
+use crate::model::ids::{ParticipantId, SymbolId};
+use crate::model::people::{Figure, Participant};
+use crate::model::picture::Picture;
 use crate::raster;
 use crate::symbols::library::library;
+use crate::symbols::own;
 use crate::symbols::variant::{Ink, Variant};
 
 /// Bytes of textures kept at most.
@@ -19,9 +23,66 @@ const LARGEST: u32 = 1024;
 /// Symbol, variant, side in physical pixels.
 type Key = (SymbolId, &'static str, u32);
 
+/// With whose eyes a picture is seen: how people on it are drawn, and which own pictures stand in
+/// the place of symbols.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Eyes {
+    /// How the main person is drawn.
+    pub figure: Figure,
+    /// Whose pictures they are; nobody's are the group's.
+    pub who: Option<ParticipantId>,
+}
+
+impl Eyes {
+    /// Those of a participant.
+    pub fn of(person: &Participant) -> Self {
+        Self {
+            figure: person.figure,
+            who: Some(person.id),
+        }
+    }
+}
+
+impl From<Figure> for Eyes {
+    fn from(figure: Figure) -> Self {
+        Self { figure, who: None }
+    }
+}
+
+/// The club's own pictures, by the names and for the eyes that see them.
+#[derive(Default)]
+struct Gallery {
+    own: HashMap<SymbolId, Arc<Picture>>,
+    seen: HashMap<(ParticipantId, SymbolId), SymbolId>,
+}
+
+impl Gallery {
+    fn of(club: &Club) -> Self {
+        let own = club.pictures.iter().map(|p| (p.symbol(), Arc::clone(p)));
+        let stood_for: BTreeSet<&SymbolId> = club
+            .pictures
+            .iter()
+            .filter_map(|p| p.stands_for.as_ref())
+            .collect();
+        let mut seen = HashMap::new();
+        for person in &club.participants {
+            for symbol in &stood_for {
+                let sees = club.seen_by(person, symbol);
+                seen.insert((person.id, (*symbol).clone()), sees);
+            }
+        }
+        Self {
+            own: own.collect(),
+            seen,
+        }
+    }
+}
+
 /// Textures of the symbols seen lately.
 #[derive(Default)]
 pub struct Pictures {
+    gallery: Gallery,
+    revision: Option<u64>,
     kept: HashMap<Key, Kept>,
     bytes: usize,
     tick: u64,
@@ -34,9 +95,23 @@ struct Kept {
 }
 
 impl Pictures {
-    /// Paints a symbol into the middle square of a rectangle, with a participant's skin.
-    pub fn symbol(&mut self, p: &Painter, rect: Rect, id: &SymbolId, figure: Figure) {
-        let drawn = library().art(id, Variant::new(figure, Ink::Colour));
+    /// Takes over the club's own pictures when the club is another than before.
+    pub fn look_at(&mut self, club: &Club, revision: u64) {
+        if self.revision != Some(revision) {
+            self.revision = Some(revision);
+            self.gallery = Gallery::of(club);
+        }
+    }
+
+    /// Paints a symbol into the middle square of a rectangle, as someone sees it.
+    pub fn symbol(&mut self, p: &Painter, rect: Rect, id: &SymbolId, eyes: Eyes) {
+        let sees = |who| self.gallery.seen.get(&(who, id.clone()));
+        let seen = eyes.who.and_then(sees).unwrap_or(id);
+        let variant = Variant::new(eyes.figure, Ink::Colour);
+        let drawn = match self.gallery.own.get(seen) {
+            Some(picture) => own::of_picture(picture, variant),
+            None => library().art(seen, variant),
+        };
         self.paint(p, rect, drawn);
     }
 

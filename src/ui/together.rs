@@ -16,9 +16,9 @@ use super::widgets::card::{Lie, face_down, peg, tile};
 use super::widgets::{focus_ring, words};
 use crate::model::board::{Board, Step, StepState};
 use crate::model::ids::SymbolId;
-use crate::model::people::Figure;
 use crate::symbols::lexicon::lexicon;
 use crate::symbols::library::library;
+use crate::ui::pictures::Eyes;
 
 /// Seconds to hold before the view is left.
 const HOLD: f64 = 0.8;
@@ -124,8 +124,8 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut TogetherState, rect: R
     rope.sag_to(pos2(places.always.left(), places.rope_y - 4.0));
     paint::line(ui.painter(), &t, &rope.points, 9.0);
     basket(ui.painter(), places.finished);
-    always(ui, desk, &places, person.figure);
-    finished(ui, desk, state, &places, board, person.figure);
+    always(ui, desk, &places, Eyes::of(person));
+    finished(ui, desk, state, &places, board, Eyes::of(person));
     heading(
         ui,
         places.now,
@@ -136,10 +136,10 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut TogetherState, rect: R
             "All finished"
         },
     );
-    now(ui, desk, state, &places, board, person.figure);
+    now(ui, desk, state, &places, board, Eyes::of(person));
     if let Some(step) = board.steps.get(state.done + 1) {
         heading(ui, places.next, places.rope_y, "Next");
-        large(ui, desk, places.next, step, person.figure, 30.0);
+        large(ui, desk, places.next, step, Eyes::of(person), 30.0);
         let at = pos2(places.next.center().x, places.rope_y);
         peg(ui.painter(), at, "", t.col.peg, t.col.on_peg);
     }
@@ -157,7 +157,7 @@ fn heading(ui: &Ui, card: Rect, rope_y: f32, words: &str) {
 }
 
 /// A step as a very large card.
-fn large(ui: &Ui, desk: &mut Desk<'_>, rect: Rect, step: &Step, figure: Figure, size: f32) {
+fn large(ui: &Ui, desk: &mut Desk<'_>, rect: Rect, step: &Step, figure: Eyes, size: f32) {
     let t = theme::of(ui.ctx());
     let p = ui.painter();
     if step.state == StepState::NotToday {
@@ -206,7 +206,7 @@ fn now(
     state: &mut TogetherState,
     places: &Places,
     board: &Board,
-    figure: Figure,
+    figure: Eyes,
 ) {
     let t = theme::of(ui.ctx());
     let Some(step) = board.steps.get(state.done) else {
@@ -335,7 +335,7 @@ fn finished(
     state: &mut TogetherState,
     places: &Places,
     board: &Board,
-    figure: Figure,
+    figure: Eyes,
 ) {
     let t = theme::of(ui.ctx());
     let now = ui.input(|i| i.time);
@@ -382,7 +382,7 @@ fn finished(
 }
 
 /// A finished step: small ones show their picture alone.
-fn small_face(p: &Painter, desk: &mut Desk<'_>, paper: Rect, step: &Step, figure: Figure) {
+fn small_face(p: &Painter, desk: &mut Desk<'_>, paper: Rect, step: &Step, figure: Eyes) {
     if paper.width() < 84.0 {
         let inner = paper.shrink(3.0);
         desk.pictures.symbol(p, inner, &step.symbol, figure);
@@ -399,7 +399,7 @@ fn between(from: Rect, to: Rect, part: f32) -> Rect {
 }
 
 /// Help, stop, break, toilet, quiet place: to point at.
-fn always(ui: &Ui, desk: &mut Desk<'_>, places: &Places, figure: Figure) {
+fn always(ui: &Ui, desk: &mut Desk<'_>, places: &Places, figure: Eyes) {
     let t = theme::of(ui.ctx());
     let p = ui.painter();
     let rect = places.always;

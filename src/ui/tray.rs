@@ -17,9 +17,9 @@ use super::widgets::{focus_ring, within, words};
 use crate::model::club::Club;
 use crate::model::hand::Content;
 use crate::model::ids::SymbolId;
-use crate::model::people::Figure;
 use crate::symbols::lexicon::lexicon;
 use crate::symbols::library::library;
+use crate::ui::pictures::Eyes;
 
 const GAP: f32 = 6.0;
 
@@ -49,7 +49,7 @@ pub struct Tray<'a> {
     /// What a pick does, in words.
     pub does: String,
     /// How the main person is drawn.
-    pub figure: Figure,
+    pub figure: Eyes,
 }
 
 /// What was picked.

@@ -182,7 +182,7 @@ impl Workbench {
                     stamp: saved.stamp,
                 });
                 self.remember(path);
-                self.tell(saved_notice(path, &saved.notes));
+                self.tell(saved_notice(path, &saved));
                 if let Some(next) = next {
                     self.go_on(next, effects);
                 }
@@ -205,12 +205,16 @@ pub(super) fn there_already(taken: &Path) -> Notice {
     )
 }
 
-fn saved_notice(path: &Path, notes: &[String]) -> Notice {
-    if notes.is_empty() {
-        return Notice::done(format!("Saved in “{}”.", file_name(path)));
+fn saved_notice(path: &Path, saved: &storage::Saved) -> Notice {
+    if saved.notes.is_empty() {
+        let done = format!("Saved in “{}”.", file_name(path));
+        return Notice::done(match saved.told {
+            Some(told) => format!("{done} {told}"),
+            None => done,
+        });
     }
     Notice::trouble(
-        notes.join(" "),
+        saved.notes.join(" "),
         "Your changes are saved; keep a copy of the file elsewhere.",
     )
 }

@@ -5,9 +5,8 @@ use egui::{Align2, CornerRadius, Painter, Rect, Stroke, StrokeKind, pos2, vec2};
 use super::face::{self, Until};
 use crate::model::board::{By, Step, StepState};
 use crate::model::manner::Form;
-use crate::model::people::Figure;
 use crate::ui::icons::{self, Icon};
-use crate::ui::pictures::Pictures;
+use crate::ui::pictures::{Eyes, Pictures};
 use crate::ui::theme::{self, Theme};
 use crate::ui::widgets::card::Lie;
 use crate::ui::widgets::words;
@@ -17,7 +16,7 @@ pub struct Look<'a> {
     /// The step.
     pub step: &'a Step,
     /// The participant's skin.
-    pub figure: Figure,
+    pub figure: Eyes,
     /// Chosen: the line round it is the accent.
     pub chosen: bool,
     /// A symbol would take its place.

@@ -6,9 +6,8 @@ use egui::{Align2, CornerRadius, Painter, Pos2, Rect, Stroke, StrokeKind, pos2, 
 use crate::model::board::{Step, StepState};
 use crate::model::ids::SymbolId;
 use crate::model::manner::Form;
-use crate::model::people::Figure;
 use crate::ui::icons::{self, Icon};
-use crate::ui::pictures::Pictures;
+use crate::ui::pictures::{Eyes, Pictures};
 use crate::ui::theme::{self, Theme};
 use crate::ui::widgets::card::{Lie, face_down, tile};
 use crate::ui::widgets::words;
@@ -29,7 +28,7 @@ pub fn face(
     paper: Rect,
     symbol: &SymbolId,
     label: &str,
-    figure: Figure,
+    figure: Eyes,
 ) {
     let t = theme::of(p.ctx());
     let inner = paper.shrink2(vec2(4.0, 3.0));
@@ -54,7 +53,7 @@ pub fn step(
     pictures: &mut Pictures,
     (rect, lie): (Rect, Lie),
     step: &Step,
-    figure: Figure,
+    figure: Eyes,
     until: Until,
 ) {
     let t = theme::of(p.ctx());
@@ -74,7 +73,7 @@ fn in_form(
     pictures: &mut Pictures,
     paper: Rect,
     step: &Step,
-    figure: Figure,
+    figure: Eyes,
     until: Until,
 ) {
     let t = theme::of(p.ctx());

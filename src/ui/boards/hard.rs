@@ -7,9 +7,9 @@ use egui::{
 };
 
 use crate::model::conditions::Condition;
-use crate::model::people::Figure;
 use crate::ui::desk::Desk;
 use crate::ui::icons::{self, Icon};
+use crate::ui::pictures::Eyes;
 use crate::ui::theme;
 use crate::ui::widgets::card::plate;
 use crate::ui::widgets::{focus_ring, words};
@@ -56,7 +56,7 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, all: &[Hard<'_>], rect: Rect) {
     let figure = desk
         .view
         .participant
-        .map_or(Figure::default(), |p| p.figure);
+        .map_or(Eyes::default(), |p| Eyes::of(p));
     let labels: Vec<&str> = all.iter().map(|(c, _)| c.label()).collect();
     let labels = labels.join(", ");
     let (upper, lower) = if rect.width() < HELPS_FROM {
@@ -117,7 +117,7 @@ fn helps(all: &[Hard<'_>]) -> String {
 }
 
 /// All of it, one condition below the other.
-fn in_full(ui: &mut Ui, desk: &mut Desk<'_>, all: &[Hard<'_>], figure: Figure) {
+fn in_full(ui: &mut Ui, desk: &mut Desk<'_>, all: &[Hard<'_>], figure: Eyes) {
     words::heading(ui, "Hard today, and what helps", 17.0);
     for (condition, helps) in all {
         ui.horizontal_top(|ui| {
@@ -136,7 +136,7 @@ fn in_full(ui: &mut Ui, desk: &mut Desk<'_>, all: &[Hard<'_>], figure: Figure) {
     words::soft(ui, "For the helper; not printed on the board.");
 }
 
-fn picture(p: &Painter, desk: &mut Desk<'_>, at: Rect, condition: &Condition, figure: Figure) {
+fn picture(p: &Painter, desk: &mut Desk<'_>, at: Rect, condition: &Condition, figure: Eyes) {
     let t = theme::of(p.ctx());
     plate(p, &t, at);
     match condition.symbol() {

@@ -10,8 +10,8 @@ use egui::{
 use super::face::face;
 use crate::model::hand::Content;
 use crate::model::ids::{SlotId, StepRef};
-use crate::model::people::Figure;
 use crate::ui::desk::Desk;
+use crate::ui::pictures::Eyes;
 use crate::ui::theme;
 use crate::ui::widgets::card::{Lie, tile};
 use crate::ui::widgets::words;
@@ -96,7 +96,7 @@ pub fn ghost(ui: &Ui, desk: &mut Desk<'_>, says: Option<&str>) {
     let figure = desk
         .view
         .participant
-        .map_or(Figure::default(), |p| p.figure);
+        .map_or(Eyes::default(), |p| Eyes::of(p));
     let content = held.content();
     face(
         &p,

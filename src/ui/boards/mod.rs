@@ -28,6 +28,7 @@ use crate::model::edit::BoardEdit;
 use crate::model::hand::Content;
 use crate::model::ids::{ParticipantId, StepRef};
 use crate::model::rewriting::PageRef;
+use crate::ui::pictures::Eyes;
 
 /// Below this width the participants show their marks alone.
 const NARROW: f32 = 980.0;
@@ -217,7 +218,7 @@ fn symbols(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut BoardsState, rect: Rect
         own,
         eager,
         does,
-        figure: person.figure,
+        figure: Eyes::of(person),
     };
     let n = desk.view.board().map_or(0, |b| b.steps.len());
     match (

@@ -12,6 +12,7 @@ use crate::model::privacy::Guarded;
 use crate::symbols::library::library;
 use crate::ui::desk::Desk;
 use crate::ui::picker::{For, Picker};
+use crate::ui::pictures::Eyes;
 use crate::ui::theme;
 use crate::ui::widgets::choose::{segments_here, select, tick};
 use crate::ui::widgets::field::Field;
@@ -202,10 +203,10 @@ fn skin(ui: &mut Ui, desk: &mut Desk<'_>, person: &Participant, next: &mut Parti
                 ui.painter(),
                 rect.shrink(6.0),
                 &sample,
-                Figure {
+                Eyes::from(Figure {
                     skin,
                     ..person.figure
-                },
+                }),
             );
             focus_ring(ui, &r, rect, 12);
             if r.on_hover_cursor(CursorIcon::PointingHand).clicked() {

@@ -11,6 +11,7 @@ use crate::model::manner::{Finishing, Form, Mixed, Reach, Run};
 use crate::model::people::Participant;
 use crate::model::privacy::Class;
 use crate::ui::desk::Desk;
+use crate::ui::pictures::Eyes;
 use crate::ui::widgets::choose::select;
 use crate::ui::widgets::field::Field;
 use crate::ui::widgets::form::row;
@@ -80,7 +81,7 @@ fn exceptions(ui: &mut Ui, desk: &mut Desk<'_>, person: &Participant, next: &mut
         row(ui, |ui| {
             let name = format!("As the others: {label}");
             let shows = Content::of(activity);
-            if chip(ui, desk, field("chip"), (&shows, person.figure), &name) {
+            if chip(ui, desk, field("chip"), (&shows, Eyes::of(person)), &name) {
                 next.manner.mixed.remove(id);
             }
             let now = Form::ALL.iter().position(|f| *f == mixed.form);

@@ -9,11 +9,12 @@ use super::{PeopleState, readers};
 use crate::model::club::Club;
 use crate::model::hand::Content;
 use crate::model::ids::ActivityId;
-use crate::model::people::{Figure, Participant};
+use crate::model::people::Participant;
 use crate::model::privacy::Class;
 use crate::ui::dates;
 use crate::ui::desk::Desk;
 use crate::ui::icons::{self, Icon};
+use crate::ui::pictures::Eyes;
 use crate::ui::theme;
 use crate::ui::widgets::button::{Button, Weight};
 use crate::ui::widgets::card::plate;
@@ -119,7 +120,7 @@ pub fn chip(
     ui: &mut Ui,
     desk: &mut Desk<'_>,
     id: Id,
-    (content, figure): (&Content, Figure),
+    (content, figure): (&Content, Eyes),
     away: &str,
 ) -> bool {
     let t = theme::of(ui.ctx());
@@ -185,7 +186,7 @@ pub fn activity_chips<'a>(
         let name = format!("{away}: {}", activity.label);
         let at = Id::unique((what, person.id, *id));
         let shows = Content::of(activity);
-        if chip(ui, desk, at, (&shows, person.figure), &name) {
+        if chip(ui, desk, at, (&shows, Eyes::of(person)), &name) {
             gone = Some(*id);
         }
     }

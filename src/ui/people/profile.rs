@@ -12,6 +12,7 @@ use crate::model::privacy::Class;
 use crate::model::profile::{Field as Fact, PhotoConsent, Section};
 use crate::ui::desk::Desk;
 use crate::ui::icons::{self, Icon};
+use crate::ui::pictures::Eyes;
 use crate::ui::theme;
 use crate::ui::widgets::button::{Button, Weight};
 use crate::ui::widgets::card::plate;
@@ -264,7 +265,7 @@ fn condition_row(
         if let Some(symbol) = condition.symbol() {
             let inner = picture.shrink(3.0);
             desk.pictures
-                .symbol(ui.painter(), inner, &symbol, person.figure);
+                .symbol(ui.painter(), inner, &symbol, Eyes::of(person));
         } else {
             icons::paint(
                 ui.painter(),

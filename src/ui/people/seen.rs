@@ -8,12 +8,13 @@ use crate::model::board::{Board, StepState};
 use crate::model::club::Club;
 use crate::model::hand::Content;
 use crate::model::ids::SymbolId;
-use crate::model::people::{Figure, Participant};
+use crate::model::people::Participant;
 use crate::model::privacy::Class;
 use crate::model::profile::Field;
 use crate::ui::boards::face::{self, Until, face};
 use crate::ui::dates;
 use crate::ui::desk::Desk;
+use crate::ui::pictures::Eyes;
 use crate::ui::theme;
 use crate::ui::widgets::card::{Lie, plate, tile};
 use crate::ui::widgets::choose::segments_here;
@@ -34,9 +35,9 @@ struct Reader<'a> {
 
 impl<'a> Reader<'a> {
     /// What anyone may know.
-    fn open(&self) -> (&'a str, &'a SymbolId, Figure) {
+    fn open(&self) -> (&'a str, &'a SymbolId, Eyes) {
         let p = self.person;
-        (&p.name, &p.mark, p.figure)
+        (&p.name, &p.mark, Eyes::of(p))
     }
 
     /// Favourites and always-there cards, as shown.
@@ -216,7 +217,7 @@ fn place(ui: &mut Ui, at: (&str, usize), name: &str) -> Rect {
 }
 
 /// The steps as they are printed for this participant: each in its form.
-fn steps(ui: &mut Ui, desk: &mut Desk<'_>, board: &Board, figure: Figure) {
+fn steps(ui: &mut Ui, desk: &mut Desk<'_>, board: &Board, figure: Eyes) {
     row(ui, |ui| {
         ui.spacing_mut().item_spacing = vec2(12.0, 12.0);
         for (i, step) in board.steps.iter().enumerate() {

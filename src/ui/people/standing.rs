@@ -13,6 +13,7 @@ use crate::model::standing::{Beside, Side, StandingStep};
 use crate::ui::desk::Desk;
 use crate::ui::icons::Icon;
 use crate::ui::picker::{For, Picker};
+use crate::ui::pictures::Eyes;
 use crate::ui::theme;
 use crate::ui::widgets::button::{Button, Weight};
 use crate::ui::widgets::card::{Lie, tile};
@@ -115,7 +116,7 @@ fn waiting(
             let shows = crate::model::board::shown(desk.view.club, content);
             let name = format!("No card for waiting with {}", shows.label);
             let id = Id::unique(("waiting", person.id));
-            if chip(ui, desk, id, (&shows, person.figure), &name) {
+            if chip(ui, desk, id, (&shows, Eyes::of(person)), &name) {
                 next.standing.waiting = None;
             }
         }
@@ -161,7 +162,8 @@ fn picture(
     }
     let mid = rect.left_center() + vec2(28.0, 0.0);
     let place = egui::Rect::from_center_size(mid, Vec2::splat(44.0));
-    desk.pictures.symbol(p, place, &shown.symbol, person.figure);
+    desk.pictures
+        .symbol(p, place, &shown.symbol, Eyes::of(person));
     if !bare {
         let at = rect.left_center() + vec2(60.0, -label.size().y / 2.0);
         p.galley(at, label, t.col.card_ink);
@@ -189,7 +191,7 @@ fn swaps(
             let name = format!("No longer instead of {label}");
             let at = Id::unique(("swap", person.id, *id));
             if let Some(was) = &was
-                && chip(ui, desk, at, (was, person.figure), &name)
+                && chip(ui, desk, at, (was, Eyes::of(person)), &name)
             {
                 next.standing.swaps.remove(id);
             }
@@ -293,7 +295,7 @@ fn cards(
             let shows = crate::model::board::shown(club, card);
             let name = format!("Remove the card {}", shows.label);
             let id = Id::unique(("card", person.id, at));
-            if chip(ui, desk, id, (&shows, person.figure), &name) {
+            if chip(ui, desk, id, (&shows, Eyes::of(person)), &name) {
                 next.standing.cards.remove(at);
             }
         }

@@ -8,9 +8,10 @@ use egui::{
 use super::stock::SHARED;
 use crate::model::edit::Edit;
 use crate::model::manner::Form;
-use crate::model::people::{Figure, Participant};
+use crate::model::people::Participant;
 use crate::model::stock::{Loss, Owned, StockEdit, TileKey};
 use crate::ui::desk::Desk;
+use crate::ui::pictures::Eyes;
 use crate::ui::theme;
 use crate::ui::widgets::button::Button;
 use crate::ui::widgets::card::plate;
@@ -157,7 +158,7 @@ impl Row<'_> {
         let picture = Rect::from_center_size(mid, Vec2::splat(48.0));
         plate(p, &t, picture);
         let face = &self.owned.key.face;
-        let figure = self.owner.map_or_else(Figure::default, |p| p.figure);
+        let figure = self.owner.map_or_else(Eyes::default, |p| Eyes::of(p));
         if !face.symbol.as_str().is_empty() {
             let pictures = &mut desk.pictures;
             pictures.symbol(p, picture.shrink(4.0), &face.symbol, figure);

@@ -8,6 +8,7 @@ use crate::model::people::Participant;
 use crate::ui::boards::differs::Differs;
 use crate::ui::desk::Desk;
 use crate::ui::icons::{self, Icon};
+use crate::ui::pictures::Eyes;
 use crate::ui::theme::{self, Theme};
 use crate::ui::widgets::card::{Lie, face_down, plate, tile};
 use crate::ui::widgets::words;
@@ -24,7 +25,7 @@ pub fn step(p: &Painter, desk: &mut Desk<'_>, rect: Rect, s: &Step, person: &Par
             let rect = small(rect, 44.0);
             plate(p, t, rect);
             desk.pictures
-                .symbol(p, rect.shrink(4.0), &s.symbol, person.figure);
+                .symbol(p, rect.shrink(4.0), &s.symbol, Eyes::of(person));
             return;
         }
         _ => {}
@@ -78,7 +79,8 @@ fn with_word(
 ) {
     let ink = theme::of(p.ctx()).col.card_ink;
     let (picture, text) = paper.split_top_bottom_at_y(paper.bottom() - 15.0);
-    desk.pictures.symbol(p, picture, &s.symbol, person.figure);
+    desk.pictures
+        .symbol(p, picture, &s.symbol, Eyes::of(person));
     words::line(p, text, Align2::CENTER_CENTER, word, theme::bold(13.0), ink);
 }
 
@@ -93,7 +95,7 @@ fn choice(p: &Painter, desk: &mut Desk<'_>, paper: Rect, s: &Step, person: &Part
         let at = pos2(left + i as f32 * width, pictures.top());
         let place = Rect::from_min_size(at, vec2(width, pictures.height())).shrink(1.0);
         desk.pictures
-            .symbol(p, place, &option.symbol, person.figure);
+            .symbol(p, place, &option.symbol, Eyes::of(person));
     }
     let font = theme::bold(13.0);
     words::line(p, text, Align2::CENTER_CENTER, "choice", font, ink);
@@ -109,11 +111,13 @@ fn beside(p: &Painter, desk: &mut Desk<'_>, paper: Rect, s: &Step, person: &Part
     let (picture, text) = paper.split_left_right_at_x(paper.left() + picture);
     let text = text.expand2(vec2(1.0, 2.0));
     if !(narrow && one) && text.width() > 30.0 && words::fits(p, &s.label, 13.0, text.width()) {
-        desk.pictures.symbol(p, picture, &s.symbol, person.figure);
+        desk.pictures
+            .symbol(p, picture, &s.symbol, Eyes::of(person));
         words::label(p, text, &s.label, &[14.0, 13.0], 2, ink);
     } else {
         let (picture, text) = paper.split_top_bottom_at_y(paper.bottom() - 16.0);
-        desk.pictures.symbol(p, picture, &s.symbol, person.figure);
+        desk.pictures
+            .symbol(p, picture, &s.symbol, Eyes::of(person));
         let text = text.expand2(vec2(2.0, 2.0));
         words::label(p, text, &s.label, &[13.5, 12.5], 1, ink);
     }

@@ -8,6 +8,7 @@ use crate::model::edit::BoardEdit;
 use crate::ui::boards::card::{self, Look};
 use crate::ui::boards::{BoardsState, slips};
 use crate::ui::desk::Desk;
+use crate::ui::pictures::Eyes;
 use crate::ui::regions;
 use crate::ui::strand::{HANG, LOWER, paint};
 use crate::ui::theme;
@@ -72,7 +73,7 @@ impl Strip<'_> {
         if ui.is_rect_visible(rect.expand(30.0)) {
             let look = Look {
                 step,
-                figure: self.person.figure,
+                figure: Eyes::of(self.person),
                 chosen,
                 swapping: under || state.swap == Some(step.at),
                 finding: slips::about(&self.findings, step.at),

@@ -9,6 +9,7 @@ use crate::story::measure::{Kind, page_length};
 use crate::story::{Line, StoryPage};
 use crate::ui::desk::Desk;
 use crate::ui::icons::Icon;
+use crate::ui::pictures::Eyes;
 use crate::ui::theme;
 use crate::ui::widgets::button::{Button, Weight};
 use crate::ui::widgets::card::{peg, plate};
@@ -231,7 +232,7 @@ fn card_at(ui: &Ui, desk: &mut Desk<'_>, all: Rect, card: &crate::story::cards::
     plate(ui.painter(), &t, at);
     let inside = at.shrink(4.0);
     desk.pictures
-        .symbol(ui.painter(), inside, &card.symbol, person.figure);
+        .symbol(ui.painter(), inside, &card.symbol, Eyes::of(person));
 }
 
 /// Where Alt with an arrow moves the sentence that has the keyboard.

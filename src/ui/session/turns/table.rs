@@ -12,7 +12,7 @@ use crate::model::club::Club;
 use crate::model::edit::{Edit, TurnsEdit};
 use crate::model::hand::Content;
 use crate::model::ids::{ParticipantId, SlotId, StepRef, SymbolId};
-use crate::model::people::{Figure, Participant};
+use crate::model::people::Participant;
 use crate::model::session::Session;
 use crate::model::turns::Turns;
 use crate::plan::clock::Moment;
@@ -20,6 +20,7 @@ use crate::story::said;
 use crate::ui::boards::held::{self, Held};
 use crate::ui::desk::Desk;
 use crate::ui::icons::{self, Icon};
+use crate::ui::pictures::Eyes;
 use crate::ui::regions;
 use crate::ui::theme;
 use crate::ui::widgets::button::{Button, Weight};
@@ -368,8 +369,8 @@ fn person<'a>(desk: &Desk<'a>, who: ParticipantId) -> Option<&'a Participant> {
     desk.view.club.participant(who).map(AsRef::as_ref)
 }
 
-fn figure(desk: &Desk<'_>, who: ParticipantId) -> Figure {
-    person(desk, who).map_or_else(Figure::default, |p| p.figure)
+fn figure(desk: &Desk<'_>, who: ParticipantId) -> Eyes {
+    person(desk, who).map_or_else(Eyes::default, |p| Eyes::of(p))
 }
 
 /// Mark and name at the left of a row.
@@ -388,7 +389,7 @@ fn name(ui: &Ui, desk: &mut Desk<'_>, board: &Board, rect: Rect) {
 }
 
 /// The card of a place: picture, words, and the wave of what is in the water.
-fn paint(ui: &Ui, desk: &mut Desk<'_>, c: &Cell, figure: Figure, target: bool, over: bool) {
+fn paint(ui: &Ui, desk: &mut Desk<'_>, c: &Cell, figure: Eyes, target: bool, over: bool) {
     let t = theme::of(ui.ctx());
     let p = ui.painter();
     let planned = c.slot.is_some() && !c.waits;
