@@ -10,7 +10,7 @@ use crate::model::conditions::{Condition, Known};
 use crate::model::finding::{Finding, Severity, Spot};
 use crate::model::ids::{StepRef, SymbolId};
 use crate::model::session::{Session, Slot};
-use crate::symbols::library::library;
+use crate::symbols::own;
 
 /// Checks the timetable and the boards of all who come.
 pub fn check(club: &Club, session: &Session, boards: &[Arc<Board>], findings: &mut Vec<Finding>) {
@@ -137,7 +137,7 @@ fn one_step(
     let activity = step.activity.map(|id| club.activity(id));
     if matches!(activity, Some(None)) {
         findings.push(unknown_activity(spot));
-    } else if library().get(&step.symbol).is_none() {
+    } else if !own::is_known(club, &step.symbol) {
         let label = activity.flatten().map_or(&step.label, |a| &a.label);
         findings.push(unknown_symbol(&step.symbol, label, spot));
     }

@@ -57,7 +57,7 @@ pub enum Made {
 }
 
 /// Flat shapes: an SVG in the words of the built-in symbols.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Drawing {
     svg: String,
     hash: String,

@@ -8,6 +8,7 @@
 //! Reading order: `error` (what is said when it fails), `disk` (the few things done to a disk),
 //! `v1` (the words of the file), `pretty` (how it is set out), `club_file`, `earlier`, `forget` (removed
 //! pictures), `output`,
+//! `pictures` (that someone brings),
 //! `preferences`, `table`.
 
 mod club_file;
@@ -16,6 +17,7 @@ mod earlier;
 mod error;
 mod forget;
 pub mod output;
+pub mod pictures;
 pub mod preferences;
 mod pretty;
 pub mod table;

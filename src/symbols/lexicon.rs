@@ -83,7 +83,10 @@ pub fn content(club: &Club, symbol: &SymbolId) -> Content {
         || Content {
             activity: None,
             symbol: symbol.clone(),
-            label: lexicon(&club.rules.words).label(symbol).to_owned(),
+            label: club.own_picture(symbol).map_or_else(
+                || lexicon(&club.rules.words).label(symbol).to_owned(),
+                |own| own.name.clone(),
+            ),
         },
         |a| Content::of(a),
     )

@@ -10,9 +10,9 @@ use super::parse::parse;
 use super::pixels::Pixels;
 use super::variant::{Ink, Variant, has_skin, vary};
 use crate::model::club::Club;
-use crate::model::ids::SymbolId;
+use crate::model::ids::{ParticipantId, SymbolId};
 use crate::model::people::{Age, Skin};
-use crate::model::picture::{Made, Photo, Picture};
+use crate::model::picture::{Made, Photo, Picture, Place};
 
 /// A symbol as a club has it: one of its own pictures, or a built-in one.
 pub fn drawn(club: &Club, id: &SymbolId, variant: Variant) -> Drawn {
@@ -21,6 +21,37 @@ pub fn drawn(club: &Club, id: &SymbolId, variant: Variant) -> Drawn {
     }
     let picture = club.own_picture(id);
     picture.map_or_else(|| missing(id), |p| of_picture(p, variant))
+}
+
+/// Whether there is such a symbol, built in or of the club's own.
+pub fn is_known(club: &Club, id: &SymbolId) -> bool {
+    library().get(id).is_some() || club.own_picture(id).is_some()
+}
+
+/// The pictures of its own that a club shows to someone, or in what the group has in common, and
+/// that fit some words; what stands for a symbol is found under that one.
+pub fn search<'a>(club: &'a Club, who: Option<ParticipantId>, typed: &str) -> Vec<&'a Picture> {
+    let wanted: Vec<String> = words(typed).collect();
+    let place = who.map_or(Place::Group, Place::Own);
+    let fits = |p: &&Picture| {
+        let known: Vec<String> = p
+            .words
+            .iter()
+            .chain([&p.name])
+            .flat_map(|w| words(w))
+            .collect();
+        let begun = |w: &String| known.iter().any(|k| k.starts_with(w.as_str()));
+        wanted.iter().all(begun)
+    };
+    let seen = club.pictures.iter().map(|p| &**p);
+    let seen = seen.filter(|p| p.stands_for.is_none() && p.may_be_seen(club, place));
+    let theirs = seen.filter(|p| p.whose.is_none() || p.whose == who);
+    theirs.filter(fits).collect()
+}
+
+fn words(text: &str) -> impl Iterator<Item = String> {
+    let parts = text.split(|c: char| !c.is_alphanumeric());
+    parts.filter(|w| !w.is_empty()).map(str::to_lowercase)
 }
 
 /// An own picture in a variant.

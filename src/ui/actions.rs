@@ -300,6 +300,7 @@ pub const IN_AREAS: &[(&str, &str)] = &[
     ("Enter", "in the symbols: add after the chosen step"),
     ("R", "on a step: swap it for a symbol"),
     ("F2", "on a step: change its words"),
+    ("P", "on a step: a picture of their own in its place"),
     ("C", "on a step: offer a choice there"),
     ("T", "on what is not today: today after all"),
     ("I", "on what is not today: pick what comes instead"),

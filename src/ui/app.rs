@@ -1,6 +1,7 @@
 //! The window as a whole: one frame from keys to commands, and opening it on a display.
 
 use std::panic::{AssertUnwindSafe, catch_unwind};
+use std::path::PathBuf;
 
 use egui::{Context, Rect, Ui, ViewportCommand, vec2};
 
@@ -16,11 +17,11 @@ use super::theme::{self, Scheme, Theme};
 use super::together::TogetherState;
 use super::topbar::{self, Bar};
 use super::widgets::{self, within};
-use super::{boards, checks, find, notice, people, print, session, together};
+use super::{boards, checks, find, notice, people, photo, print, session, together};
 use crate::model::edit::Edit;
 use crate::model::finding::Spot;
 use crate::model::ids::SymbolId;
-use crate::symbols::lexicon::{self, lexicon};
+use crate::symbols::lexicon;
 use crate::workbench::Workbench;
 use crate::workbench::command::{Command, Effect, Place};
 use crate::workbench::turns::Arranging;
@@ -91,7 +92,8 @@ impl App {
         }
         let view = self.bench.view();
         let turning = matches!(view.turns, Some(Arranging::Working(_)));
-        if view.job.is_some() || view.laying || turning {
+        let reading = view.incoming.is_some_and(|i| i.reading);
+        if view.job.is_some() || view.laying || turning || reading {
             ctx.request_repaint_after_secs(0.1);
         }
         if let Some(came) = self.system.poll()
@@ -102,6 +104,7 @@ impl App {
             self.late.push(command);
         }
         self.close_request(ctx);
+        self.brought(ctx);
         self.keys(ctx);
         self.name_window(ctx);
     }
@@ -128,11 +131,47 @@ impl App {
         }
     }
 
+    /// What was dropped on the window, or pasted as a picture.
+    fn brought(&mut self, ctx: &Context) {
+        if self.bench.view().question.is_some() || self.state.together.is_some() {
+            return;
+        }
+        let dropped = ctx.input(|i| i.raw.dropped_files.clone());
+        let paths: Vec<PathBuf> = dropped.iter().map(|f| f.path().to_path_buf()).collect();
+        let club = |p: &&PathBuf| p.extension().is_some_and(|e| e == "daystrand");
+        if let Some(path) = paths.iter().find(club) {
+            self.late.push(Command::Open(path.clone()));
+        } else if !paths.is_empty() {
+            let purpose = photo::purpose(&self.bench.view());
+            self.late.push(Command::TakePictures(paths, purpose));
+        }
+        let pasted = ctx.input(|i| {
+            i.events.iter().find_map(|e| match e {
+                egui::Event::PasteImage(image) => Some(image.clone()),
+                _ => None,
+            })
+        });
+        let rgba = pasted.and_then(|image| {
+            let [w, h] = image.size.map(|side| u32::try_from(side).unwrap_or(0));
+            let bytes = image
+                .pixels
+                .iter()
+                .flat_map(egui::Color32::to_srgba_unmultiplied);
+            image::RgbaImage::from_raw(w, h, bytes.collect())
+        });
+        if let Some(rgba) = rgba {
+            let purpose = photo::purpose(&self.bench.view());
+            let pasted = Command::TakePasted(std::sync::Arc::new(rgba), purpose);
+            self.late.push(pasted);
+        }
+    }
+
     fn keys(&mut self, ctx: &Context) {
         let busy = self.state.dialog.is_some()
             || self.state.together.is_some()
             || self.state.session.picker.is_some()
             || self.state.people.picker.is_some()
+            || self.bench.view().incoming.is_some()
             || self.bench.view().question.is_some();
         if busy {
             return;
@@ -285,6 +324,7 @@ impl App {
             Place::Print => print::show(ui, &mut desk, &mut s.print, place),
         });
         notice::show(ui, &mut desk, window);
+        photo::show(ui, &mut desk, &mut s.photo);
         pickers(ui, &mut desk, (&mut s.session.picker, &mut s.people.picker));
         if let Some(dialog) = &mut s.dialog {
             match dialogs::path(ui, dialog, &mut self.system, view.recent) {
@@ -318,6 +358,9 @@ impl App {
                 Effect::AskFolder => {
                     let last = self.bench.view().last_folder;
                     self.state.dialog = Some(PathDialog::folder(last, beside));
+                }
+                Effect::AskPictures { purpose } => {
+                    self.state.dialog = Some(PathDialog::pictures(beside, purpose));
                 }
                 Effect::AskTable => self.state.dialog = Some(PathDialog::table(beside)),
                 Effect::AskTablePath {
@@ -424,8 +467,7 @@ fn pickers(
 ) {
     for slot in [activity, mark] {
         let Some(picker) = slot else { continue };
-        let words = lexicon(&desk.view.club.rules.words);
-        match picker.show(ui, desk.pictures, words) {
+        match picker.show(ui, desk.pictures, desk.view.club) {
             Picked::Not => {}
             Picked::Away => *slot = None,
             Picked::This(id) => {
@@ -445,6 +487,8 @@ fn picked(desk: &mut Desk<'_>, target: For, symbol: SymbolId) {
                 desk.edit(Edit::ChangeActivity(next));
             }
         }
+        // The form of the picture takes it itself.
+        For::OwnPicture(_) => {}
         For::Standing(id, which) => {
             let club = desk.view.club;
             if let Some(p) = club.participant(id) {

@@ -11,6 +11,7 @@ use super::widgets::button::{Button, Weight};
 use super::widgets::field::live;
 use super::widgets::words;
 use crate::workbench::command::{Answer, Command, Question};
+use crate::workbench::incoming::Purpose;
 
 /// A path being asked for.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -18,6 +19,8 @@ pub struct PathDialog {
     wanted: Wanted,
     /// A table is to hold what helpers know.
     for_helpers: bool,
+    /// For what pictures are brought.
+    purpose: Purpose,
     text: String,
     /// The field gets the keyboard in the next frame.
     focus: bool,
@@ -58,6 +61,15 @@ impl PathDialog {
         }
     }
 
+    /// Asks for pictures to take in.
+    pub fn pictures(beside: Option<&Path>, purpose: Purpose) -> Self {
+        Self {
+            wanted: Wanted::Pictures,
+            purpose,
+            ..Self::open(beside)
+        }
+    }
+
     /// Asks where to write a table.
     pub fn write_table(beside: Option<&Path>, suggested: &str, for_helpers: bool) -> Self {
         Self {
@@ -67,10 +79,11 @@ impl PathDialog {
         }
     }
 
-    const fn new(wanted: Wanted, text: String) -> Self {
+    fn new(wanted: Wanted, text: String) -> Self {
         Self {
             wanted,
             for_helpers: false,
+            purpose: Purpose::default(),
             text,
             focus: true,
             note: String::new(),
@@ -82,6 +95,7 @@ impl PathDialog {
             Wanted::Open => "Open a club",
             Wanted::Save => "Save the club as",
             Wanted::Folder => "Write the sheets into a folder",
+            Wanted::Pictures => "Take in pictures",
             Wanted::Table => "Take in a table of participants",
             Wanted::WriteTable => "Write the participants as a table",
         }
@@ -92,13 +106,14 @@ impl PathDialog {
             Wanted::Open => "Open",
             Wanted::Save => "Save",
             Wanted::Folder | Wanted::WriteTable => "Write",
-            Wanted::Table => "Take in",
+            Wanted::Pictures | Wanted::Table => "Take in",
         }
     }
 
     /// The command that a path leads to.
     pub fn command(&self, path: PathBuf) -> Command {
         match self.wanted {
+            Wanted::Pictures => Command::TakePictures(vec![path], self.purpose.clone()),
             Wanted::Open => Command::Open(path),
             Wanted::Save => Command::SaveAs(with_ending(path)),
             Wanted::Folder => Command::WriteSheets(path),
@@ -110,7 +125,10 @@ impl PathDialog {
     /// Takes in what the system's dialog came back with; nothing leaves the field to type in.
     pub fn came(&mut self, came: Came) -> Option<Command> {
         match came {
-            Came::Path(path) => Some(self.command(path)),
+            Came::Paths(paths) if self.wanted == Wanted::Pictures => {
+                Some(Command::TakePictures(paths, self.purpose.clone()))
+            }
+            Came::Paths(paths) => paths.into_iter().next().map(|path| self.command(path)),
             Came::Nothing => {
                 self.focus = true;
                 self.note = "Nothing was picked. You can type the place here.".into();
@@ -210,10 +228,10 @@ pub fn path(
 /// The field for the path; says whether Enter was pressed in it.
 fn path_field(ui: &mut Ui, dialog: &mut PathDialog) -> bool {
     let (_, rect) = ui.allocate_space(vec2(ui.available_width(), theme::CONTROL));
-    let label = if dialog.wanted == Wanted::Folder {
-        "Folder"
-    } else {
-        "File"
+    let label = match dialog.wanted {
+        Wanted::Folder => "Folder",
+        Wanted::Pictures => "File, or folder with pictures",
+        _ => "File",
     };
     let r = live(
         ui,

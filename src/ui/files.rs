@@ -15,6 +15,8 @@ pub enum Wanted {
     Save,
     /// A folder.
     Folder,
+    /// Pictures to take in.
+    Pictures,
     /// A table to take in.
     Table,
     /// A file to write a table to.
@@ -24,8 +26,8 @@ pub enum Wanted {
 /// What came of asking.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Came {
-    /// A path was chosen.
-    Path(PathBuf),
+    /// These were chosen; more than one only where more are wanted.
+    Paths(Vec<PathBuf>),
     /// Nothing: cancelled, or the system has no such dialog.
     Nothing,
 }
@@ -33,7 +35,7 @@ pub enum Came {
 /// The dialog that is open, if one is.
 #[derive(Default)]
 pub struct SystemDialog {
-    waiting: Option<Receiver<Option<PathBuf>>>,
+    waiting: Option<Receiver<Option<Vec<PathBuf>>>>,
 }
 
 impl SystemDialog {
@@ -67,7 +69,7 @@ impl SystemDialog {
     /// What came, once.
     pub fn poll(&mut self) -> Option<Came> {
         let came = match self.waiting.as_ref()?.try_recv() {
-            Ok(Some(path)) => Came::Path(path),
+            Ok(Some(paths)) => Came::Paths(paths),
             Ok(None) | Err(TryRecvError::Disconnected) => Came::Nothing,
             Err(TryRecvError::Empty) => return None,
         };
@@ -76,10 +78,15 @@ impl SystemDialog {
     }
 }
 
-fn dialog(wanted: Wanted, suggested: &str) -> Option<PathBuf> {
+fn dialog(wanted: Wanted, suggested: &str) -> Option<Vec<PathBuf>> {
     let d = rfd::FileDialog::new();
     let club = |d: rfd::FileDialog| d.add_filter("Daystrand club", &["daystrand"]);
-    match wanted {
+    let one = match wanted {
+        Wanted::Pictures => {
+            let endings = ["jpg", "jpeg", "png", "webp", "svg"];
+            let d = d.add_filter("Pictures", &endings);
+            return d.set_title("Take in pictures").pick_files();
+        }
         Wanted::Open => club(d).set_title("Open a club").pick_file(),
         Wanted::Save => club(d)
             .set_title("Save the club")
@@ -95,5 +102,6 @@ fn dialog(wanted: Wanted, suggested: &str) -> Option<PathBuf> {
             .set_file_name(suggested)
             .save_file(),
         Wanted::Folder => d.set_title("Folder for the sheets").pick_folder(),
-    }
+    };
+    one.map(|path| vec![path])
 }

@@ -45,6 +45,8 @@ pub enum Icon {
     Ring,
     /// Write to paper.
     Sheet,
+    /// A picture in a frame.
+    Picture,
 }
 
 /// Paints a sign in the middle of `rect`, as large as the smaller side allows.
@@ -125,6 +127,23 @@ pub fn paint(p: &Painter, icon: Icon, rect: Rect, colour: Color32) {
         Icon::Ring => {
             p.circle_stroke(mid, 9.0 * u, stroke);
             p.circle_filled(mid, 2.6 * u, colour);
+        }
+        Icon::Picture => {
+            line(&[
+                (-9.5, -8.0),
+                (9.5, -8.0),
+                (9.5, 8.0),
+                (-9.5, 8.0),
+                (-9.5, -8.0),
+            ]);
+            line(&[
+                (-9.0, 5.0),
+                (-2.5, -1.5),
+                (2.5, 3.0),
+                (5.0, 1.0),
+                (9.0, 4.5),
+            ]);
+            p.circle_filled(at(4.0, -3.5), 1.9 * u, colour);
         }
         Icon::Sheet => {
             line(&[

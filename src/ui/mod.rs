@@ -13,6 +13,7 @@ pub mod find;
 pub mod icons;
 pub mod notice;
 pub mod people;
+pub mod photo;
 pub mod picker;
 pub mod pictures;
 pub mod print;

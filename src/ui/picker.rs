@@ -13,9 +13,11 @@ use super::widgets::button::Button;
 use super::widgets::choose::select;
 use super::widgets::field::live;
 use super::widgets::{focus_ring, words};
-use crate::model::ids::{ActivityId, ParticipantId, SymbolId};
-use crate::symbols::lexicon::Lexicon;
+use crate::model::club::Club;
+use crate::model::ids::{ActivityId, ParticipantId, PictureId, SymbolId};
+use crate::symbols::lexicon::{Lexicon, lexicon};
 use crate::symbols::library::{Symbol, library};
+use crate::symbols::own;
 
 /// For what something is picked.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -24,6 +26,8 @@ pub enum For {
     Activity(ActivityId),
     /// A participant's mark.
     Mark(ParticipantId),
+    /// What an own picture stands for.
+    OwnPicture(PictureId),
     /// Something that is always different for a participant.
     Standing(ParticipantId, Which),
 }
@@ -65,7 +69,15 @@ impl Picker {
         matches!(self.target, For::Mark(_))
     }
 
-    fn items(&self, names: &Lexicon) -> Vec<(SymbolId, String)> {
+    /// Whose eyes the picture is for.
+    const fn who(&self) -> Option<ParticipantId> {
+        match self.target {
+            For::Activity(_) | For::OwnPicture(_) => None,
+            For::Mark(id) | For::Standing(id, _) => Some(id),
+        }
+    }
+
+    fn items(&self, club: &Club, names: &Lexicon) -> Vec<(SymbolId, String)> {
         let wanted = self.search.trim();
         if self.marks() {
             let found = names.search_marks(wanted).into_iter();
@@ -75,13 +87,19 @@ impl Picker {
         }
         let of_group = |s: &&Symbol| self.group.as_ref().is_none_or(|g| *g == s.group);
         let found = names.search(wanted).into_iter().filter(of_group);
-        found
-            .map(|s| (s.id.clone(), names.label(&s.id).to_owned()))
+        let built_in = found.map(|s| (s.id.clone(), names.label(&s.id).to_owned()));
+        let own = own::search(club, self.who(), wanted).into_iter();
+        // An own picture stands for none of its kind.
+        let any = self.group.is_none() && !matches!(self.target, For::OwnPicture(_));
+        let own = own.filter(|_| any);
+        own.map(|p| (p.symbol(), p.name.clone()))
+            .chain(built_in)
             .collect()
     }
 
     /// Shows the card.
-    pub fn show(&mut self, ui: &Ui, pictures: &mut Pictures, names: &Lexicon) -> Picked {
+    pub fn show(&mut self, ui: &Ui, pictures: &mut Pictures, club: &Club) -> Picked {
+        let names = lexicon(&club.rules.words);
         let t = theme::of(ui.ctx());
         let window = ui.ctx().content_rect();
         let size = vec2(
@@ -131,7 +149,7 @@ impl Picker {
                 let picked = self.grid(
                     ui,
                     pictures,
-                    names,
+                    (club, names),
                     (size.y - if self.marks() { 200.0 } else { 252.0 }, down),
                 );
                 ui.add_space(6.0);
@@ -164,10 +182,10 @@ impl Picker {
         &mut self,
         ui: &mut Ui,
         pictures: &mut Pictures,
-        names: &Lexicon,
+        (club, names): (&Club, &Lexicon),
         (height, enter): (f32, bool),
     ) -> Picked {
-        let items = self.items(names);
+        let items = self.items(club, names);
         self.at = self.at.min(items.len().saturating_sub(1));
         let mut picked = Picked::Not;
         ScrollArea::vertical()

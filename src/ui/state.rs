@@ -3,6 +3,7 @@
 use super::boards::BoardsState;
 use super::dialogs::PathDialog;
 use super::people::PeopleState;
+use super::photo::PhotoState;
 use super::print::PrintState;
 use super::regions::Regions;
 use super::session::SessionState;
@@ -33,6 +34,8 @@ pub struct UiState {
     pub boards: BoardsState,
     /// The place Print.
     pub print: PrintState,
+    /// A picture that came in, while it is looked at.
+    pub photo: Option<PhotoState>,
     /// The full-screen view, while it is open.
     pub together: Option<TogetherState>,
 }

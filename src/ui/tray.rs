@@ -16,9 +16,10 @@ use super::widgets::choose::select_at;
 use super::widgets::{focus_ring, within, words};
 use crate::model::club::Club;
 use crate::model::hand::Content;
-use crate::model::ids::SymbolId;
+use crate::model::ids::{ParticipantId, SymbolId};
 use crate::symbols::lexicon::lexicon;
 use crate::symbols::library::library;
+use crate::symbols::own;
 use crate::ui::pictures::Eyes;
 
 const GAP: f32 = 6.0;
@@ -78,10 +79,18 @@ pub fn activities(club: &Club, state: &TrayState) -> Vec<Content> {
         .collect()
 }
 
-/// Symbols that fit the words and that no activity of the club has.
-pub fn others(club: &Club, state: &TrayState) -> Vec<Content> {
+/// Pictures of the club's own that someone, or the group, may see, then symbols that fit the words
+/// and that no activity of the club has.
+pub fn others(club: &Club, who: Option<ParticipantId>, state: &TrayState) -> Vec<Content> {
     let words = lexicon(&club.rules.words);
-    words
+    let own = own::search(club, who, &state.search).into_iter();
+    let own = own.map(|p| Content {
+        activity: None,
+        symbol: p.symbol(),
+        label: p.name.clone(),
+    });
+    let own = own.filter(|_| state.group.is_none());
+    let built_in = words
         .search(state.search.trim())
         .into_iter()
         .filter(|s| state.shows(&s.id))
@@ -90,8 +99,8 @@ pub fn others(club: &Club, state: &TrayState) -> Vec<Content> {
             activity: None,
             symbol: s.id.clone(),
             label: words.label(&s.id).to_owned(),
-        })
-        .collect()
+        });
+    own.chain(built_in).collect()
 }
 
 impl TrayState {

@@ -1,7 +1,11 @@
 //! What the window and the command line may ask of the workbench, and what it asks back.
 
 use std::path::PathBuf;
+use std::sync::Arc;
 
+use image::RgbaImage;
+
+use super::incoming::{Keep, Purpose};
 use crate::layout::{InkChoice, SheetKind, Turn};
 use crate::model::club::Paper;
 use crate::model::edit::{BoardEdit, Edit};
@@ -104,6 +108,20 @@ pub enum Command {
     AskTable(bool),
     /// Writes the participants as a table; whether with what helpers know.
     WriteTable(PathBuf, bool),
+    /// Asks for pictures to take in.
+    AskPictures(Purpose),
+    /// Takes pictures in, in the background; a folder stands for the files in it.
+    TakePictures(Vec<PathBuf>, Purpose),
+    /// Takes in the picture of the clipboard.
+    TakePasted(Arc<RgbaImage>, Purpose),
+    /// Keeps the picture that arrived first.
+    KeepArrived(Box<Keep>),
+    /// Keeps all pictures that arrived, as they are.
+    KeepAllArrived,
+    /// Does not keep the picture that arrived first.
+    PassArrived,
+    /// Keeps none of the pictures that arrived.
+    PassAllArrived,
     /// Stops writing; files written so far stay and are named.
     CancelJob,
     /// Works out rows of the chosen session in turns, in the background.
@@ -238,6 +256,11 @@ pub enum Effect {
         suggested: String,
         /// Whether what helpers know is wanted.
         for_helpers: bool,
+    },
+    /// Ask for pictures, then send [`Command::TakePictures`].
+    AskPictures {
+        /// For what.
+        purpose: Purpose,
     },
     /// Ask for a folder, then send [`Command::WriteSheets`].
     AskFolder,

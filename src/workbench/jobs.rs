@@ -4,11 +4,13 @@
 //! still counts.
 
 use std::ops::ControlFlow;
+use std::path::PathBuf;
 use std::sync::Arc;
 use std::sync::atomic::{AtomicBool, Ordering};
 use std::sync::mpsc::{Receiver, Sender, TryRecvError, channel};
 use std::thread::{self, JoinHandle};
 
+use super::incoming;
 use super::printing::{self, Go, Order, Outcome, Step};
 use super::view::Progress;
 use crate::layout::{self, Laid, Request};
@@ -153,6 +155,17 @@ impl Jobs {
             total: step.total,
         })
     }
+}
+
+/// Reads pictures one after the other; nothing if the system gives no thread for it. Whoever drops
+/// the receiver no longer wants them, and nothing is written, so nobody waits for the thread.
+pub(super) fn reading(files: Vec<PathBuf>) -> Option<Receiver<incoming::Read>> {
+    let (sender, receiver) = channel();
+    let work = move || incoming::read_all(&files, |read| sender.send(read).is_ok());
+    let thread = thread::Builder::new()
+        .name("pictures".to_owned())
+        .spawn(work);
+    thread.is_ok().then_some(receiver)
 }
 
 impl Drop for Jobs {

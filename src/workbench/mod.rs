@@ -4,7 +4,7 @@
 //! Here: the workbench and how each command is carried out. `choice` keeps what is chosen,
 //! `derived` what follows from the club, `story` a told story while it is shown, `files` opens and saves, `print` and `jobs` write sheets
 //! in the background, `printing` is what they do, `table` is people for a spreadsheet, `turns` works rows
-//! in turns out, `looked` puts what was looked at into words.
+//! in turns out, `looked` puts what was looked at into words, `incoming` brings pictures in.
 
 mod choice;
 pub mod command;
@@ -12,6 +12,7 @@ pub mod contact;
 pub mod demo;
 mod derived;
 mod files;
+pub mod incoming;
 mod jobs;
 pub mod looked;
 mod print;
@@ -35,6 +36,7 @@ use choice::Choice;
 use command::{Command, Effect, Notice, Place, PrintChoice};
 use derived::Derived;
 use files::{ClubFile, Next, Standing};
+use incoming::Incoming;
 use jobs::Jobs;
 use story::Telling;
 use table::TakenIn;
@@ -61,6 +63,7 @@ pub struct Workbench {
     notice: Option<Notice>,
     jobs: Jobs,
     turning: Turning,
+    incoming: Incoming,
     clock: Option<fn() -> Time>,
     taken_in: Option<TakenIn>,
     preferences: Preferences,
@@ -87,6 +90,7 @@ impl Workbench {
             notice: None,
             jobs: Jobs::default(),
             turning: Turning::default(),
+            incoming: Incoming::default(),
             clock: None,
             taken_in: None,
             preferences: Preferences::default(),
@@ -157,6 +161,13 @@ impl Workbench {
             Command::TakeIn(path) => self.take_in_table(&path),
             Command::AskTable(for_helpers) => self.ask_table(for_helpers, effects),
             Command::WriteTable(path, for_helpers) => self.write_table(path, for_helpers),
+            Command::AskPictures(purpose) => self.ask_pictures(purpose, effects),
+            Command::TakePictures(paths, purpose) => self.take_pictures(&paths, purpose),
+            Command::TakePasted(png, purpose) => self.take_pixels(&png, purpose),
+            Command::KeepArrived(keep) => self.keep_arrived(&keep),
+            Command::KeepAllArrived => self.keep_all_arrived(),
+            Command::PassArrived => self.pass_arrived(),
+            Command::PassAllArrived => self.pass_all_arrived(),
             Command::CancelJob => self.jobs.stop(),
             Command::WorkOutTurns(asked) => self.work_out_turns(asked),
             Command::UseTurns => self.use_turns(),
@@ -236,6 +247,7 @@ impl Workbench {
         self.history = history;
         self.file = file;
         self.taken_in = None;
+        self.pass_all_arrived();
         self.derived.clear();
         self.telling.drop_it();
         let club = self.history.club();
@@ -322,6 +334,7 @@ impl Workbench {
             laying: self.derived.is_laying(),
             times_laid: self.derived.times_laid(),
             turns: self.turning.view(),
+            incoming: self.incoming.view(),
             clock: self.clock,
             job: self.jobs.progress(),
             taken_in: self.taken_in.as_ref(),

@@ -94,7 +94,7 @@ impl Workbench {
             ));
             changed = true;
         }
-        changed |= self.poll_turns();
+        changed |= self.poll_turns() | self.poll_incoming();
         if let Some(well) = self.derived.poll_sheets() {
             if !well {
                 self.tell(Notice::trouble(

@@ -6,6 +6,7 @@ use std::sync::Arc;
 use jiff::civil::{Date, Time};
 
 use super::command::{Notice, Place, PrintChoice, Question, Theme};
+use super::incoming;
 use super::story::ToldStory;
 use super::table::TakenIn;
 use super::turns::Arranging;
@@ -80,6 +81,8 @@ pub struct View<'a> {
     pub taken_in: Option<&'a TakenIn>,
     /// Turns being worked out, or those that were.
     pub turns: Option<Arranging<'a>>,
+    /// Pictures on their way in.
+    pub incoming: Option<incoming::Arriving<'a>>,
     /// What the clock says now; none where the program is not to look at it.
     pub clock: Option<fn() -> Time>,
     /// Writing in progress.

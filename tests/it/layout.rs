@@ -5,6 +5,7 @@ mod large;
 mod looks;
 mod making;
 pub mod packing;
+mod pictures;
 mod readers;
 mod roll;
 mod songs;

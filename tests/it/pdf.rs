@@ -3,6 +3,7 @@
 mod file;
 mod looks;
 mod making;
+mod pictures;
 pub mod sample;
 pub mod size;
 mod words;

@@ -3,5 +3,6 @@
 mod bad_files;
 mod failing_disk;
 mod output;
+mod pictures;
 mod round_trip;
 mod saving;

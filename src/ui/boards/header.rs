@@ -11,10 +11,12 @@ use crate::model::people::Participant;
 use crate::ui::actions::{self, Action};
 use crate::ui::desk::Desk;
 use crate::ui::icons::Icon;
+use crate::ui::photo;
 use crate::ui::theme;
 use crate::ui::widgets::button::{Button, Weight};
 use crate::ui::widgets::card::plate;
 use crate::ui::widgets::words;
+use crate::workbench::command::Command;
 
 /// Below this width the buttons show their signs alone.
 const SIGNS_ONLY: f32 = 1000.0;
@@ -212,6 +214,7 @@ fn step_buttons(
 #[derive(Clone, Copy, PartialEq, Eq)]
 enum Do {
     Words,
+    Picture,
     Swap,
     Choice,
     Group(SlotId, bool),
@@ -273,6 +276,8 @@ fn offered(desk: &Desk<'_>, step: &Step) -> Vec<(&'static str, Icon, &'static st
     all.push(("Swap", Icon::Swap, tip, Do::Swap));
     let tip = "Two or three things to choose from (C)";
     all.push(("Choice", Icon::Diamond, tip, Do::Choice));
+    let tip = "A picture of their own, wherever this one is seen (P)";
+    all.push(("Own picture", Icon::Picture, tip, Do::Picture));
     all.push((
         "Words",
         Icon::Pen,
@@ -288,6 +293,7 @@ fn act(desk: &mut Desk<'_>, state: &mut BoardsState, step: StepRef, what: Do) {
     };
     match what {
         Do::Words => state.relabel = Some(step),
+        Do::Picture => desk.ask(Command::AskPictures(photo::purpose(desk.view))),
         Do::Swap => {
             state.swap = if state.swap == Some(step) {
                 None

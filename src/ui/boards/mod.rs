@@ -197,7 +197,7 @@ fn symbols(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut BoardsState, rect: Rect
     };
     let mut items = tray::activities(desk.view.club, &state.tray);
     let own = items.len();
-    items.extend(tray::others(desk.view.club, &state.tray));
+    items.extend(tray::others(desk.view.club, Some(person.id), &state.tray));
     let chosen = desk.view.step.and_then(|s| {
         let board = desk.view.board()?;
         let at = board.position(s)?;

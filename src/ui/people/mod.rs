@@ -17,6 +17,7 @@ mod looks;
 mod manner;
 mod participants;
 mod parts;
+mod pictures;
 mod profile;
 mod readers;
 pub mod seen;
@@ -52,14 +53,17 @@ pub enum Pane {
     Helpers,
     /// Name, parts of the day, rules.
     Club,
+    /// Pictures of the club's own.
+    Pictures,
     /// Participants for a spreadsheet.
     Table,
 }
 
-const PANES: [(Pane, &str); 4] = [
+const PANES: [(Pane, &str); 5] = [
     (Pane::Participants, "Participants"),
     (Pane::Helpers, "Helpers"),
     (Pane::Club, "The club"),
+    (Pane::Pictures, "Pictures"),
     (Pane::Table, "As a table"),
 ];
 
@@ -107,6 +111,8 @@ pub struct PeopleState {
     looks_open: BTreeSet<LookGroup>,
     /// How many helpers there were, to choose a new one.
     helpers: usize,
+    /// The pictures of the club's own.
+    pub pictures: pictures::PicturesState,
     /// A mark or a picture being picked.
     pub picker: Option<Picker>,
     /// The page of a participant.
@@ -136,6 +142,7 @@ impl Default for PeopleState {
             to_kinds: false,
             looks_open: BTreeSet::new(),
             helpers: 0,
+            pictures: pictures::PicturesState::default(),
             picker: None,
             page: Page::default(),
             open: BTreeSet::new(),
@@ -151,7 +158,7 @@ impl Default for PeopleState {
 
 /// Shows the place.
 pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut PeopleState, rect: Rect) {
-    let wide = (rect.width() * 0.92).clamp(300.0, 560.0);
+    let wide = (rect.width() * 0.92).clamp(300.0, 680.0);
     let panes = Rect::from_min_size(rect.min, vec2(wide, theme::CONTROL));
     let names: Vec<&str> = PANES.iter().map(|(_, n)| *n).collect();
     let now = PANES
@@ -169,6 +176,9 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut PeopleState, rect: Rec
         }),
         Pane::Helpers => within(ui, "helpers", below, |ui| {
             helpers::show(ui, desk, state, below)
+        }),
+        Pane::Pictures => within(ui, "pictures", below, |ui| {
+            pictures::show(ui, desk, state, below)
         }),
         Pane::Table => within(ui, "table", below, |ui| table::show(ui, desk, state, below)),
         Pane::Club => within(ui, "club", below, |ui| club::show(ui, desk, state, below)),

@@ -182,6 +182,9 @@ pub fn edit(club: &Club, seed: &Seed) -> Edit {
     if seed.kind >= 225 {
         return super::random_care::edit(club, seed);
     }
+    if (200..225).contains(&seed.kind) {
+        return super::random_pictures::edit(club, seed);
+    }
     match seed.kind % 100 {
         0..55 => board_edit(club, seed),
         55..78 => timetable_edit(club, seed),

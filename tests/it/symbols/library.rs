@@ -130,6 +130,7 @@ fn colours(art: &Art) -> Vec<Rgb> {
                     out.extend(s.stroke.map(|s| s.colour));
                 }
                 Node::Clipped { nodes, .. } => walk(nodes, out),
+                Node::Pixels { .. } => {}
             }
         }
     }

@@ -101,6 +101,7 @@ fn colours(nodes: &[Node], used: &mut BTreeSet<Rgb>) {
                 used.extend(s.stroke.map(|s| s.colour));
             }
             Node::Clipped { nodes, .. } => colours(nodes, used),
+            Node::Pixels { .. } => panic!("no symbol has pixels"),
         }
     }
 }
@@ -162,6 +163,7 @@ fn drawings_are_small() {
         let one = |n: &Node| match n {
             Node::Shape(_) => 1,
             Node::Clipped { nodes, .. } => 1 + count(nodes),
+            Node::Pixels { .. } => panic!("no symbol has pixels"),
         };
         nodes.iter().map(one).sum()
     }

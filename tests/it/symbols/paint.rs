@@ -43,6 +43,7 @@ fn write_nodes(nodes: &[Node], clips: &mut u32, out: &mut String) {
                 write_nodes(nodes, clips, out);
                 out.push_str("</g>");
             }
+            Node::Pixels { .. } => panic!("no symbol has pixels"),
         }
     }
 }

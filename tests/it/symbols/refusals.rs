@@ -301,6 +301,7 @@ fn is_empty(node: &daystrand::symbols::art::Node) -> bool {
     match node {
         Node::Shape(shape) => shape.path.segs.is_empty(),
         Node::Clipped { clip, nodes } => clip.segs.is_empty() || nodes.iter().all(is_empty),
+        Node::Pixels { .. } => false,
     }
 }
 

@@ -11,6 +11,7 @@ use crate::model::ids::StepRef;
 use crate::ui::boards::held::Held;
 use crate::ui::boards::{BoardsState, take_off};
 use crate::ui::desk::Desk;
+use crate::ui::photo;
 use crate::ui::regions;
 use crate::workbench::command::Command;
 
@@ -108,6 +109,9 @@ impl Strip<'_> {
         }
         if pressed(Key::F2) {
             state.relabel = Some(step.at);
+        }
+        if pressed(Key::P) {
+            desk.ask(Command::AskPictures(photo::purpose(desk.view)));
         }
         if pressed(Key::R) {
             state.swap = Some(step.at);
