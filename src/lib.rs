@@ -13,6 +13,8 @@ pub mod symbols;
 
 pub mod text;
 
+pub mod intake;
+
 pub mod plan;
 
 pub mod roster;

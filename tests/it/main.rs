@@ -11,6 +11,7 @@ mod export;
 mod fixture;
 mod house;
 mod house_words;
+mod intake;
 mod kit_fresh;
 mod layout;
 mod model;

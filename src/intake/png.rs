@@ -1,0 +1,216 @@
+//! PNG (W3C Portable Network Graphics, third edition): the chunks that make the picture, row by row.
+
+use std::io::{Cursor, Read};
+
+use image::metadata::Orientation;
+use png::{BitDepth, ColorType, Decoder, Reader, Transformations};
+
+use super::refusal::Why;
+use super::rows::{Header, Meaning, Opened, Samples, Sink, first_only, orientation, removed};
+use super::{fits_in_memory, within_bounds};
+
+/// How every PNG begins.
+pub const SIGNATURE: &[u8] = b"\x89PNG\r\n\x1a\n";
+/// The largest colour profile that is unpacked, in bytes; real ones for screens have a few thousand.
+pub const LARGEST_PROFILE: usize = 2 << 20;
+/// Deflate packs at most 1032 bytes into one (RFC 1951: 258 bytes in two bits).
+const TIGHTEST: u64 = 1032;
+
+/// What is found in the chunks.
+#[derive(Default)]
+struct Found {
+    kept: Vec<u8>,
+    packed: u64,
+    profile: Option<Vec<u8>>,
+    srgb: bool,
+    gamma: Option<u32>,
+    exif: Option<Vec<u8>>,
+    told: bool,
+    moving: bool,
+    ended: bool,
+}
+
+/// Looks at a PNG.
+///
+/// # Errors
+/// If it is damaged, cut off or beyond the bounds.
+pub fn open(bytes: &[u8]) -> Result<Opened<'static>, Why> {
+    let head: &[u8; 25] = bytes.first_chunk().ok_or_else(Why::cut_off)?;
+    if head[8..16] != *b"\0\0\0\x0dIHDR" {
+        return Err(Why::damaged());
+    }
+    let number =
+        |at: usize| u32::from_be_bytes([head[at], head[at + 1], head[at + 2], head[at + 3]]);
+    let (width, height) = (number(16), number(20));
+    within_bounds(width, height)?;
+    let found = chunks(bytes)?;
+    if !found.ended {
+        return Err(Why::cut_off());
+    }
+    let mut notes = Vec::new();
+    if found.moving {
+        notes.push(first_only());
+    }
+    if found.told {
+        notes.push(removed());
+    }
+    let kept = found.kept.len() as u64;
+    let reader = reader(found.kept)?;
+    let (colour, depth) = reader.output_color_type();
+    let samples = match colour {
+        ColorType::Grayscale => Samples::Grey,
+        ColorType::GrayscaleAlpha => Samples::GreyAlpha,
+        ColorType::Rgb => Samples::Rgb,
+        ColorType::Rgba => Samples::Rgba,
+        ColorType::Indexed => return Err(Why::damaged()),
+    };
+    let line = reader.output_line_size(width).ok_or_else(Why::damaged)?;
+    let interlaced = reader.info().interlaced;
+    let raw = (reader.info().raw_row_length() as u64) * u64::from(height);
+    if raw / TIGHTEST > found.packed {
+        return Err(Why::cut_off());
+    }
+    if interlaced {
+        fits_in_memory(kept + line as u64 * u64::from(height))?;
+    }
+    let header = Header {
+        width,
+        height,
+        samples,
+        meaning: meaning(found.profile, found.srgb, found.gamma),
+        orientation: found
+            .exif
+            .as_deref()
+            .map_or(Orientation::NoTransforms, orientation),
+        notes,
+    };
+    let wide = depth == BitDepth::Sixteen;
+    let decode = move |sink: &mut Sink| {
+        if interlaced {
+            whole(reader, line, wide, sink)
+        } else {
+            by_rows(reader, line, height, wide, sink)
+        }
+    };
+    Ok(Opened {
+        header,
+        decode: Box::new(decode),
+    })
+}
+
+type Chunks = Reader<Cursor<Vec<u8>>>;
+
+fn reader(kept: Vec<u8>) -> Result<Chunks, Why> {
+    let limits = png::Limits { bytes: 32 << 20 };
+    let mut decoder = Decoder::new_with_limits(Cursor::new(kept), limits);
+    decoder.set_transformations(Transformations::EXPAND);
+    decoder.read_info().map_err(|e| why(&e))
+}
+
+fn why(error: &png::DecodingError) -> Why {
+    match error {
+        png::DecodingError::IoError(e) if e.kind() == std::io::ErrorKind::UnexpectedEof => {
+            Why::cut_off()
+        }
+        _ => Why::damaged(),
+    }
+}
+
+/// Copies the chunks that make the picture and reads what says how to show it.
+fn chunks(bytes: &[u8]) -> Result<Found, Why> {
+    let mut found = Found {
+        kept: SIGNATURE.to_vec(),
+        ..Found::default()
+    };
+    let mut rest = &bytes[SIGNATURE.len()..];
+    while let Some((length, after)) = rest.split_first_chunk::<4>() {
+        let length = u32::from_be_bytes(*length) as usize;
+        let Some(chunk) = after.get(..length.saturating_add(8)) else {
+            break;
+        };
+        let (name, body) = (&chunk[..4], &chunk[4..4 + length]);
+        match name {
+            b"IHDR" | b"PLTE" | b"tRNS" | b"IDAT" | b"IEND" => {
+                found.kept.extend_from_slice(&rest[..length + 12]);
+                found.packed += if name == b"IDAT" { length as u64 } else { 0 };
+            }
+            b"iCCP" => found.profile = unpacked(body),
+            b"sRGB" => found.srgb = true,
+            b"gAMA" => found.gamma = body.first_chunk().map(|b| u32::from_be_bytes(*b)),
+            b"eXIf" => found.exif = Some(body.to_vec()),
+            b"acTL" => found.moving = true,
+            _ => {}
+        }
+        found.told |= matches!(name, b"tEXt" | b"zTXt" | b"iTXt" | b"eXIf" | b"tIME");
+        if name == b"IEND" {
+            found.ended = true;
+            break;
+        }
+        rest = &after[length + 8..];
+    }
+    Ok(found)
+}
+
+/// The profile of an `iCCP` chunk: a name, a zero, the method and packed bytes. One beyond the bound
+/// comes out empty, which is no profile anybody can read.
+fn unpacked(body: &[u8]) -> Option<Vec<u8>> {
+    let name = body.iter().take(80).position(|b| *b == 0)?;
+    let packed = body.get(name + 2..)?;
+    let mut profile = Vec::new();
+    let mut reader = flate2::read::ZlibDecoder::new(packed).take(LARGEST_PROFILE as u64 + 1);
+    let whole = reader.read_to_end(&mut profile).is_ok() && profile.len() <= LARGEST_PROFILE;
+    Some(if whole { profile } else { Vec::new() })
+}
+
+/// By the precedence of the third edition: profile, sRGB, gamma.
+fn meaning(profile: Option<Vec<u8>>, srgb: bool, gamma: Option<u32>) -> Meaning {
+    if let Some(profile) = profile {
+        return Meaning::Profile(profile);
+    }
+    match gamma {
+        // 45455 is how PNG writes the curve of sRGB.
+        Some(g) if !srgb && (10_000..=100_000).contains(&g) && g.abs_diff(45_455) > 1_000 => {
+            Meaning::Gamma(100_000.0 / g as f32)
+        }
+        _ => Meaning::Srgb,
+    }
+}
+
+fn by_rows(
+    mut reader: Chunks,
+    line: usize,
+    height: u32,
+    wide: bool,
+    sink: &mut Sink,
+) -> Result<(), Why> {
+    let mut row = vec![0; line];
+    for _ in 0..height {
+        if reader.read_row(&mut row).map_err(|e| why(&e))?.is_none() {
+            return Err(Why::cut_off());
+        }
+        hand_on(&mut row, wide, sink);
+    }
+    Ok(())
+}
+
+fn whole(mut reader: Chunks, line: usize, wide: bool, sink: &mut Sink) -> Result<(), Why> {
+    let size = reader.output_buffer_size().ok_or_else(Why::damaged)?;
+    let mut all = vec![0; size];
+    reader.next_frame(&mut all).map_err(|e| why(&e))?;
+    for row in all.chunks_exact_mut(line) {
+        hand_on(row, wide, sink);
+    }
+    Ok(())
+}
+
+/// Sixteen bits become eight by the nearest value.
+fn hand_on(row: &mut [u8], wide: bool, sink: &mut Sink) {
+    if !wide {
+        return sink(row);
+    }
+    for i in 0..row.len() / 2 {
+        let value = u32::from(row[2 * i]) << 8 | u32::from(row[2 * i + 1]);
+        row[i] = ((value * 255 + 32_767) / 65_535) as u8;
+    }
+    sink(&row[..row.len() / 2]);
+}

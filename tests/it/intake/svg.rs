@@ -1,0 +1,329 @@
+//! Drawings: what stays a drawing, what becomes pixels, what is left out and refused, and that
+//! nothing takes long.
+
+use std::time::{Duration, Instant};
+
+use daystrand::intake::{Drawing, Photo, Taken, take};
+use daystrand::symbols::parse::parse;
+
+use super::refused;
+
+const HEAD: &str = "<svg xmlns=\"http://www.w3.org/2000/svg\" \
+                    xmlns:xlink=\"http://www.w3.org/1999/xlink\" viewBox=\"0 0 100 100\">";
+
+pub fn of(inside: &str) -> String {
+    format!("{HEAD}{inside}</svg>")
+}
+
+fn drawing(inside: &str) -> Drawing {
+    match take("a.svg", of(inside).as_bytes()) {
+        Ok(Taken::Drawing(drawing)) => drawing,
+        other => panic!("{inside}: {other:?}"),
+    }
+}
+
+fn pixels(inside: &str) -> Photo {
+    match take("a.svg", of(inside).as_bytes()) {
+        Ok(Taken::Photo(photo)) => photo,
+        other => panic!("{inside}: {other:?}"),
+    }
+}
+
+const SQUARE: &str = "<rect x='20' y='20' width='60' height='60' fill='#c33'/>";
+
+#[test]
+fn flat_shapes_stay_a_drawing_in_the_middle_of_the_square() {
+    let drawing = drawing(SQUARE);
+    assert!(drawing.notes.is_empty());
+    assert_eq!(
+        drawing.svg,
+        "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 240 240\">\
+         <path d=\"M48 48L192 48L192 192L48 192Z\" fill=\"#cc3333\"/></svg>\n"
+    );
+    assert!(parse(&drawing.svg).is_ok());
+    // One that reaches its edges gets a margin.
+    let full = self::drawing("<rect width='100' height='100'/>");
+    assert!(
+        full.svg.contains("M6 6L234 6L234 234L6 234Z"),
+        "{}",
+        full.svg
+    );
+}
+
+#[test]
+fn what_flat_shapes_cannot_say_becomes_pixels_and_is_named() {
+    let gradient =
+        "<linearGradient id='g'><stop stop-color='red'/><stop offset='1'/></linearGradient>";
+    let cases = [
+        (format!("{gradient}<rect width='50' height='50' fill='url(#g)'/>"), "colours that run into each other"),
+        ("<rect width='50' height='50' opacity='.5'/>".into(), "see-through parts"),
+        ("<rect width='50' height='50' fill='rgba(0,0,0,.5)'/>".into(), "see-through parts"),
+        (
+            "<filter id='f'><feGaussianBlur stdDeviation='3'/></filter>\
+             <rect width='50' height='50' filter='url(#f)'/>".into(),
+            "effects like shadows",
+        ),
+        (
+            "<mask id='m'><circle r='30' fill='white'/></mask>\
+             <rect width='50' height='50' mask='url(#m)'/>".into(),
+            "masks",
+        ),
+        (
+            "<pattern id='p' width='9' height='9' patternUnits='userSpaceOnUse'><circle r='4'/></pattern>\
+             <rect width='50' height='50' fill='url(#p)'/>".into(),
+            "patterns",
+        ),
+        ("<rect width='50' height='50' style='mix-blend-mode:multiply'/>".into(), "blended colours"),
+        (
+            "<clipPath id='c'><path clip-rule='evenodd' d='M0 0h40v40h-40zM9 9h20v20h-20z'/></clipPath>\
+             <rect width='50' height='50' clip-path='url(#c)'/>".into(),
+            "windows of an unusual kind",
+        ),
+    ];
+    for (inside, kind) in cases {
+        let photo = pixels(&inside);
+        assert_eq!(
+            photo.notes,
+            [format!(
+                "It has {kind} that flat shapes cannot show, so it was taken as a picture of pixels."
+            )]
+        );
+        let corner = photo
+            .pixels()
+            .get_pixel(photo.size()[0] - 1, photo.size()[1] - 1);
+        assert_eq!(corner.0, [0; 4], "transparent ground");
+        assert!(!photo.is_opaque());
+    }
+}
+
+#[test]
+fn scripts_links_words_and_what_lies_outside_are_left_out_and_said() {
+    let cases = [
+        (
+            "<script>alert(1)</script>",
+            "Scripts and links in it were left out.",
+        ),
+        (
+            "<rect onclick='x()'/>",
+            "Scripts and links in it were left out.",
+        ),
+        (
+            "<a href='https://example.org'><circle r='9'/></a>",
+            "Scripts and links in it were left out.",
+        ),
+        (
+            "<text x='5' y='9'>Sea</text>",
+            "Its words were left out; turn them into outlines to keep them.",
+        ),
+        (
+            "<image href='a.png' width='9' height='9'/>",
+            "A picture inside it was left out; bring it as a file of its own.",
+        ),
+        (
+            "<use href='other.svg#part'/>",
+            "What it refers to outside itself was left out.",
+        ),
+        (
+            "<use href='file:///etc/passwd#a'/>",
+            "What it refers to outside itself was left out.",
+        ),
+        (
+            "<foreignObject><p>x</p></foreignObject>",
+            "Parts in it that are no drawing were left out.",
+        ),
+        (
+            "<animate attributeName='x'/>",
+            "It moves no more; what it shows at first was taken.",
+        ),
+    ];
+    for (inside, note) in cases {
+        let drawing = drawing(&format!("{SQUARE}{inside}"));
+        assert_eq!(drawing.notes, [note], "{inside}");
+        for word in ["script", "href", "http", "onclick", "image", "text"] {
+            let svg = drawing.svg.replace("http://www.w3.org/2000/svg", "");
+            assert!(!svg.contains(word), "{svg}");
+        }
+    }
+    let told = format!(
+        "<!-- KEPT-SECRET --><title>KEPT-SECRET</title><desc>KEPT-SECRET</desc>\
+         <metadata>KEPT-SECRET</metadata><g id='KEPT-SECRET' class='KEPT-SECRET'>{SQUARE}</g>"
+    );
+    assert!(!drawing(&told).svg.contains("KEPT-SECRET"));
+}
+
+#[test]
+fn what_is_no_drawing_to_see_is_refused_in_a_sentence() {
+    let cases: [(String, &str); 9] = [
+        (
+            "<html><body>not <svg></body></html>".into(),
+            "is not a whole SVG drawing",
+        ),
+        ("<p>how to write <svg/></p>".into(), "is not an SVG drawing"),
+        (
+            of(SQUARE).replace("</svg>", ""),
+            "is not a whole SVG drawing",
+        ),
+        (of(SQUARE)[..80].into(), "is not a whole SVG drawing"),
+        (of(""), "is a drawing in which nothing is to be seen"),
+        (
+            of("<rect x='200' y='200' width='9' height='9'/>"),
+            "nothing is to be seen",
+        ),
+        (
+            of("<rect width='9' height='9' fill='none'/>"),
+            "nothing is to be seen",
+        ),
+        (
+            of("<text y='20'>Sea</text>"),
+            "is a drawing of nothing but words or pictures",
+        ),
+        (of(SQUARE).replace("0 0 100 100", "0 0 0 0"), "a drawing"),
+    ];
+    for (svg, what) in cases {
+        let said = refused("a.svg", svg.as_bytes());
+        assert!(
+            said.starts_with("“a.svg” ") && said.contains(what),
+            "{said}"
+        );
+    }
+}
+
+/// Each of these would take memory or time without end.
+#[test]
+fn drawings_that_grow_without_end_are_refused_at_once() {
+    let mut uses = String::from("<g id='a0'><rect width='9' height='9'/></g>");
+    for i in 1..10 {
+        let ten = format!("<use xlink:href='#a{}'/>", i - 1).repeat(10);
+        uses += &format!("<g id='a{i}'>{ten}</g>");
+    }
+    let entities = "<!DOCTYPE svg [<!ENTITY a 'aaaaaaaaaa'><!ENTITY b '&a;&a;&a;&a;'>]>";
+    let mut nested = of(SQUARE);
+    for _ in 0..6 {
+        use base64::Engine;
+        let inner = base64::engine::general_purpose::STANDARD.encode(&nested);
+        nested = of(&format!(
+            "<image width='9' height='9' href='data:image/svg+xml;base64,{inner}'/>"
+        ));
+    }
+    let mut clips = String::from("<clipPath id='c0'><rect width='9' height='9'/></clipPath>");
+    for i in 1..1000 {
+        clips += &format!(
+            "<clipPath id='c{i}' clip-path='url(#c{})'><rect width='9' height='9'/></clipPath>",
+            i - 1
+        );
+    }
+    let path = format!("<path d='M0 0{}'/>", "h1v1".repeat(400_000));
+    let dots = format!(
+        "<path d='M0 0{}' marker-mid='url(#m)'/>",
+        "h1v1".repeat(50_000)
+    );
+    let rules = format!("<style>{}</style>", "a b c{fill:red}".repeat(50_000));
+    let attributes: String = (0..5_000).map(|i| format!(" a{i}='1'")).collect();
+    let cases = [
+        (
+            "uses",
+            of(&uses),
+            "too many parts, counting each as often as it is used",
+        ),
+        (
+            "itself",
+            of("<g id='a'><use href='#a'/></g>"),
+            "a part is made of itself",
+        ),
+        (
+            "pattern of itself",
+            of("<pattern id='p'><rect fill='url(#p)' width='9' height='9'/></pattern>"),
+            "a part is made of itself",
+        ),
+        (
+            "entities",
+            format!("{entities}{}", of("&b;")),
+            "abbreviations (entities)",
+        ),
+        (
+            "pictures in pictures",
+            nested,
+            "nothing but words or pictures",
+        ),
+        (
+            "clips of clips",
+            of(&clips),
+            "too many references within references",
+        ),
+        (
+            "depth",
+            of(&"<g>".repeat(100_000)),
+            "too many groups within groups",
+        ),
+        ("elements", of(&"<g/>".repeat(100_001)), "too many parts"),
+        ("segments", of(&path), "too many segments in its lines"),
+        (
+            "markers",
+            of(&format!(
+                "<marker id='m'>{}</marker>{dots}",
+                SQUARE.repeat(30)
+            )),
+            "too many parts, counting",
+        ),
+        (
+            "rules",
+            of(&format!("{rules}{}", SQUARE.repeat(1_000))),
+            "too many style rules",
+        ),
+        (
+            "attributes",
+            of(&format!("<g{attributes}/>")),
+            "too many attributes",
+        ),
+        (
+            "dashes",
+            of("<path d='M0 0h99' stroke='red' stroke-dasharray='.0001'/>"),
+            "too many dashes",
+        ),
+        (
+            "far",
+            of("<path d='M0 0a1e30 1e30 0 1 1 9 9'/>"),
+            "too large numbers",
+        ),
+        (
+            "far away",
+            of("<rect width='99999999999' height='9'/>"),
+            "too large numbers",
+        ),
+        (
+            "noise",
+            of(
+                "<filter id='f'><feTurbulence numOctaves='900000' baseFrequency='1'/></filter><rect width='9' height='9' filter='url(#f)'/>",
+            ),
+            "effects (light, noise or the like)",
+        ),
+        (
+            "large pattern",
+            of(
+                "<pattern id='p' width='9999' height='9999' patternUnits='userSpaceOnUse'><rect width='9' height='9'/></pattern><rect width='99' height='99' fill='url(#p)'/>",
+            ),
+            "a pattern far larger than itself",
+        ),
+        (
+            "layers",
+            of(&format!(
+                "<rect width='90' height='90' opacity='.5'/>{}",
+                "<g opacity='.5'><rect width='99' height='99'/><rect width='99' height='99'/></g>"
+                    .repeat(2_000)
+            )),
+            "takes too long to paint",
+        ),
+    ];
+    for (name, svg, what) in cases {
+        let begin = Instant::now();
+        let said = refused("a.svg", svg.as_bytes());
+        assert!(said.contains(what), "{name}: {said}");
+        assert!(
+            begin.elapsed() < Duration::from_secs(1),
+            "{name}: {:?}",
+            begin.elapsed()
+        );
+    }
+    let large = of(&" ".repeat(6 << 20));
+    assert!(refused("a.svg", large.as_bytes()).contains("is a drawing of more than 5 megabytes"));
+}

@@ -1,0 +1,203 @@
+//! Colours of a photograph with a profile: IEC 61966-2-1 (sRGB), Adobe RGB (1998) Color Image
+//! Encoding (version 2005-05) and the profile format of ICC.1:2001-04. The profile is made here from
+//! the published primaries, white and gamma; what it must give is computed here from the published
+//! matrices, which are other numbers than those that go into the profile.
+
+use daystrand::intake::{Taken, take};
+
+use crate::intake::making::{chunk, packed, png};
+
+/// Chromaticities of Adobe RGB (1998), section 4.3.1.1: red, green, blue; white is D65.
+const PRIMARIES: [[f64; 2]; 3] = [[0.64, 0.33], [0.21, 0.71], [0.15, 0.06]];
+const D65: [f64; 2] = [0.3127, 0.3290];
+/// White of the connection space, ICC.1:2001-04, section 6.3.4.3.
+const D50: [f64; 3] = [0.9642, 1.0, 0.8249];
+/// Gamma of Adobe RGB (1998), section 4.3.4.2: 2 and 51/256.
+const GAMMA: f64 = 563.0 / 256.0;
+
+/// Adobe RGB (1998), section 4.3.5.3: light to XYZ, D65.
+const ADOBE_TO_XYZ: [[f64; 3]; 3] = [
+    [0.57667, 0.18556, 0.18823],
+    [0.29734, 0.62736, 0.07529],
+    [0.02703, 0.07069, 0.99134],
+];
+/// IEC 61966-2-1, equation 7: XYZ, D65, to light.
+const XYZ_TO_SRGB: [[f64; 3]; 3] = [
+    [3.2406, -1.5372, -0.4986],
+    [-0.9689, 1.8758, 0.0415],
+    [0.0557, -0.2040, 1.0570],
+];
+/// The linear Bradford adaptation (ICC.1:2010, annex E).
+const BRADFORD: [[f64; 3]; 3] = [
+    [0.8951, 0.2664, -0.1614],
+    [-0.7502, 1.7135, 0.0367],
+    [0.0389, -0.0685, 1.0296],
+];
+
+type Matrix = [[f64; 3]; 3];
+
+fn times(m: &Matrix, v: [f64; 3]) -> [f64; 3] {
+    std::array::from_fn(|i| (0..3).map(|j| m[i][j] * v[j]).sum())
+}
+
+fn inverse(m: &Matrix) -> Matrix {
+    let cofactor = |i: usize, j: usize| {
+        let (a, b) = ((i + 1) % 3, (i + 2) % 3);
+        let (c, d) = ((j + 1) % 3, (j + 2) % 3);
+        m[a][c] * m[b][d] - m[a][d] * m[b][c]
+    };
+    let det: f64 = (0..3).map(|j| m[0][j] * cofactor(0, j)).sum();
+    std::array::from_fn(|i| std::array::from_fn(|j| cofactor(j, i) / det))
+}
+
+fn xyz([x, y]: [f64; 2]) -> [f64; 3] {
+    [x / y, 1.0, (1.0 - x - y) / y]
+}
+
+/// The colorants of the profile: primaries scaled to add up to white, adapted to D50.
+fn colorants() -> [[f64; 3]; 3] {
+    let columns = PRIMARIES.map(xyz);
+    let matrix: Matrix = std::array::from_fn(|i| std::array::from_fn(|j| columns[j][i]));
+    let scale = times(&inverse(&matrix), xyz(D65));
+    let (from, to) = (times(&BRADFORD, xyz(D65)), times(&BRADFORD, D50));
+    std::array::from_fn(|j| {
+        let cone = times(&BRADFORD, columns[j].map(|v| v * scale[j]));
+        times(
+            &inverse(&BRADFORD),
+            std::array::from_fn(|i| cone[i] * to[i] / from[i]),
+        )
+    })
+}
+
+fn fixed(v: f64) -> [u8; 4] {
+    ((v * 65536.0).round() as i32).to_be_bytes()
+}
+
+/// A matrix profile of version 2.1: three colorants, three curves that are one number, a white.
+fn profile() -> Vec<u8> {
+    let xyz_type = |v: [f64; 3]| {
+        let numbers = v.map(fixed).concat();
+        [b"XYZ \0\0\0\0", &numbers[..]].concat()
+    };
+    let gamma = ((GAMMA * 256.0).round() as u16).to_be_bytes();
+    let curve = [b"curv\0\0\0\0\0\0\0\x01", &gamma[..], b"\0\0"].concat();
+    let [red, green, blue] = colorants();
+    let text = b"desc\0\0\0\0\0\0\0\x02a\0\0\0\0\0\0\0\0\0\0\0\0\0".to_vec();
+    let text = [text, vec![0; 67 + 3]].concat();
+    let tags: [(&[u8; 4], Vec<u8>); 9] = [
+        (b"desc", text),
+        (b"cprt", b"text\0\0\0\0free\0\0\0\0".to_vec()),
+        (b"wtpt", xyz_type(D50)),
+        (b"rXYZ", xyz_type(red)),
+        (b"gXYZ", xyz_type(green)),
+        (b"bXYZ", xyz_type(blue)),
+        (b"rTRC", curve.clone()),
+        (b"gTRC", curve.clone()),
+        (b"bTRC", curve),
+    ];
+    let mut at = 128 + 4 + 12 * tags.len();
+    let (mut table, mut data) = ((tags.len() as u32).to_be_bytes().to_vec(), Vec::new());
+    for (name, body) in tags {
+        let padded = body.len().next_multiple_of(4);
+        table.extend(name);
+        table.extend((at as u32).to_be_bytes());
+        table.extend((body.len() as u32).to_be_bytes());
+        data.extend(&body);
+        data.resize(data.len() + padded - body.len(), 0);
+        at += padded;
+    }
+    let mut head = vec![0; 128];
+    head[..4].copy_from_slice(&(at as u32).to_be_bytes());
+    head[8..12].copy_from_slice(&[2, 0x10, 0, 0]);
+    head[12..24].copy_from_slice(b"mntrRGB XYZ ");
+    head[24..36].copy_from_slice(&[7, 0xEA, 0, 1, 0, 1, 0, 0, 0, 0, 0, 0]);
+    head[36..40].copy_from_slice(b"acsp");
+    head[68..80].copy_from_slice(&D50.map(fixed).concat());
+    [head, table, data].concat()
+}
+
+/// What an Adobe RGB colour is in sRGB, by the published matrices.
+fn wanted(colour: [u8; 3]) -> [f64; 3] {
+    let light = colour.map(|c| (f64::from(c) / 255.0).powf(GAMMA));
+    times(&XYZ_TO_SRGB, times(&ADOBE_TO_XYZ, light)).map(|y| {
+        let y = y.clamp(0.0, 1.0);
+        let c = if y <= 0.003_130_8 {
+            12.92 * y
+        } else {
+            1.055 * y.powf(1.0 / 2.4) - 0.055
+        };
+        c * 255.0
+    })
+}
+
+fn taken(colours: &[[u8; 3]], profile: &[u8]) -> (Vec<[u8; 3]>, Vec<String>) {
+    let between = chunk(b"iCCP", &[&b"a\0\0"[..], &packed(profile)].concat());
+    let file = png(8, colours, &[between]);
+    let Ok(Taken::Photo(photo)) = take("a.png", &file) else {
+        panic!("not taken");
+    };
+    let got = photo.pixels().pixels().map(|p| [p.0[0], p.0[1], p.0[2]]);
+    (got.collect(), photo.notes.clone())
+}
+
+/// A lattice through all colours.
+fn lattice() -> Vec<[u8; 3]> {
+    let steps = [0, 36, 73, 109, 146, 182, 219, 255];
+    let count = steps.len();
+    let all = (0..count * count * count).map(|i| {
+        [
+            steps[i / count / count],
+            steps[i / count % count],
+            steps[i % count],
+        ]
+    });
+    all.collect()
+}
+
+#[test]
+fn colours_of_adobe_rgb_come_out_as_those_of_srgb() {
+    let colours = lattice();
+    let (got, notes) = taken(&colours, &profile());
+    assert!(notes.is_empty(), "{notes:?}");
+    let mut most: f64 = 0.0;
+    for (colour, got) in colours.iter().zip(&got) {
+        for (g, w) in got.iter().zip(wanted(*colour)) {
+            // Near black the curve of sRGB is steep, and four decimals of a matrix count.
+            let bound = if w < 30.0 { 4.0 } else { 2.0 };
+            let off = (f64::from(*g) - w).abs();
+            assert!(
+                off <= bound,
+                "{colour:?}: {got:?}, wanted {:?}",
+                wanted(*colour)
+            );
+            most = most.max(off);
+        }
+    }
+    // Not by leaving them as they are: Adobe's green is far outside sRGB.
+    assert_ne!(got[1], colours[1]);
+    assert!(most > 0.0);
+}
+
+#[test]
+fn what_is_srgb_by_its_profile_is_not_touched() {
+    let colours = lattice();
+    let (got, notes) = taken(
+        &colours,
+        &moxcms::ColorProfile::new_srgb().encode().unwrap(),
+    );
+    assert_eq!(got, colours);
+    assert!(notes.is_empty());
+}
+
+#[test]
+fn a_profile_that_is_none_leaves_the_colours_and_says_so() {
+    let colours = lattice();
+    let (got, notes) = taken(&colours, &profile()[..200]);
+    assert_eq!(got, colours);
+    assert_eq!(
+        notes,
+        [
+            "Its colour profile could not be read, so its colours were taken as those of a screen (sRGB)."
+        ]
+    );
+}
