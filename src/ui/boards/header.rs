@@ -277,7 +277,7 @@ fn offered(desk: &Desk<'_>, step: &Step) -> Vec<(&'static str, Icon, &'static st
     let tip = "Two or three things to choose from (C)";
     all.push(("Choice", Icon::Diamond, tip, Do::Choice));
     let tip = "A picture of their own, wherever this one is seen (P)";
-    all.push(("Own picture", Icon::Picture, tip, Do::Picture));
+    all.push(("Picture", Icon::Picture, tip, Do::Picture));
     all.push((
         "Words",
         Icon::Pen,

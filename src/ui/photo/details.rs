@@ -5,6 +5,7 @@ use egui::{Id, Ui, vec2};
 
 use crate::model::club::Club;
 use crate::model::ids::ParticipantId;
+use crate::model::people::Participant;
 use crate::model::picture::Picture;
 use crate::model::privacy::{Class, Guarded};
 use crate::model::profile::PhotoConsent;
@@ -92,7 +93,7 @@ fn name(ui: &mut Ui, desk: &mut Desk<'_>, details: &mut Details, next: &mut Pict
 
 fn whose(ui: &mut Ui, club: &Club, next: &mut Picture) {
     let mut options = vec!["The club’s, for everyone".to_owned()];
-    options.extend(club.participants.iter().map(|p| p.name.clone()));
+    options.extend(club.participants.iter().map(|p| told_apart(club, p)));
     let at = next
         .whose
         .and_then(|id| club.participants.iter().position(|p| p.id == id));
@@ -104,6 +105,18 @@ fn whose(ui: &mut Ui, club: &Club, next: &mut Picture) {
             set_whose(next, i.checked_sub(1).map(|i| club.participants[i].id));
         }
     });
+}
+
+/// A name, with the mark beside it where two have the same.
+fn told_apart(club: &Club, person: &Participant) -> String {
+    let same = club.participants.iter().filter(|p| p.name == person.name);
+    match same.count() {
+        1 => person.name.clone(),
+        _ => {
+            let mark = lexicon(&club.rules.words).mark(&person.mark);
+            format!("{} ({})", person.name, mark.to_lowercase())
+        }
+    }
 }
 
 /// What was for one alone is not for the group only because it changes hands, nor the other way.
@@ -159,6 +172,22 @@ fn consent(ui: &mut Ui, club: &Club, next: &mut Picture) {
         next.consent = PhotoConsent::ALL[i];
     }
     words::soft(ui, &reaches(club, next));
+}
+
+/// Whose it is and where it is seen, in a line: "Of Noor, on own tiles, in place of Dry".
+pub fn in_short(club: &Club, picture: &Picture) -> String {
+    let owner = picture.whose.and_then(|id| club.participant(id));
+    let whose = owner.map_or_else(|| "The club’s".to_owned(), |p| format!("Of {}", p.name));
+    let seen = match picture.consent {
+        PhotoConsent::None => "shown nowhere",
+        PhotoConsent::OwnTiles => "on own tiles",
+        PhotoConsent::Group => "in the group",
+        PhotoConsent::ClubMedia => "outside too",
+    };
+    let names = lexicon(&club.rules.words);
+    let place = picture.stands_for.as_ref();
+    let place = place.map_or_else(String::new, |s| format!(", in place of {}", names.label(s)));
+    format!("{whose}, {seen}{place}")
 }
 
 /// In words what the consent means for this picture.

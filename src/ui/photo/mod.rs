@@ -283,15 +283,18 @@ fn buttons(
         {
             desk.ask(Command::PassArrived);
         }
-        if arriving.behind > 0 {
-            let all = format!("Keep all {} as they are", arriving.behind + 1);
-            if Button::new("picture-keep-all", &all).show(ui).clicked() {
-                desk.ask(Command::KeepAllArrived);
-            }
-            let none = Button::new("picture-pass-all", "Keep none").weight(Weight::Quiet);
-            if none.show(ui).clicked() {
-                desk.ask(Command::PassAllArrived);
-            }
+        if arriving.behind == 0 {
+            // What decides who sees it stands beside what keeps it.
+            words::soft(ui, &details::in_short(desk.view.club, &state.picture));
+            return;
+        }
+        let all = format!("Keep all {} as they are", arriving.behind + 1);
+        if Button::new("picture-keep-all", &all).show(ui).clicked() {
+            desk.ask(Command::KeepAllArrived);
+        }
+        let none = Button::new("picture-pass-all", "Keep none").weight(Weight::Quiet);
+        if none.show(ui).clicked() {
+            desk.ask(Command::PassAllArrived);
         }
     });
 }
