@@ -3,7 +3,7 @@
 //! `time` (the clock), `water` (something dry ready), `in_water` (who is with whom), `helpers`
 //! (certificates, two places at once), `turns` (rows in turns; `arranged` puts plans of them into words), `conditions` (what the day may bring), `board`
 //! (steps that cannot be shown, questions, choices), `settings` (what is known about each against
-//! their board), `story` (whether it and the board agree), `people` (told apart), `print` (sizes on paper), `privacy` (private facts on public
+//! their board), `story` (whether it and the board agree), `people` (told apart), `pictures` (who may see the club's own), `print` (sizes on paper), `privacy` (private facts on public
 //! pages). A finding reports; it never refuses, but for `privacy`, which keeps a sheet from being
 //! written. None says that anything is safe. A code always means the same.
 
@@ -14,6 +14,7 @@ mod everyday;
 mod helpers;
 mod in_water;
 mod people;
+mod pictures;
 mod print;
 pub mod privacy;
 mod settings;
@@ -53,6 +54,7 @@ pub fn run_on(
     let mut findings = Vec::new();
     people::check(club, &mut findings);
     helpers::club(club, &mut findings);
+    pictures::club(club, &mut findings);
     print::sizes(club, &mut findings);
     print::craft(club, &mut findings);
     if let Some(session) = session {
@@ -63,6 +65,7 @@ pub fn run_on(
         turns::check(club, session, boards, &mut findings);
         conditions::check(club, session, boards, &mut findings);
         board::check(club, session, boards, &mut findings);
+        pictures::check(club, session, boards, &mut findings);
         settings::check(club, session, boards, &mut findings);
         story::check(club, session, boards, &mut findings);
         privacy::check(club, session, boards, &mut findings);

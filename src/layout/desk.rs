@@ -268,7 +268,8 @@ impl<'a> Desk<'a> {
         }
     }
 
-    const fn ink(&self) -> Ink {
+    /// The wanted ink.
+    pub const fn ink(&self) -> Ink {
         match self.request.ink {
             InkChoice::Colour => Ink::Colour,
             InkChoice::Grey => Ink::Grey,

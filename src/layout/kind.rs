@@ -43,13 +43,15 @@ pub enum SheetKind {
     PackList,
     /// Labels for the pouches and the shared box.
     Labels,
+    /// The club's own pictures and what is said about them, for the coordinator.
+    PictureList,
     /// A page that tests the printer.
     TestPage,
 }
 
 impl SheetKind {
     /// All of them, in the order they are offered.
-    pub const ALL: [Self; 21] = [
+    pub const ALL: [Self; 22] = [
         Self::LargePrint,
         Self::Tiles,
         Self::BaseBoard,
@@ -70,13 +72,19 @@ impl SheetKind {
         Self::PouchGuide,
         Self::PackList,
         Self::Labels,
+        Self::PictureList,
         Self::TestPage,
     ];
 
-    /// Those that an evening usually takes: all but the page that tests the printer and the further
-    /// forms of the story.
+    /// Those that an evening usually takes: all but the page that tests the printer, the further
+    /// forms of the story, and the list of own pictures.
     pub fn usual() -> Vec<Self> {
-        let further = [Self::TestPage, Self::Booklet, Self::StoryPage];
+        let further = [
+            Self::TestPage,
+            Self::Booklet,
+            Self::StoryPage,
+            Self::PictureList,
+        ];
         let usual = Self::ALL.into_iter().filter(|k| !further.contains(k));
         usual.collect()
     }
@@ -104,6 +112,7 @@ impl SheetKind {
             Self::PouchGuide => "Pouch guide",
             Self::PackList => "Pack list",
             Self::Labels => "Storage labels",
+            Self::PictureList => "Own pictures",
             Self::TestPage => "Printer test page",
         }
     }
@@ -131,6 +140,7 @@ impl SheetKind {
             Self::PouchGuide => "pouch-guide",
             Self::PackList => "pack-list",
             Self::Labels => "labels",
+            Self::PictureList => "own-pictures",
             Self::TestPage => "test-page",
         }
     }
@@ -146,6 +156,7 @@ impl SheetKind {
                 | Self::ChangeSheet
                 | Self::Roll
                 | Self::LookList
+                | Self::PictureList
                 | Self::TestPage
         )
     }

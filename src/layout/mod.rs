@@ -41,6 +41,7 @@ mod look_words;
 mod making;
 mod of_today;
 pub mod packing;
+mod picture_list;
 pub mod plan_code;
 mod ready;
 mod roll_sheet;
@@ -245,6 +246,7 @@ fn of_kind(desk: &mut Desk<'_>, kind: SheetKind, people: &[Person<'_>]) -> Vec<S
         SheetKind::LookList => vec![look_list::lay_out(desk)],
         SheetKind::TodaySlip => vec![today_slip::lay_out(desk, people)],
         SheetKind::ChangeSheet => vec![change_sheet::lay_out(desk)],
+        SheetKind::PictureList => vec![picture_list::lay_out(desk)],
         SheetKind::TestPage => vec![guides::test_page::lay_out(desk)],
         _ => people
             .iter()

@@ -1,6 +1,6 @@
 //! What a check or a layout reports: a code, how serious, where, one sentence, and what to do.
 
-use super::ids::{ActivityId, HelperId, ParticipantId, SessionId, SlotId, StepRef};
+use super::ids::{ActivityId, HelperId, ParticipantId, PictureId, SessionId, SlotId, StepRef};
 use super::rewriting::PageRef;
 
 /// Something a person should look at. Nothing is ever refused because of one.
@@ -51,6 +51,8 @@ pub enum Spot {
     Participant(ParticipantId),
     /// A helper's settings.
     Helper(HelperId),
+    /// A picture of the club's own.
+    Picture(PictureId),
     /// A session as a whole.
     Session(SessionId),
     /// A row of a timetable.

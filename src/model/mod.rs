@@ -3,7 +3,7 @@
 //! Reading order: `ids`, `language`, `privacy` (who may read what), `conditions` (what a day may
 //! bring), `club` (what is known for a season) with `craft` (how tiles are made), `stock` (tiles
 //! that are made) and `song`, `people` with `award` (what helpers' certificates say) and `manner` (how a board is given),
-//! `picture` (pictures of the club's own), `standing` (what differs on every board), `telling` (how a story is told) and `profile` (what is
+//! `picture` (pictures of the club's own) with `set` (what is given to another club), `standing` (what differs on every board), `telling` (how a story is told) and `profile` (what is
 //! known about someone), `session` (one date and its timetable) with `record` (what was seen),
 //! `hand` (one evening's changes to one board) and `rewriting` (to one story), `turns` (rows done in
 //! turns), `care` (the club's rules for people and water) with `award` (certificates) and `looks`
@@ -35,6 +35,7 @@ pub mod profile;
 pub mod record;
 pub mod rewriting;
 pub mod session;
+pub mod set;
 pub mod song;
 pub mod standing;
 pub mod stock;

@@ -110,11 +110,23 @@ fn too_large(path: &Path) -> FileError {
 /// # Errors
 /// When the content is not a whole club file of a version known here.
 pub fn from_bytes(path: &Path, content: &[u8]) -> Result<Loaded, FileError> {
+    read_as(v1::FORMAT, path, content)
+}
+
+/// The set in the content of a file.
+///
+/// # Errors
+/// When the content is not a whole set.
+pub(super) fn set_from_bytes(path: &Path, content: &[u8]) -> Result<Club, FileError> {
+    read_as(v1::SET_FORMAT, path, content).map(|loaded| loaded.club)
+}
+
+fn read_as(format: &str, path: &Path, content: &[u8]) -> Result<Loaded, FileError> {
     if content.len() as u64 > MAX_BYTES {
         return Err(too_large(path));
     }
     let text = text_of(path, content)?;
-    check_head(path, text)?;
+    check_head(format, path, text)?;
     let file: v1::File = serde_json::from_str(text).map_err(|e| damaged(path, &e))?;
     let read = v1::read(file).map_err(|what| {
         FileError::new(
@@ -170,7 +182,11 @@ fn text_of<'a>(path: &Path, content: &'a [u8]) -> Result<&'a str, FileError> {
 fn looks_like_ours(text: &str) -> bool {
     let start = text.trim_start();
     let begins: String = start.chars().take(200).collect();
-    start.starts_with('{') && begins.contains("\"format\"") && begins.contains(v1::FORMAT)
+    start.starts_with('{')
+        && begins.contains("\"format\"")
+        && [v1::FORMAT, v1::SET_FORMAT]
+            .iter()
+            .any(|f| begins.contains(f))
 }
 
 fn foreign(path: &Path) -> FileError {
@@ -179,6 +195,11 @@ fn foreign(path: &Path) -> FileError {
         format!("“{}” is not a Daystrand club.", name(path)),
         format!("Open a file that was saved by Daystrand; its name ends in .{EXTENSION}."),
     )
+}
+
+/// One of ours, but of another kind.
+fn other(path: &Path, kind: &str, hint: &str) -> FileError {
+    FileError::new(path, format!("“{}” is {kind}.", name(path)), hint)
 }
 
 fn cut_off(path: &Path, line: usize) -> FileError {
@@ -200,14 +221,22 @@ struct Head {
     version: Option<serde_json::Value>,
 }
 
-fn check_head(path: &Path, text: &str) -> Result<(), FileError> {
+fn check_head(format: &str, path: &Path, text: &str) -> Result<(), FileError> {
     let head: Head = match serde_json::from_str(text) {
         Ok(head) => head,
         Err(error) if looks_like_ours(text) => return Err(damaged(path, &error)),
         Err(_) => return Err(foreign(path)),
     };
-    if head.format.as_ref().and_then(|f| f.as_str()) != Some(v1::FORMAT) {
-        return Err(foreign(path));
+    let is = head.format.as_ref().and_then(|f| f.as_str());
+    if is != Some(format) {
+        return Err(match is {
+            Some(v1::FORMAT) => other(path, "a club", "Open it with “Open…”."),
+            Some(v1::SET_FORMAT) => {
+                let hint = "Take it in at People, Pictures.";
+                other(path, "a set of pictures or activities", hint)
+            }
+            _ => foreign(path),
+        });
     }
     let version = head.version.as_ref().and_then(serde_json::Value::as_u64);
     match version {
@@ -274,7 +303,19 @@ fn shortened(what: &str) -> String {
 /// # Errors
 /// When the club is larger than a file may be.
 pub fn to_bytes(path: &Path, club: &Club) -> Result<Vec<u8>, FileError> {
-    let text = pretty::text(&v1::write(club))
+    written(path, &v1::write(club))
+}
+
+/// The content of the file that holds a set.
+///
+/// # Errors
+/// When it is larger than a file may be.
+pub(super) fn set_to_bytes(path: &Path, set: &Club) -> Result<Vec<u8>, FileError> {
+    written(path, &v1::write_set(set))
+}
+
+fn written(path: &Path, file: &v1::File) -> Result<Vec<u8>, FileError> {
+    let text = pretty::text(file)
         .map_err(|e| FileError::writing(path, &io::Error::other(e)).nothing_lost())?;
     if text.len() as u64 > MAX_BYTES {
         return Err(FileError::new(

@@ -9,7 +9,7 @@
 //! `v1` (the words of the file), `pretty` (how it is set out), `club_file`, `earlier`, `forget` (removed
 //! pictures), `output`,
 //! `pictures` (that someone brings),
-//! `preferences`, `table`.
+//! `preferences`, `set` (given to another club), `table`.
 
 mod club_file;
 pub mod disk;
@@ -20,6 +20,7 @@ pub mod output;
 pub mod pictures;
 pub mod preferences;
 mod pretty;
+pub mod set;
 pub mod table;
 mod v1;
 

@@ -362,6 +362,11 @@ impl App {
                 Effect::AskPictures { purpose } => {
                     self.state.dialog = Some(PathDialog::pictures(beside, purpose));
                 }
+                Effect::AskSet => self.state.dialog = Some(PathDialog::set(beside)),
+                Effect::AskSetPath { suggested, holds } => {
+                    let dialog = PathDialog::write_set(beside, &suggested, holds);
+                    self.state.dialog = Some(dialog);
+                }
                 Effect::AskTable => self.state.dialog = Some(PathDialog::table(beside)),
                 Effect::AskTablePath {
                     suggested,
@@ -395,6 +400,10 @@ impl App {
         match spot {
             Spot::Club => s.people.pane = people::Pane::Club,
             Spot::Participant(_) => s.people.pane = people::Pane::Participants,
+            Spot::Picture(id) => {
+                s.people.pane = people::Pane::Pictures;
+                s.people.pictures.chosen = Some(id);
+            }
             Spot::Helper(id) => {
                 s.people.pane = people::Pane::Helpers;
                 s.people.helper = Some(id);

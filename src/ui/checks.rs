@@ -148,6 +148,7 @@ fn go_words(f: &Finding) -> String {
         Spot::Club => "To the club",
         Spot::Activity(_) => "To the activity",
         Spot::Participant(_) | Spot::Helper(_) => "To the person",
+        Spot::Picture(_) => "To the picture",
         Spot::Session(_) | Spot::Slot(..) => "To the timetable",
         Spot::Water(..) => "To people and water",
         Spot::Board(..) => "To the board",
@@ -168,6 +169,9 @@ fn where_words(view: &View<'_>, f: &Finding) -> String {
             .map_or_else(String::new, |a| a.label.clone()),
         Spot::Participant(id) => name(id).to_owned(),
         Spot::Helper(id) => club.helper(id).map_or_else(String::new, |h| h.name.clone()),
+        Spot::Picture(id) => club
+            .picture(id)
+            .map_or_else(String::new, |p| p.name.clone()),
         Spot::Session(id) | Spot::Water(id, None) => club
             .session(id)
             .map_or_else(String::new, |s| s.title.clone()),

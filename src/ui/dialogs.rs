@@ -10,6 +10,7 @@ use super::theme;
 use super::widgets::button::{Button, Weight};
 use super::widgets::field::live;
 use super::widgets::words;
+use crate::model::set::Holds;
 use crate::workbench::command::{Answer, Command, Question};
 use crate::workbench::incoming::Purpose;
 
@@ -21,6 +22,8 @@ pub struct PathDialog {
     for_helpers: bool,
     /// For what pictures are brought.
     purpose: Purpose,
+    /// What a set is to hold.
+    holds: Holds,
     text: String,
     /// The field gets the keyboard in the next frame.
     focus: bool,
@@ -61,6 +64,23 @@ impl PathDialog {
         }
     }
 
+    /// Asks for a set to take in.
+    pub fn set(beside: Option<&Path>) -> Self {
+        Self {
+            wanted: Wanted::Set,
+            ..Self::open(beside)
+        }
+    }
+
+    /// Asks where to write a set.
+    pub fn write_set(beside: Option<&Path>, suggested: &str, holds: Holds) -> Self {
+        Self {
+            wanted: Wanted::WriteSet,
+            holds,
+            ..Self::save(beside, suggested)
+        }
+    }
+
     /// Asks for pictures to take in.
     pub fn pictures(beside: Option<&Path>, purpose: Purpose) -> Self {
         Self {
@@ -84,6 +104,7 @@ impl PathDialog {
             wanted,
             for_helpers: false,
             purpose: Purpose::default(),
+            holds: Holds::Both,
             text,
             focus: true,
             note: String::new(),
@@ -96,6 +117,8 @@ impl PathDialog {
             Wanted::Save => "Save the club as",
             Wanted::Folder => "Write the sheets into a folder",
             Wanted::Pictures => "Take in pictures",
+            Wanted::Set => "Take in what another club gives",
+            Wanted::WriteSet => "Give out to another club",
             Wanted::Table => "Take in a table of participants",
             Wanted::WriteTable => "Write the participants as a table",
         }
@@ -105,8 +128,8 @@ impl PathDialog {
         match self.wanted {
             Wanted::Open => "Open",
             Wanted::Save => "Save",
-            Wanted::Folder | Wanted::WriteTable => "Write",
-            Wanted::Pictures | Wanted::Table => "Take in",
+            Wanted::Folder | Wanted::WriteTable | Wanted::WriteSet => "Write",
+            Wanted::Pictures | Wanted::Table | Wanted::Set => "Take in",
         }
     }
 
@@ -114,6 +137,8 @@ impl PathDialog {
     pub fn command(&self, path: PathBuf) -> Command {
         match self.wanted {
             Wanted::Pictures => Command::TakePictures(vec![path], self.purpose.clone()),
+            Wanted::Set => Command::TakeSet(path),
+            Wanted::WriteSet => Command::WriteSet(path, self.holds),
             Wanted::Open => Command::Open(path),
             Wanted::Save => Command::SaveAs(with_ending(path)),
             Wanted::Folder => Command::WriteSheets(path),

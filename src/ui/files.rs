@@ -17,6 +17,10 @@ pub enum Wanted {
     Folder,
     /// Pictures to take in.
     Pictures,
+    /// A set of pictures and activities to take in.
+    Set,
+    /// A file to write a set to.
+    WriteSet,
     /// A table to take in.
     Table,
     /// A file to write a table to.
@@ -90,6 +94,15 @@ fn dialog(wanted: Wanted, suggested: &str) -> Option<Vec<PathBuf>> {
         Wanted::Open => club(d).set_title("Open a club").pick_file(),
         Wanted::Save => club(d)
             .set_title("Save the club")
+            .set_file_name(suggested)
+            .save_file(),
+        Wanted::Set => d
+            .add_filter("Set of pictures and activities", &["daystrand-set"])
+            .set_title("Take in a set")
+            .pick_file(),
+        Wanted::WriteSet => d
+            .add_filter("Set of pictures and activities", &["daystrand-set"])
+            .set_title("Give out a set")
             .set_file_name(suggested)
             .save_file(),
         Wanted::Table => d

@@ -374,7 +374,10 @@ pub fn open_in(view: &View<'_>, place: Place) -> (String, bool) {
             open(n, "look at", "ready".into())
         }
         Place::People => {
-            let n = count(|s| matches!(s, Spot::Participant(_) | Spot::Helper(_) | Spot::Club));
+            let n = count(|s| {
+                let of_people = matches!(s, Spot::Participant(_) | Spot::Helper(_));
+                of_people || matches!(s, Spot::Club | Spot::Picture(_))
+            });
             open(n, "look at", format!("{} come", view.boards.len()))
         }
         Place::Boards => {

@@ -68,7 +68,7 @@ impl Choice {
                 self.place = Place::People;
                 self.participant = Some(who);
             }
-            Spot::Helper(_) => self.place = Place::People,
+            Spot::Helper(_) | Spot::Picture(_) => self.place = Place::People,
             Spot::Session(session) => {
                 self.place = Place::Session;
                 self.session = Some(session);

@@ -11,6 +11,7 @@ use crate::model::club::Paper;
 use crate::model::edit::{BoardEdit, Edit};
 use crate::model::finding::Spot;
 use crate::model::ids::{ParticipantId, SessionId, StepRef};
+use crate::model::set::Holds;
 use crate::plan::turns::Asked;
 
 pub use crate::storage::preferences::{Theme, ZOOM};
@@ -108,6 +109,14 @@ pub enum Command {
     AskTable(bool),
     /// Writes the participants as a table; whether with what helpers know.
     WriteTable(PathBuf, bool),
+    /// Asks where to write what another club is given.
+    AskSet(Holds),
+    /// Writes what another club is given.
+    WriteSet(PathBuf, Holds),
+    /// Asks for what another club gives.
+    AskTakeSet,
+    /// Takes in what another club gives, asking once about what has the same name.
+    TakeSet(PathBuf),
     /// Asks for pictures to take in.
     AskPictures(Purpose),
     /// Takes pictures in, in the background; a folder stands for the files in it.
@@ -236,6 +245,12 @@ pub enum Answer {
     Discard,
     /// Do nothing.
     Stay,
+    /// Of two with the same name, the one that is there.
+    KeepOurs,
+    /// Of two with the same name, the one that comes.
+    TakeTheirs,
+    /// Both.
+    KeepBoth,
 }
 
 /// What the workbench asks of whoever drives it.
@@ -257,6 +272,15 @@ pub enum Effect {
         /// Whether what helpers know is wanted.
         for_helpers: bool,
     },
+    /// Ask for a file to write a set to, then send [`Command::WriteSet`].
+    AskSetPath {
+        /// A name to begin with.
+        suggested: String,
+        /// What it is to hold.
+        holds: Holds,
+    },
+    /// Ask for a set, then send [`Command::TakeSet`].
+    AskSet,
     /// Ask for pictures, then send [`Command::TakePictures`].
     AskPictures {
         /// For what.

@@ -1,11 +1,13 @@
 //! Opening and saving, and the questions that come before something would be lost.
 
 use std::path::{Path, PathBuf};
+use std::sync::Arc;
 
 use super::command::{Answer, Effect, Notice, Place, Question};
 use super::{Workbench, demo};
 use crate::model::club::Club;
 use crate::model::history::History;
+use crate::model::set::Meeting;
 use crate::storage::disk::{Disk as _, Real};
 use crate::storage::{self, EXTENSION, Stamp};
 
@@ -30,15 +32,17 @@ pub(super) enum Next {
 #[derive(Clone, Debug)]
 pub(super) struct Standing {
     pub question: Question,
-    about: About,
+    pub about: About,
 }
 
 #[derive(Clone, Debug)]
-enum About {
+pub(super) enum About {
     /// Changes are not saved, and this would come next.
     Unsaved(Next),
     /// Someone else has saved the club's file meanwhile; after saving, this comes next.
     Overwrite(Option<Next>),
+    /// Some of what another club gives has the name of something here.
+    Meeting(Arc<Club>),
 }
 
 impl Workbench {
@@ -68,7 +72,10 @@ impl Workbench {
                 }
             }
             (Answer::Discard, About::Overwrite(next)) => self.ask_path(next, effects),
-            (Answer::Stay, _) => {}
+            (Answer::KeepOurs, About::Meeting(set)) => self.use_set(set, Meeting::KeepOurs),
+            (Answer::KeepBoth, About::Meeting(set)) => self.use_set(set, Meeting::KeepBoth),
+            (Answer::TakeTheirs, About::Meeting(set)) => self.use_set(set, Meeting::TakeTheirs),
+            _ => {}
         }
     }
 

@@ -4,7 +4,8 @@
 //! Here: the workbench and how each command is carried out. `choice` keeps what is chosen,
 //! `derived` what follows from the club, `story` a told story while it is shown, `files` opens and saves, `print` and `jobs` write sheets
 //! in the background, `printing` is what they do, `table` is people for a spreadsheet, `turns` works rows
-//! in turns out, `looked` puts what was looked at into words, `incoming` brings pictures in.
+//! in turns out, `looked` puts what was looked at into words, `incoming` brings pictures in, `sets` gives them to other
+//! clubs.
 
 mod choice;
 pub mod command;
@@ -17,6 +18,7 @@ mod jobs;
 pub mod looked;
 mod print;
 pub mod printing;
+mod sets;
 pub mod story;
 pub mod table;
 pub mod telephone;
@@ -161,6 +163,10 @@ impl Workbench {
             Command::TakeIn(path) => self.take_in_table(&path),
             Command::AskTable(for_helpers) => self.ask_table(for_helpers, effects),
             Command::WriteTable(path, for_helpers) => self.write_table(path, for_helpers),
+            Command::AskSet(holds) => self.ask_set(holds, effects),
+            Command::WriteSet(path, holds) => self.write_set(path, holds),
+            Command::AskTakeSet => effects.push(Effect::AskSet),
+            Command::TakeSet(path) => self.take_set(&path),
             Command::AskPictures(purpose) => self.ask_pictures(purpose, effects),
             Command::TakePictures(paths, purpose) => self.take_pictures(&paths, purpose),
             Command::TakePasted(png, purpose) => self.take_pixels(&png, purpose),

@@ -7,6 +7,7 @@ mod files;
 mod laying;
 mod looked;
 mod measured;
+mod pictures;
 mod printing;
 mod table;
 mod turns;

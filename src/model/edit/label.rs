@@ -26,6 +26,7 @@ impl Edit {
             Self::AddPicture(p) => format!("Add picture {}", short(p.name.trim())),
             Self::ChangePicture(p) => format!("Change {}", picture(club, p.id)),
             Self::RemovePicture(id) => format!("Remove {}", picture(club, *id)),
+            Self::TakeSet(set, _) => format!("Take in {}", short(set.name.trim())),
             Self::AddSong(s) => format!("Add {}", short(s.title.trim())),
             Self::ChangeSong(s) => format!("Change {}", song(club, s.id)),
             Self::MoveSong(id, _) => format!("Move {}", song(club, *id)),

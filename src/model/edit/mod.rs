@@ -38,6 +38,7 @@ use super::picture::Picture;
 use super::record::Record;
 use super::rewriting::{PageRef, PageWords};
 use super::session::Off;
+use super::set::Meeting;
 use super::song::Song;
 use super::stock::StockEdit;
 use super::today::{Hours, Pair};
@@ -73,6 +74,8 @@ pub enum Edit {
     ChangePicture(Picture),
     /// Removes an own picture; what it stood for is seen again.
     RemovePicture(PictureId),
+    /// Takes in what another club gives: pictures and activities.
+    TakeSet(Arc<Club>, Meeting),
     /// Adds a song at the end; its id is given anew.
     AddSong(Song),
     /// Sets all of a song.
@@ -355,6 +358,7 @@ fn change(club: &mut Club, edit: &Edit) -> Result<Made, Refused> {
         Edit::AddPicture(p) => pictures::add(club, p),
         Edit::ChangePicture(p) => pictures::change(club, p),
         Edit::RemovePicture(id) => pictures::remove(club, *id),
+        Edit::TakeSet(set, meeting) => pictures::take_set(club, set, *meeting),
         Edit::AddSong(s) => songs::add(club, s),
         Edit::ChangeSong(s) => songs::change(club, s),
         Edit::MoveSong(id, to) => songs::shift_to(club, *id, *to),

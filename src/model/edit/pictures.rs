@@ -2,12 +2,13 @@
 
 use std::sync::Arc;
 
-use super::{Made, Refused, fresh, set};
+use super::{Made, Refused, fresh};
 use crate::model::club::Club;
 use crate::model::hand::{Asked, Content, HandChanges};
 use crate::model::ids::{ParticipantId, PictureId, SymbolId};
 use crate::model::limits;
 use crate::model::picture::Picture;
+use crate::model::set::{self, Meeting};
 
 pub(super) fn add(club: &mut Club, picture: &Picture) -> Result<Made, Refused> {
     limits::count("pictures", club.pictures.len() + 1, limits::PICTURES)?;
@@ -26,7 +27,7 @@ pub(super) fn change(club: &mut Club, picture: &Picture) -> Result<Made, Refused
     let at = at(club, picture.id)?;
     check(club, &picture)?;
     share(club, &mut picture);
-    set(&mut club.pictures[at], picture);
+    super::set(&mut club.pictures[at], picture);
     limits::picture::together(club)?;
     Ok(Made::Nothing)
 }
@@ -36,6 +37,22 @@ pub(super) fn remove(club: &mut Club, id: PictureId) -> Result<Made, Refused> {
     let at = at(club, id)?;
     let gone = club.pictures.remove(at);
     forget(club, &gone);
+    Ok(Made::Nothing)
+}
+
+/// Pictures and activities of another club; all of them or none.
+pub(super) fn take_set(club: &mut Club, given: &Club, meeting: Meeting) -> Result<Made, Refused> {
+    for picture in &given.pictures {
+        check(given, picture)?;
+    }
+    for activity in &given.activities {
+        limits::activity(activity)?;
+    }
+    set::take_in(club, given, meeting, fresh)?;
+    limits::count("parts of the day", club.parts.len(), limits::PARTS)?;
+    limits::count("pictures", club.pictures.len(), limits::PICTURES)?;
+    limits::count("activities", club.activities.len(), limits::LIST)?;
+    limits::picture::together(club)?;
     Ok(Made::Nothing)
 }
 

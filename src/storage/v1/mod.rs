@@ -20,10 +20,12 @@ use crate::model::ids::{OwnId, SlotId, StandingId, StepRef};
 use crate::units::Length;
 
 pub(super) use read::read;
-pub(super) use write::write;
+pub(super) use write::{write, write_set};
 
 /// What `format` says.
 pub(super) const FORMAT: &str = "daystrand-club";
+/// What `format` says of what one club gives to another.
+pub(super) const SET_FORMAT: &str = "daystrand-set";
 /// What `version` says.
 pub(super) const VERSION: u32 = 1;
 

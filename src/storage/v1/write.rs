@@ -3,8 +3,8 @@
 use super::story;
 use super::{
     Activity, Age, Asked, Choice, Clock, Day, FORMAT, File, Hand, Helper, Label, Mm, Note, Off,
-    OffStep, Own, Part, Participant, Placed, Readers, Record, Replaced, Role, Rules, Session,
-    Shown, Skin, Slot, Song, Step, VERSION, Voice, care, craft, picture, settings,
+    OffStep, Own, Part, Participant, Placed, Readers, Record, Replaced, Role, Rules, SET_FORMAT,
+    Session, Shown, Skin, Slot, Song, Step, VERSION, Voice, care, craft, picture, settings,
 };
 use crate::model::ids::{ParticipantId, StepRef};
 use crate::model::privacy::{Class, Guarded};
@@ -34,6 +34,14 @@ pub(in crate::storage) fn write(club: &club::Club) -> File {
         sessions: club.sessions.iter().map(|s| session(s)).collect(),
         stock: club.stock.iter().map(craft::write_owned).collect(),
         photographs: picture::write_photos(club),
+    }
+}
+
+/// The file that holds what one club gives to another.
+pub(in crate::storage) fn write_set(set: &club::Club) -> File {
+    File {
+        format: SET_FORMAT.to_owned(),
+        ..write(set)
     }
 }
 

@@ -9,6 +9,7 @@ use crate::model::club::Club;
 use crate::model::edit::Edit;
 use crate::model::ids::PictureId;
 use crate::model::picture::Picture;
+use crate::model::set::Holds;
 use crate::ui::desk::Desk;
 use crate::ui::icons::Icon;
 use crate::ui::photo::details::{self, Details};
@@ -17,6 +18,7 @@ use crate::ui::regions;
 use crate::ui::theme;
 use crate::ui::widgets::button::{Button, Weight};
 use crate::ui::widgets::card::{Lie, tile};
+use crate::ui::widgets::choose::select_at;
 use crate::ui::widgets::form::{scroll, sheet};
 use crate::ui::widgets::{focus_ring, words};
 use crate::workbench::command::Command;
@@ -99,6 +101,18 @@ fn buttons(ui: &mut Ui, desk: &mut Desk<'_>, rect: Rect) {
         bring.tip("Photographs and drawings from files; they can also be dropped or pasted");
     if next(ui, bring) {
         desk.ask(Command::AskPictures(Purpose::default()));
+    }
+    let take = Button::new("pictures-set", "Take in a set…");
+    let take = take.tip("Pictures and activities that another club gave you, in one file");
+    if next(ui, take) {
+        desk.ask(Command::AskTakeSet);
+    }
+    let options = Holds::ALL.map(|h| h.label().to_owned());
+    let place = Rect::from_min_size(pos2(left, rect.top()), vec2(220.0, rect.height()));
+    let place = place.with_max_x(place.right().min(rect.right()));
+    let id = Id::unique("pictures-give");
+    if let Some(i) = select_at(ui, id, place, "Give out a set…", &options, None) {
+        desk.ask(Command::AskSet(Holds::ALL[i]));
     }
 }
 

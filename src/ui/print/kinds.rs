@@ -33,6 +33,7 @@ const GROUPS: [(&str, &[SheetKind]); 3] = [
             SheetKind::Roll,
             SheetKind::LookList,
             SheetKind::TodaySlip,
+            SheetKind::PictureList,
         ],
     ),
     (

@@ -299,6 +299,7 @@ pub(super) const fn class_of(kind: SheetKind) -> Class {
         | SheetKind::ChangeSheet
         | SheetKind::Roll
         | SheetKind::LookList
+        | SheetKind::PictureList
         | SheetKind::TodaySlip => Class::Coordinator,
     }
 }

@@ -9,6 +9,7 @@ mod looks;
 mod making;
 mod painter;
 mod people;
+mod pictures;
 mod places;
 mod season;
 mod songs;
