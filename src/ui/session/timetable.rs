@@ -46,13 +46,13 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut SessionState, rect: Re
     let tray_height = if short { 92.0 } else { 124.0 };
     let tray = Rect::from_min_max(pos2(rect.left(), rect.bottom() - tray_height), rect.max);
     let list = Rect::from_min_max(rect.min, pos2(rect.right(), tray.top() - 8.0));
+    // Without a session the buttons stand below the words that ask for one, and nowhere else.
+    let Some(session) = desk.view.session else {
+        return nothing(ui, desk, list);
+    };
     if !narrow {
         details::buttons(ui, desk, top);
     }
-    let Some(session) = desk.view.session else {
-        nothing(ui, desk, list);
-        return;
-    };
     follow(state, session);
     if state.turns.is_open() {
         return turns::show(ui, desk, &mut state.turns, rect);

@@ -232,10 +232,14 @@ fn no_result(ui: &mut Ui, desk: &mut Desk<'_>, came: &Proposal) {
     for sentence in &came.words {
         words::body(ui, sentence);
     }
-    words::soft(
-        ui,
-        "Ask for more turns, or for as few as possible; let more be at a row at once; or tick fewer rows.",
-    );
+    let held = desk.view.session.and_then(|s| s.turns.as_deref());
+    let held = match held.is_some_and(|t| !t.held.is_empty()) {
+        true => " Or let go of what is held.",
+        false => "",
+    };
+    let hint = "Ask for more turns, or for as few as possible; let more be at a row at once; or tick \
+                fewer rows.";
+    words::soft(ui, &format!("{hint}{held}"));
     if Button::new("turns-drop", "Put this away")
         .show(ui)
         .clicked()
@@ -258,7 +262,8 @@ fn now(
     words::soft(
         ui,
         &format!(
-            "{} Drag a card to another turn, or press it; Alt with an arrow key does the same.",
+            "{} Drag a card to another turn, or press it; Alt with an arrow key does the same. H \
+             holds a card in its turn.",
             ends(&times)
         ),
     );

@@ -2,10 +2,11 @@
 //! hand a place changes with another one of the same participant: dragged, by a menu, or by keys.
 
 use egui::{
-    Align2, CornerRadius, CursorIcon, DragAndDrop, Id, Popup, PopupCloseBehavior, Rect, Response,
-    Role, ScrollArea, Sense, Stroke, StrokeKind, Ui, Vec2, WidgetInfo, pos2, vec2,
+    Align2, CornerRadius, CursorIcon, DragAndDrop, Id, Key, Modifiers, Popup, PopupCloseBehavior,
+    Rect, Response, Role, ScrollArea, Sense, Stroke, StrokeKind, Ui, Vec2, WidgetInfo, pos2, vec2,
 };
 
+use super::super::water::pin;
 use super::TurnsState;
 use crate::model::board::{Board, StepState};
 use crate::model::club::Club;
@@ -51,6 +52,15 @@ struct Cell {
     label: String,
     wet: bool,
     waits: bool,
+    /// It stays in its turn when turns are worked out again.
+    held: bool,
+}
+
+impl Cell {
+    /// A station can be held, a row of waiting or an empty turn not.
+    const fn can_be_held(&self) -> bool {
+        self.slot.is_some() && !self.waits
+    }
 }
 
 impl<'a> Table<'a> {
@@ -156,6 +166,7 @@ impl<'a> Table<'a> {
                     label,
                     wet,
                     waits: slot.is_some_and(|s| self.turns.waits.contains(&s)),
+                    held: slot.is_some_and(|s| self.turns.holds(board.participant, s)),
                 });
             }
         }
@@ -233,8 +244,9 @@ impl<'a> Table<'a> {
         let name = said::participant(club, c.who);
         let wet = if c.wet { ", in the water" } else { "" };
         let waits = if c.waits { ", waiting" } else { "" };
+        let held = if c.held { ", held in this turn" } else { "" };
         format!(
-            "{name}, turn {}{}: {}{wet}{waits}",
+            "{name}, turn {}{}: {}{wet}{waits}{held}",
             c.turn + 1,
             self.when(c.turn),
             c.label
@@ -285,19 +297,31 @@ impl<'a> Table<'a> {
             state.at = Some((c.who, c.turn));
             let id = Id::unique(("turn-cell", self.hand, c.who, c.turn));
             ui.memory_mut(|m| m.request_focus(id));
+        } else if ui.input_mut(|i| i.consume_key(Modifiers::NONE, Key::H)) {
+            self.hold(desk, state, c);
         }
     }
 
-    /// The turns to which a press can move it.
+    /// Holds what stands there, or lets it go.
+    fn hold(&self, desk: &mut Desk<'_>, state: &mut TurnsState, c: &Cell) {
+        if let Some(slot) = c.slot.filter(|_| c.can_be_held()) {
+            let edit = TurnsEdit::Hold(c.who, slot, !c.held);
+            desk.edit(Edit::Turns(self.session.id, edit));
+            state.at = Some((c.who, c.turn));
+            state.focus = true;
+        }
+    }
+
+    /// What a press can do: the turns to which it moves, and whether it is held.
     fn menu(&self, desk: &mut Desk<'_>, state: &mut TurnsState, c: &Cell, r: &Response) {
         if c.slot.is_none() {
             return;
         }
-        let mut to = None;
+        let (mut to, mut hold) = (None, false);
         Popup::menu(r)
-            .width(280.0)
+            .width(300.0)
             .close_behavior(PopupCloseBehavior::CloseOnClick)
-            .accessible_name("Move to another turn")
+            .accessible_name("Move to another turn, or hold")
             .show(|ui| {
                 ui.spacing_mut().item_spacing.y = 2.0;
                 for turn in (0..self.times.len()).filter(|t| *t != c.turn) {
@@ -308,9 +332,14 @@ impl<'a> Table<'a> {
                         to = Some(turn);
                     }
                 }
+                if c.can_be_held() {
+                    hold = hold_item(ui, c);
+                }
             });
         if let Some(to) = to {
             self.move_to(desk, state, c, to);
+        } else if hold {
+            self.hold(desk, state, c);
         }
     }
 
@@ -329,7 +358,7 @@ impl<'a> Table<'a> {
             return false;
         };
         let own = cells.iter().find(|x| x.who == c.who && is_held(x, &held));
-        let other = own.is_some_and(|own| own.turn != c.turn);
+        let other = own.is_some_and(|own| own.turn != c.turn) && !c.held;
         state.from == Some(c.who) && other && c.rect.contains(at)
     }
 
@@ -342,9 +371,10 @@ impl<'a> Table<'a> {
             .find(|c| Some(c.who) == state.from && is_held(c, &held));
         let over = cells.iter().find(|c| c.rect.contains(at));
         let target = over.filter(|o| Some(o.who) == state.from);
-        let says = match (target, over) {
-            (Some(_), _) => "change places",
-            (None, _) => "only in its row",
+        let says = match target {
+            Some(c) if c.held && own.is_some_and(|own| own.turn != c.turn) => "held there",
+            Some(_) => "change places",
+            None => "only in its row",
         };
         held::ghost(ui, desk, Some(says));
         if !ui.input(|i| i.pointer.any_released()) {
@@ -358,6 +388,18 @@ impl<'a> Table<'a> {
         }
         state.from = None;
     }
+}
+
+/// The item of the menu that holds a place, or lets it go.
+fn hold_item(ui: &mut Ui, c: &Cell) -> bool {
+    let label = match c.held {
+        true => format!("Let it go from turn {}", c.turn + 1),
+        false => format!("Hold in turn {}", c.turn + 1),
+    };
+    let tip = "What is held stays in its turn when turns are worked out again";
+    let item = Button::new(("turn-hold", c.who, c.turn), &label).tip(tip);
+    let item = item.weight(Weight::Quiet).role(Role::MenuItem).left();
+    item.width(ui.available_width()).show(ui).clicked()
 }
 
 fn is_held(c: &Cell, held: &Held) -> bool {
@@ -437,4 +479,7 @@ fn paint(ui: &Ui, desk: &mut Desk<'_>, c: &Cell, figure: Figure, target: bool, o
     let galley = words::lay(p, &says, font, ink, room.width(), 2);
     let top = room.center().y - galley.size().y / 2.0;
     p.galley(pos2(room.left(), top), galley, ink);
+    if c.held {
+        pin(p, &t, c.rect.right_top() + vec2(-12.0, 2.0));
+    }
 }
