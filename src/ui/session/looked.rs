@@ -1,7 +1,7 @@
 //! What is looked at in the place: the club's points by group, each with its last look and a small
 //! form for a new one; thunder; flags.
 
-use egui::{Id, Ui, vec2};
+use egui::{Id, Ui};
 use jiff::civil::Time;
 
 use crate::model::edit::{Edit, TodayEdit};
@@ -16,7 +16,7 @@ use crate::ui::theme;
 use crate::ui::widgets::button::{Button, Weight};
 use crate::ui::widgets::choose::segments_here;
 use crate::ui::widgets::field::Field;
-use crate::ui::widgets::form::{block, row, slip};
+use crate::ui::widgets::form::{block, column, row, slip};
 use crate::ui::widgets::words;
 use crate::workbench::looked::{self, Point};
 
@@ -113,27 +113,40 @@ fn line(
     point: &Point<'_>,
 ) {
     let open = state.form.as_ref().is_some_and(|f| f.look == point.look);
-    let label = point.look.label();
-    ui.horizontal(|ui| {
+    ui.horizontal_top(|ui| {
         ui.spacing_mut().item_spacing.x = 12.0;
         let wide = (ui.available_width() - 152.0).max(160.0);
-        ui.allocate_ui(vec2(wide, theme::CONTROL), |ui| {
-            ui.set_width(wide);
-            ui.vertical(|ui| {
-                ui.spacing_mut().item_spacing.y = 1.0;
-                words::body(ui, label);
-                last(ui, point);
-            });
+        column(ui, wide, |ui| {
+            ui.spacing_mut().item_spacing.y = 1.0;
+            words::body(ui, point.look.label());
+            last(ui, point);
         });
-        let name = format!("Looked now: {label}");
-        let b = Button::new(("look-now", point.look), "Looked now").name(&name);
-        if b.weight(Weight::Chosen(open)).show(ui).clicked() {
-            state.form = (!open).then(|| fresh(desk, state, session, point.look));
-        }
+        column(ui, 140.0, |ui| {
+            ui.spacing_mut().item_spacing.y = 2.0;
+            at_point(ui, desk, state, session, point);
+        });
     });
     if open {
         slip(ui, |ui| form(ui, desk, state, session));
-    } else if let Some((at, looked)) = point.last {
+    }
+}
+
+/// The buttons of a point: a new look, and the last one corrected.
+fn at_point(
+    ui: &mut Ui,
+    desk: &Desk<'_>,
+    state: &mut LookedState,
+    session: &Session,
+    point: &Point<'_>,
+) {
+    let open = state.form.as_ref().is_some_and(|f| f.look == point.look);
+    let label = point.look.label();
+    let name = format!("Looked now: {label}");
+    let b = Button::new(("look-now", point.look), "Looked now").name(&name);
+    if b.weight(Weight::Chosen(open)).show(ui).clicked() {
+        state.form = (!open).then(|| fresh(desk, state, session, point.look));
+    }
+    if let (false, Some((at, looked))) = (open, point.last) {
         let name = format!("Correct the last look: {label}");
         let b = Button::new(("look-correct", point.look), "Correct").name(&name);
         let b = b.icon(Icon::Pen).weight(Weight::Quiet);
@@ -325,25 +338,36 @@ fn thunder(ui: &mut Ui, desk: &mut Desk<'_>, session: &Session) {
     let heard = &session.today.thunder;
     let mut next = heard.clone();
     row(ui, |ui| {
+        block(ui, "Thunder heard at", 150.0, theme::CONTROL, |ui| {
+            let id = Id::unique(("thunder", session.id));
+            let f = Field::new(id, "Thunder heard at", "").hint("HH:MM");
+            if let Some(typed) = f.show(ui, desk.drafts, 150.0) {
+                next.extend(dates::read_time(&typed));
+            }
+        });
         if let Some(time) = now(desk, session) {
-            let b = Button::new("thunder-now", "Thunder heard now");
-            if b.show(ui).clicked() {
-                next.insert(time);
-            }
+            block(ui, "or", 190.0, theme::CONTROL, |ui| {
+                let b = Button::new("thunder-now", "Thunder heard now");
+                if b.show(ui).clicked() {
+                    next.insert(time);
+                }
+            });
         }
-        let id = Id::unique(("thunder", session.id));
-        let f = Field::new(id, "Thunder heard at", "").hint("thunder at HH:MM");
-        if let Some(typed) = f.show(ui, desk.drafts, 190.0) {
-            next.extend(dates::read_time(&typed));
-        }
-        for time in heard {
-            let at = dates::clock(*time);
-            let name = format!("No thunder at {at}");
-            let label = format!("{at} ×");
-            let b = Button::new(("thunder", *time), &label).name(&name);
-            if b.tip("Take it out").show(ui).clicked() {
-                next.remove(time);
-            }
+        if !heard.is_empty() {
+            let wide = 96.0 * heard.len() as f32;
+            block(ui, "Written down", wide, theme::CONTROL, |ui| {
+                row(ui, |ui| {
+                    for time in heard {
+                        let at = dates::clock(*time);
+                        let name = format!("No thunder at {at}");
+                        let label = format!("{at} ×");
+                        let b = Button::new(("thunder", *time), &label).name(&name);
+                        if b.tip("Take it out").show(ui).clicked() {
+                            next.remove(time);
+                        }
+                    }
+                });
+            });
         }
     });
     if let Some(until) = looked::thunder(desk.view.club, session) {
@@ -360,11 +384,17 @@ fn flags(ui: &mut Ui, desk: &Desk<'_>) {
     if flags.is_empty() {
         return;
     }
-    for flag in flags {
-        words::body(ui, &format!("{}: {}", flag.looks.trim(), flag.means.trim()));
-    }
-    words::soft(
-        ui,
-        "Local practice comes first. A picture replaces no flag.",
-    );
+    ui.horizontal(|ui| {
+        ui.add_space(theme::CONTROL / 2.0);
+        ui.vertical(|ui| {
+            ui.spacing_mut().item_spacing.y = 2.0;
+            for flag in flags {
+                words::body(ui, &format!("{}: {}", flag.looks.trim(), flag.means.trim()));
+            }
+            words::soft(
+                ui,
+                "Local practice comes first. A picture replaces no flag.",
+            );
+        });
+    });
 }

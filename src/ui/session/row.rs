@@ -195,7 +195,7 @@ impl Row<'_> {
 
     /// The wave of an activity in the water, and the sign of what was found about the row.
     fn signs(&self, ui: &Ui, desk: &Desk<'_>, cells: &Cells, ink: Color32) {
-        let mut at = pos2(cells.label.right() + 14.0, cells.label.center().y);
+        let mut at = pos2(cells.label.right() + 14.0, cells.picture.center().y);
         if self.activity.in_water {
             icons::paint(ui.painter(), Icon::Wave, icons::square(at, 24.0), ink);
         }
@@ -383,15 +383,25 @@ impl Cells {
             minutes.left() - if small { 0.0 } else { 192.0 },
             if small { 0.0 } else { 180.0 },
         );
-        let time = at(
-            row.left() + 16.0,
-            if row.width() < 560.0 { 0.0 } else { 116.0 },
-        );
-        let picture = Rect::from_center_size(pos2(time.right() + 24.0, y), Vec2::splat(46.0));
+        let time = at(row.left() + 16.0, 116.0);
+        let left = if small {
+            row.left() + 9.0
+        } else {
+            time.right()
+        };
+        let picture = Rect::from_center_size(pos2(left + 24.0, y), Vec2::splat(46.0));
         let label = Rect::from_min_max(
             pos2(picture.right() + 14.0, row.top()),
             pos2(part.left() - 76.0, row.bottom()),
         );
+        // Where there is little room the times stand below the words.
+        let (label, time) = if small {
+            let (upper, lower) = label.split_top_bottom_at_y(y + 2.0);
+            let lower = lower.with_max_y(row.bottom() - 5.0).with_max_x(part.left());
+            (upper.with_min_y(row.top() + 4.0), lower)
+        } else {
+            (label, time)
+        };
         Self {
             time,
             picture,

@@ -97,7 +97,8 @@ fn a_row_that_goes_or_a_wait_is_not_held() {
     let (kite, wet) = (marked(&bench, "kite"), water(&bench));
     let id = session(&bench).id;
     hold(&mut bench, kite, wet);
-    hold(&mut bench, kite, row(&bench, "Dig"));
+    let dig = row(&bench, "Dig");
+    hold(&mut bench, kite, dig);
     edit(&mut bench, Edit::Timetable(id, TimetableEdit::Remove(wet)));
     assert_eq!(turns(&bench).held.len(), 1);
     sound(&bench);

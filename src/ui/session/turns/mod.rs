@@ -22,7 +22,7 @@ use crate::ui::desk::Desk;
 use crate::ui::icons::Icon;
 use crate::ui::theme;
 use crate::ui::widgets::button::{Button, Weight};
-use crate::ui::widgets::form::{row, scroll, sheet, slip};
+use crate::ui::widgets::form::{column, row, scroll, sheet, slip};
 use crate::ui::widgets::words;
 use crate::workbench::command::{Command, Place};
 use crate::workbench::turns::{Arranging, Planned, Proposal, Told, suggested, told};
@@ -294,8 +294,8 @@ fn beside(
     }
     ui.horizontal_top(|ui| {
         ui.spacing_mut().item_spacing.x = 24.0;
-        setup::column(ui, wide, |ui| table.show(ui, desk, state));
-        setup::column(ui, room - wide - 24.0, |ui| {
+        column(ui, wide, |ui| table.show(ui, desk, state));
+        column(ui, room - wide - 24.0, |ui| {
             findings(ui, desk, found);
             lost(ui, losses);
         });
