@@ -102,9 +102,10 @@ Options:
                     day; may be left out if the club has one session only
   --for WHO         a name, a mark, several with commas between, or all; all if not said
   --sheet KIND      large-print, tiles, base-board, cards, story, booklet, story-page, group-wall,
-                    helper-card, words, session, changes, roll, print-run, cut-list, pouch-guide,
-                    pack-list, labels, test-page, several with commas between, or all (all but
-                    booklet, story-page and test-page, which is also so if not said)
+                    helper-card, words, session, changes, roll, look-list, today-slip,
+                    print-run, cut-list, pouch-guide, pack-list, labels, test-page, several with
+                    commas between, or all (all but booklet, story-page and test-page, which is
+                    also so if not said)
   --paper PAPER     A4, A3, A5 or Letter; the club's paper if not said
   --turn WAY        as-suits, portrait or landscape; as-suits if not said
   --ink INK         colour, grey or outline; colour if not said
