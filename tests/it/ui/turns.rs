@@ -188,6 +188,15 @@ fn a_place_is_held_by_a_key_and_let_go_by_the_menu() {
     press(&mut h, Modifiers::ALT, Key::ArrowLeft);
     assert_eq!(first(&h).1, before);
     key(&mut h, Key::ArrowLeft);
+    // The menu closes by Escape, and the keyboard is where it was.
+    key(&mut h, Key::Enter);
+    middle(&h, "Let it go from turn 1");
+    key(&mut h, Key::Escape);
+    assert!(
+        focused(&h).ends_with("held in this turn"),
+        "{}",
+        focused(&h)
+    );
     key(&mut h, Key::Enter);
     let item = middle(&h, "Let it go from turn 1");
     h.drag_at(item);

@@ -1,7 +1,9 @@
 //! By hand a place of the table of turns changes with another one of the same participant, dragged,
 //! by a menu or by keys, or is held where it is.
 
-use egui::{DragAndDrop, Key, Modifiers, Popup, PopupCloseBehavior, Response, Role, Ui};
+use egui::{
+    DragAndDrop, EventFilter, Key, Modifiers, Popup, PopupCloseBehavior, Response, Role, Ui,
+};
 
 use super::TurnsState;
 use super::cell::Cell;
@@ -44,6 +46,14 @@ impl Table<'_> {
             return;
         }
         state.at = Some((c.who, c.turn));
+        if Popup::is_id_open(ui.ctx(), Popup::default_response_id(r)) {
+            // Arrows lead into the menu; Escape closes it, and the keyboard stays here.
+            let filter = EventFilter {
+                escape: true,
+                ..Default::default()
+            };
+            return ui.memory_mut(|m| m.set_focus_lock_filter(r.id, filter));
+        }
         regions::keep_arrows(ui, r.id);
         let n = self.times.len();
         if let Some(to) = regions::alt_arrows(ui, c.turn, n, 1) {
