@@ -4,7 +4,7 @@
 use super::said;
 use crate::model::club::Club;
 use crate::model::session::Session;
-use crate::plan::rotation::{Answer, Apart, Losses, Reason, Water};
+use crate::plan::rotation::{Answer, Apart, Losses, Reason, Visit, Water};
 use crate::plan::turns::Round;
 
 /// What a plan loses, in sentences: nothing where nothing is lost.
@@ -29,7 +29,13 @@ pub fn none(club: &Club, session: &Session, round: &Round, answer: &Answer) -> V
     };
     match answer {
         Answer::Found(_) => Vec::new(),
-        Answer::Impossible(reasons) => each(reasons),
+        Answer::Impossible(reasons) => {
+            let mut all = each(reasons);
+            if reasons.contains(&Reason::AllTried) {
+                all.extend(words.held());
+            }
+            all
+        }
         Answer::NotFound(not) => {
             let how = if not.stopped {
                 "It was broken off before a plan was found.".to_owned()
@@ -39,7 +45,8 @@ pub fn none(club: &Club, session: &Session, round: &Round, answer: &Answer) -> V
                     turns(not.turns)
                 )
             };
-            std::iter::once(how).chain(each(&not.reasons)).collect()
+            let all = std::iter::once(how).chain(each(&not.reasons));
+            all.chain(words.held()).collect()
         }
     }
 }
@@ -229,41 +236,73 @@ impl Words<'_> {
         all
     }
 
-    /// Nothing is settled before turns are worked out, so these come only from another caller.
+    /// What is held keeps its turn, and that is what cannot be.
     fn fixed(&self, reason: &Reason) -> String {
+        let at = |participant: usize, visit: &Visit| {
+            let who = self.name(participant);
+            let station = self.station(visit.station);
+            format!("{who} is held at {station} in turn {}", visit.turn + 1)
+        };
         match reason {
-            Reason::FixedNotWished { participant, visit } => format!(
-                "{} is settled for {}, which is not among their rows.",
-                self.name(*participant),
-                self.station(visit.station)
-            ),
-            Reason::FixedTooLate { participant, visit }
-            | Reason::FixedTwice {
+            Reason::FixedNotWished { participant, visit } => {
+                format!("{}, which is not on their board.", at(*participant, visit))
+            }
+            Reason::FixedTooLate { participant, visit } => {
+                format!("{}, and there are fewer turns.", at(*participant, visit))
+            }
+            Reason::FixedTwice {
                 participant, visit, ..
             } => format!(
-                "{} cannot be at {} in turn {} as settled.",
-                self.name(*participant),
-                self.station(visit.station),
-                visit.turn + 1
+                "{}, and in another turn or at another row as well.",
+                at(*participant, visit)
             ),
-            Reason::FixedStationFull { visit, most, .. } => format!(
-                "More are settled for {} in turn {} than the {} it holds.",
+            Reason::FixedStationFull {
+                visit,
+                visits,
+                most,
+            } => format!(
+                "{} are held at {} in turn {}, which holds {}.",
+                capital(&said::number(*visits)),
                 self.station(visit.station),
                 visit.turn + 1,
                 said::number(*most)
             ),
-            Reason::FixedWaterFull { turn, most, .. } => format!(
-                "More are settled for the water in turn {} than the {} that can be in it.",
+            Reason::FixedWaterFull { turn, visits, most } => format!(
+                "{} {} held in the water in turn {}, and {}.",
+                capital(&said::number(*visits)),
+                if *visits == 1 { "is" } else { "are" },
                 turn + 1,
-                said::number(*most)
+                match most {
+                    0 => "nobody can be in it then".to_owned(),
+                    n => format!("{} can be in it", said::number(*n)),
+                }
             ),
-            Reason::FixedNotPaired { turn, participants } => format!(
-                "Those settled for the water in turn {} cannot all have someone: {}.",
-                turn + 1,
-                said::list(&self.names(participants.iter().copied()))
-            ),
+            Reason::FixedNotPaired { turn, participants } => {
+                let who = self.names(participants.iter().copied());
+                let held = if who.len() == 1 { "is" } else { "are" };
+                format!(
+                    "{} {held} held in the water in turn {}, and not all can have someone with them \
+                     then.",
+                    said::list(&who),
+                    turn + 1
+                )
+            }
             _ => String::new(),
         }
+    }
+
+    /// Everything that is held, in one sentence: where no single cause is known, it may be this.
+    fn held(&self) -> Option<String> {
+        let participants = self.round.rotation.participants.iter().enumerate();
+        let each: Vec<String> = participants
+            .flat_map(|(who, p)| p.fixed.iter().map(move |visit| (who, visit)))
+            .map(|(who, visit)| {
+                let station = self.station(visit.station);
+                let turn = visit.turn + 1;
+                format!("{} at {station} in turn {turn}", self.name(who))
+            })
+            .collect();
+        (!each.is_empty()).then(|| format!("Held is {}.", said::list(&each)))
     }
 }
 

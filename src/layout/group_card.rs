@@ -3,6 +3,7 @@
 
 use super::desk::Desk;
 use super::frame::picture;
+use super::group_turns::{self, InTurns};
 use super::shapes::{Look, face_down, rounded};
 use super::words::{TIGHT, Words};
 use super::writer::{Everyone, PageWriter};
@@ -72,6 +73,8 @@ pub(super) struct Card {
     pub state: State,
     /// What can be chosen.
     pub options: Vec<Content>,
+    /// Its place among cards that are done in turns, which have one number.
+    pub turns: Option<InTurns>,
 }
 
 /// What can be chosen in a row, as it is called now.
@@ -79,9 +82,30 @@ pub(super) fn options(desk: &Desk<'_>, options: &[Content]) -> Vec<Content> {
     options.iter().map(|o| shown(desk.club, o)).collect()
 }
 
+/// What any card of a wall has besides words and symbol.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct With {
+    /// Something can be chosen.
+    pub options: bool,
+    /// Something can be chosen where turns are.
+    pub both: bool,
+}
+
+impl With {
+    /// On any of these cards.
+    pub fn of(all: &[Card]) -> Self {
+        let options = |c: &Card| !c.options.is_empty();
+        Self {
+            options: all.iter().any(options),
+            both: all.iter().any(|c| options(c) && c.turns.is_some()),
+        }
+    }
+}
+
 /// Where things are on a card.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Place {
+    card: Rect,
     symbol: Rect,
     /// Number, part of the day, tab.
     head: Rect,
@@ -92,7 +116,7 @@ pub(super) struct Place {
 
 impl Place {
     /// On the first card of a page. Words stand beside the symbol, or below it on a narrow card.
-    pub fn of(card: Rect, with_options: bool) -> Self {
+    pub fn of(card: Rect, with: With) -> Self {
         let inside = card.shrink(PAD);
         let beside = inside.w - GAP - LEAST_WORDS;
         let plan = Rect {
@@ -103,14 +127,15 @@ impl Place {
         if beside >= SMALLEST {
             // Words get half of a wide card.
             let side = inside.h.min(LARGEST).min((inside.w / 2).max(SMALLEST));
-            return Self::beside(inside, plan, side, with_options);
+            return Self::beside(card, plan, side, with);
         }
         let words = NUMBER.h + PLAN + PAD * 2 + LEAST_BELOW;
         let side = inside.w.min(LARGEST).min(inside.h - words);
-        Self::below(inside, plan, side, with_options)
+        Self::below(card, plan, side, with)
     }
 
-    fn beside(inside: Rect, plan: Rect, side: Length, with_options: bool) -> Self {
+    fn beside(card: Rect, plan: Rect, side: Length, with: With) -> Self {
+        let inside = card.shrink(PAD);
         let symbol = Rect {
             y: inside.center().y - side / 2,
             w: side,
@@ -123,12 +148,16 @@ impl Place {
             w: inside.right() - x,
             ..inside
         };
-        let options_h = if with_options {
+        let options_h = if with.options {
             OPTION * 3
         } else {
             Length::ZERO
         };
-        // What is called off is no choice, so a card has a tab or options.
+        // What is called off is no choice, so a card has a tab or options; but turns can have both.
+        let below = match with.both {
+            true => TAB + options_h,
+            false => TAB.max(options_h),
+        };
         let head = Rect {
             y: column.y + Length::mm(1.0),
             h: NUMBER.h,
@@ -136,11 +165,12 @@ impl Place {
         };
         let top = head.bottom() + PAD;
         Self {
+            card,
             symbol,
             head,
             label: Rect {
                 y: top,
-                h: plan.y - top - TAB.max(options_h) - PAD,
+                h: plan.y - top - below - PAD,
                 ..column
             },
             options: Rect {
@@ -156,7 +186,8 @@ impl Place {
         }
     }
 
-    fn below(inside: Rect, plan: Rect, side: Length, with_options: bool) -> Self {
+    fn below(card: Rect, plan: Rect, side: Length, with: With) -> Self {
+        let inside = card.shrink(PAD);
         let head = Rect {
             h: NUMBER.h,
             ..inside
@@ -167,7 +198,7 @@ impl Place {
             w: side,
             h: side,
         };
-        let options_h = if with_options { OPTION } else { Length::ZERO };
+        let options_h = if with.options { OPTION } else { Length::ZERO };
         let options = Rect {
             y: plan.y - options_h,
             h: options_h,
@@ -175,6 +206,7 @@ impl Place {
         };
         let top = symbol.bottom() + PAD;
         Self {
+            card,
             symbol,
             head,
             label: Rect {
@@ -195,6 +227,7 @@ impl Place {
             ..r
         };
         Self {
+            card: moved(self.card),
             symbol: moved(self.symbol),
             head: moved(self.head),
             label: moved(self.label),
@@ -218,7 +251,8 @@ pub(super) fn draw(
     page: &mut PageWriter<Everyone>,
 ) {
     let source = Some(Source::Slot(card.slot));
-    let below = draw_head(card, place, page);
+    group_turns::draw_frame(card, place.card, page);
+    let below = draw_head(desk, card, place, page);
     draw_symbol(desk, card, place.symbol, page);
     let colour = match card.state {
         State::NotToday => ink::SOFT,
@@ -236,7 +270,7 @@ pub(super) fn draw(
     };
     page.paragraph(source, items);
     draw_options(desk, card, place.options, page);
-    let plan = format!("{} · {plan}", card.number);
+    let plan = format!("{} · {plan}", group_turns::named(card));
     let plan = Words::line(&plan, &Style::regular(Length::pt(PLAN_PT)), place.plan.w);
     let at = Point::new(place.plan.x, place.plan.bottom() - plan.height());
     page.paragraph(None, plan.left(at, ink::SOFT));
@@ -244,7 +278,12 @@ pub(super) fn draw(
 
 /// Number, part of the day with a knot where it begins, and a tab for what is not as planned; gives
 /// where they end.
-fn draw_head(card: &Card, place: &Place, page: &mut PageWriter<Everyone>) -> Length {
+fn draw_head(
+    desk: &Desk<'_>,
+    card: &Card,
+    place: &Place,
+    page: &mut PageWriter<Everyone>,
+) -> Length {
     let head = place.head;
     let plate = Rect::new(head.origin(), NUMBER);
     let number = Words::line(
@@ -255,7 +294,8 @@ fn draw_head(card: &Card, place: &Place, page: &mut PageWriter<Everyone>) -> Len
     let mut drawn = vec![rounded(plate, Length::mm(3.6), Look::filled(ink::INK))];
     let middle = plate.center().y;
     let tab = card.state.words();
-    let has_part = place.is_beside() || tab.is_none();
+    let turns = card.turns.as_ref().filter(|_| tab.is_none());
+    let has_part = place.is_beside() || tab.is_none() && turns.is_none();
     let knot = Point::new(plate.right() + Length::mm(6.5), middle);
     if has_part && card.begins_part && !card.part.is_empty() {
         drawn.extend(strand::knot(knot));
@@ -271,19 +311,30 @@ fn draw_head(card: &Card, place: &Place, page: &mut PageWriter<Everyone>) -> Len
         let part = Words::wrapped(&card.part, &style, head.right() - x, TIGHT, 2);
         page.paragraph(None, part.left_of_middle(Point::new(x, middle), ink::SOFT));
     }
-    match tab {
-        None => plate.bottom(),
-        Some(words) if place.is_beside() => {
+    // On a narrow card a tab stands where the part of the day stands on others.
+    let room = match place.is_beside() {
+        true => {
             let at = Point::new(head.x, plate.bottom() + Length::mm(5.0));
-            draw_tab(&words, Rect::new(at, Size::new(head.w, TAB)), 3, page)
+            Rect::new(at, Size::new(head.w, TAB - Length::mm(5.0)))
         }
-        Some(words) => {
-            // On a narrow card it stands where the part of the day stands on others.
+        false => {
             let x = plate.right() + GAP;
             let w = head.right() - x;
-            let h = NUMBER.h;
-            draw_tab(&words, Rect { x, w, h, ..head }, 2, page)
+            Rect {
+                x,
+                w,
+                h: NUMBER.h,
+                ..head
+            }
         }
+    };
+    let lines = if place.is_beside() { 3 } else { 2 };
+    match (tab, turns) {
+        (Some(words), _) => draw_tab(&words, room, lines, page),
+        (None, Some(turns)) => {
+            group_turns::draw_sign(desk, turns, room, SMALL_PT, !place.is_beside(), page)
+        }
+        (None, None) => plate.bottom(),
     }
 }
 

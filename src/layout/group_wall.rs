@@ -7,7 +7,8 @@
 use super::desk::{Desk, quoted};
 use super::fit::{Labels, fit};
 use super::frame;
-use super::group_card::{self, Card, Place, State};
+use super::group_card::{self, Card, Place, State, With};
+use super::group_turns;
 use super::large_frames::{Frames, draw_cuts};
 use super::words::Words;
 use super::writer::{Everyone, PageWriter};
@@ -15,7 +16,7 @@ use super::{Sheet, SheetKind, Turn, grid, ink, plan_code};
 use crate::model::board::UNKNOWN_ACTIVITY;
 use crate::model::club::Activity;
 use crate::model::finding::{Severity, Spot};
-use crate::model::ids::{ActivityId, SymbolId};
+use crate::model::ids::{ActivityId, SlotId, SymbolId};
 use crate::model::session::{Session, Slot};
 use crate::page::Page;
 use crate::story::when;
@@ -96,7 +97,7 @@ fn pages(desk: &mut Desk<'_>, date: &str) -> Vec<Page> {
     }
     let setting = Setting::of(desk);
     let frame = setting.frames.frame(setting.area, 0);
-    let place = Place::of(frame, all.iter().any(|c| !c.options.is_empty()));
+    let place = Place::of(frame, With::of(&all));
     let labels = labels(&all, &place);
     report(desk, &all, &labels);
     let code = plan_code::of_timetable(desk.club, desk.session);
@@ -108,8 +109,8 @@ fn pages(desk: &mut Desk<'_>, date: &str) -> Vec<Page> {
         let what = format!("Group wall, page {} of {count}", i + 1);
         let mut page = PageWriter::new(setting.size, what.clone());
         let first = i * per_page;
-        let numbers = (first + 1, first + here.len(), all.len());
-        head(desk, &setting, numbers, labels.size, &mut page);
+        let last = all.last().map_or(0, |c| c.number);
+        head(desk, &setting, (here, last), labels.size, &mut page);
         let frames: Vec<Rect> = (0..here.len())
             .map(|n| setting.frames.frame(setting.area, n))
             .collect();
@@ -126,34 +127,59 @@ fn pages(desk: &mut Desk<'_>, date: &str) -> Vec<Page> {
     pages
 }
 
-/// A card for each row; a row that is called off stays, and what comes instead follows it.
+/// A card for each row; a row that is called off stays, and what comes instead follows it. Rows in
+/// turns are one block of one number.
 fn cards(desk: &Desk<'_>) -> Vec<Card> {
     let mut all: Vec<Card> = Vec::new();
     let mut part = None;
-    for slot in &desk.session.timetable {
-        let name = desk.club.part(slot.part).map_or("", |p| p.name.trim());
-        let begins = part.replace(slot.part) != Some(slot.part);
-        let mut card = plain(desk, slot.activity, slot);
-        card.number = all.len() + 1;
-        name.clone_into(&mut card.part);
-        card.begins_part = begins;
-        let Some(off) = slot.off else {
-            card.options = group_card::options(desk, &slot.options);
-            all.push(card);
-            continue;
-        };
-        let was = card.label.clone();
-        card.state = State::NotToday;
-        let instead = off.instead.map(|id| Card {
-            number: all.len() + 2,
-            part: name.to_owned(),
-            state: State::Instead(was),
-            ..plain(desk, id, slot)
-        });
-        all.push(card);
-        all.extend(instead);
+    let turns = desk.session.turns.as_deref();
+    let in_turns = |slot: &Slot| turns.is_some_and(|t| t.has(slot.id));
+    for rows in shown(desk).chunk_by(|a, b| in_turns(a) && in_turns(b)) {
+        let mut next = all.last().map_or(0, |c| c.number) + 1;
+        let mut cards = Vec::new();
+        for slot in rows {
+            let begins = part.replace(slot.part) != Some(slot.part);
+            cards.extend(of_row(desk, slot, begins));
+        }
+        if in_turns(rows[0]) {
+            group_turns::join(&mut cards, next);
+        }
+        for card in cards.iter_mut().filter(|c| c.turns.is_none()) {
+            card.number = next;
+            next += 1;
+        }
+        all.extend(cards);
     }
     all
+}
+
+/// The rows that have cards: whoever waits again does the same as before, so one card is enough.
+fn shown<'a>(desk: &Desk<'a>) -> Vec<&'a Slot> {
+    let session = desk.session;
+    let again = session.turns.iter().flat_map(|t| t.waits.iter().skip(1));
+    let again: Vec<SlotId> = again.copied().collect();
+    let rows = session.timetable.iter();
+    rows.filter(|s| !again.contains(&s.id)).collect()
+}
+
+/// A row, and what comes instead of it.
+fn of_row(desk: &Desk<'_>, slot: &Slot, begins_part: bool) -> Vec<Card> {
+    let part = desk.club.part(slot.part).map_or("", |p| p.name.trim());
+    let mut card = plain(desk, slot.activity, slot);
+    part.clone_into(&mut card.part);
+    card.begins_part = begins_part;
+    let Some(off) = slot.off else {
+        card.options = group_card::options(desk, &slot.options);
+        return vec![card];
+    };
+    let was = card.label.clone();
+    card.state = State::NotToday;
+    let instead = off.instead.map(|id| Card {
+        part: part.to_owned(),
+        state: State::Instead(was),
+        ..plain(desk, id, slot)
+    });
+    std::iter::once(card).chain(instead).collect()
 }
 
 fn plain(desk: &Desk<'_>, id: ActivityId, slot: &Slot) -> Card {
@@ -168,6 +194,7 @@ fn plain(desk: &Desk<'_>, id: ActivityId, slot: &Slot) -> Card {
         begins_part: false,
         state: State::Today,
         options: Vec::new(),
+        turns: None,
     }
 }
 
@@ -209,11 +236,11 @@ fn report(desk: &mut Desk<'_>, all: &[Card], labels: &Labels) {
     }
 }
 
-/// What the page is, which cards stand on it, and from how far they are read.
+/// What the page is, which cards stand on it, how they hang, and from how far they are read.
 fn head(
     desk: &Desk<'_>,
     setting: &Setting,
-    (first, last, of): (usize, usize, usize),
+    (here, last): (&[Card], usize),
     letters: Length,
     page: &mut PageWriter<Everyone>,
 ) {
@@ -222,11 +249,7 @@ fn head(
     let title = format!("Group wall · {}", session_name(desk.session));
     let title = Words::line(&title, &Style::bold(Length::pt(11.0)), width);
     page.heading(1, title.left(Point::new(x, Length::mm(5.0)), ink::INK));
-    let cards = match last - first {
-        0 => format!("Card {first} of {of}."),
-        1 => format!("Cards {first} and {last} of {of}. Cut on the dashes."),
-        _ => format!("Cards {first} to {last} of {of}. Cut on the dashes."),
-    };
+    let cards = which(here, last);
     let high = metrics(&Style::bold(letters)).cap_height.to_mm();
     let larger = match setting.frames.len() {
         1 => "",
@@ -241,6 +264,24 @@ fn head(
     let mut fitting = fitting.map(|pt| Words::line(&how, &Style::regular(pt), width));
     let how = fitting.find(|w| !w.cut).unwrap_or_default();
     page.paragraph(None, how.left(Point::new(x, Length::mm(10.0)), ink::SOFT));
+}
+
+/// "Cards 3 and 4a of 7. Cut on the dashes.", and how cards of one number hang.
+fn which(here: &[Card], of: usize) -> String {
+    let named: Vec<String> = here.iter().map(group_turns::named).collect();
+    let cards = match &named[..] {
+        [] => String::new(),
+        [one] => format!("Card {one} of {of}."),
+        [one, two] => format!("Cards {one} and {two} of {of}. Cut on the dashes."),
+        [first, .., last] => format!("Cards {first} to {last} of {of}. Cut on the dashes."),
+    };
+    let joined = here
+        .iter()
+        .find(|c| c.turns.as_ref().is_some_and(|t| t.of > 1));
+    match joined {
+        Some(card) => format!("{cards} All cards {} hang side by side.", card.number),
+        None => cards,
+    }
 }
 
 /// "Boat morning, Saturday 12 June 2027".

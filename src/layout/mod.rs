@@ -20,6 +20,7 @@ mod forms;
 mod frame;
 pub mod grid;
 mod group_card;
+mod group_turns;
 mod group_wall;
 mod guides;
 mod helper_card;

@@ -45,6 +45,9 @@ pub fn of_timetable(club: &Club, session: &Session) -> String {
         }
         hash.words(club.part(slot.part).map_or("", |p| &p.name));
         hash.number(i64::from(slot.off.is_some()));
+        if session.turns.as_ref().is_some_and(|t| t.has(slot.id)) {
+            hash.words("in turns");
+        }
         hash.number(slot.options.len() as i64);
         for option in &slot.options {
             let option = shown(club, option);

@@ -12,6 +12,9 @@ use crate::plan::equipment;
 use crate::plan::roll::{Count, Occasion};
 use crate::units::{Length, Point, Rect, Size};
 
+/// Most lines of a list that stay on one page.
+const MOST_KEPT: usize = 8;
+
 /// Most boxes in one row.
 const MOST_BOXES: usize = 8;
 
@@ -75,11 +78,12 @@ fn list(named: &str, words: &[String], letters: Letters, room: Rect, flow: &mut 
     let down = (letters.bold().size - style.size).scale(0.78);
     let first = Point::new(room.x, Length::ZERO);
     let mut line = Piece::new(named.height()).words(named.left(first, ink::INK));
+    let mut lines = Vec::new();
     for word in words {
         let set = Words::wrapped(word, &style, room.w - indent, TIGHT, 3);
         if x + indent + set.width() > room.right() && x > room.x {
             line.height += letters.mm(1.3);
-            flow.push(line);
+            lines.push(line);
             line = Piece::default();
             x = room.x;
         }
@@ -93,6 +97,11 @@ fn list(named: &str, words: &[String], letters: Letters, room: Rect, flow: &mut 
         x += indent + set.width() + gap;
     }
     line.height += letters.mm(2.4);
+    // A short list is not torn in two by the end of a page.
+    let whole = lines.len() < MOST_KEPT;
+    for above in lines {
+        flow.push(if whole { above.kept() } else { above });
+    }
     flow.push(line);
 }
 

@@ -148,10 +148,13 @@ fn pages(desk: &Desk<'_>, people: &[Person<'_>]) -> Vec<Page> {
         people,
         clock: &clock,
     };
-    let front = front(&scene, room);
+    let mut front = front(&scene, room);
     let mut back: Flow<Coordinator> = Flow::new();
-    session_people::add_objects(desk, people, room, &mut back);
-    session_people::add_participants(desk, people, room, &mut back);
+    let first = front.pages_needed(room.h, 1);
+    // Where the day itself needs a second page, what follows goes on there.
+    let rest = if first > 1 { &mut front } else { &mut back };
+    session_people::add_objects(desk, people, room, rest);
+    session_people::add_participants(desk, people, room, rest);
     let first = front.pages_needed(room.h, 1);
     let all = first + back.pages_needed(room.h, 1);
     let begin = |page: usize| begin(&scene, size, (page, all));

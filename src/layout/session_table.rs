@@ -75,6 +75,78 @@ struct Place {
     begins: bool,
 }
 
+/// The words of a row, set.
+struct RowWords {
+    time: Words,
+    what: Words,
+    about: Words,
+    part: Words,
+    /// From the label to what stands beside it; nothing where it stands below.
+    beside: Option<Length>,
+}
+
+impl RowWords {
+    fn of(
+        scene: &Scene<'_>,
+        letters: Letters,
+        slot: &Slot,
+        columns: &Columns,
+        begins: bool,
+    ) -> Self {
+        let club = scene.desk.club;
+        let activity = club.activity(slot.activity).map(|a| &**a);
+        let label = activity.map_or(UNKNOWN_ACTIVITY, |a| a.label.trim());
+        let is_wet = wet(activity, slot);
+        // A wave has the place of the name of the part, which then stands with the details.
+        let part = match begins && !is_wet {
+            true => club.part(slot.part).map_or("", |p| p.name.trim()),
+            false => "",
+        };
+        let part = Words::line(part, &letters.small(), letters.mm(30.0));
+        let taken = match (is_wet, part.is_empty()) {
+            (true, _) => letters.mm(11.0),
+            (false, true) => Length::ZERO,
+            (false, false) => part.width() + letters.mm(2.0),
+        };
+        let width = columns.right - taken - columns.what;
+        let set =
+            |words: &str, style: Style| Words::wrapped(words, &style, width, TIGHT, MOST_LINES);
+        let what = set(label, letters.bold());
+        let about = set(&details(scene, slot, activity, begins), letters.small());
+        // Beside the label where both are one line.
+        let along = what.width() + letters.mm(2.0);
+        let beside = along + about.width() <= width && about.height() <= what.height();
+        let time = scene.clock.row(slot.id);
+        let time = time.map_or_else(String::new, |r| format!("{}–{}", r.from, r.to));
+        Self {
+            time: Words::line(&time, &letters.bold(), columns.picture - columns.time),
+            what,
+            about,
+            part,
+            beside: beside.then_some(along),
+        }
+    }
+
+    /// How high label and details are together.
+    fn height(&self) -> Length {
+        match self.beside {
+            Some(_) => self.what.height(),
+            None => self.what.height() + self.about.height(),
+        }
+    }
+
+    /// Label and details from a corner on.
+    fn items(&self, at: Point, letters: Letters) -> Vec<Item> {
+        let mut items = self.what.left(at, ink::INK);
+        let about = match self.beside {
+            Some(along) => at.moved(along, letters.mm(0.42)),
+            None => at.moved(Length::ZERO, self.what.height()),
+        };
+        items.extend(self.about.left(about, ink::INK));
+        items
+    }
+}
+
 fn slot_row(
     scene: &Scene<'_>,
     letters: Letters,
@@ -82,47 +154,15 @@ fn slot_row(
     columns: &Columns,
     place: Place,
 ) -> Piece {
-    let club = scene.desk.club;
-    let activity = club.activity(slot.activity).map(|a| &**a);
-    let label = activity.map_or(UNKNOWN_ACTIVITY, |a| a.label.trim());
-    let is_wet = wet(activity, slot);
-    // A wave has the place of the name of the part, which then stands with the details.
-    let part = match place.begins && !is_wet {
-        true => club.part(slot.part).map_or("", |p| p.name.trim()),
-        false => "",
-    };
-    let part = Words::line(part, &letters.small(), letters.mm(30.0));
-    let taken = match (is_wet, part.is_empty()) {
-        (true, _) => letters.mm(11.0),
-        (false, true) => Length::ZERO,
-        (false, false) => part.width() + letters.mm(2.0),
-    };
-    let width = columns.right - taken - columns.what;
-    let set = |words: &str, style: &Style| Words::wrapped(words, style, width, TIGHT, MOST_LINES);
-    let what = set(label, &letters.bold());
-    let about = set(
-        &details(scene, slot, activity, place.begins),
-        &letters.small(),
-    );
-    // Beside the label where both are one line.
-    let along = what.width() + letters.mm(2.0);
-    let beside = along + about.width() <= width && about.height() <= what.height();
-    let texts = match beside {
-        true => what.height(),
-        false => what.height() + about.height(),
-    };
-    let time = scene.clock.row(slot.id);
-    let time = time.map_or_else(String::new, |r| format!("{}–{}", r.from, r.to));
-    let time = Words::line(&time, &letters.bold(), columns.picture - columns.time);
-    let height = texts.max(columns.side) + letters.mm(1.1);
+    let activity = scene.desk.club.activity(slot.activity).map(|a| &**a);
+    let words = RowWords::of(scene, letters, slot, columns, place.begins);
+    let height = words.height().max(columns.side) + letters.mm(1.1);
     let middle = height / 2;
     let source = Some(Source::Slot(slot.id));
     let at = Point::new(columns.time, middle);
-    let mut piece = Piece::new(height).drawn(rope(columns, height, place)).with(
-        Role::Paragraph,
-        source,
-        time.left_of_middle(at, ink::INK),
-    );
+    let time = words.time.left_of_middle(at, ink::INK);
+    let piece = Piece::new(height).drawn(rope(columns, height, place));
+    let mut piece = piece.with(Role::Paragraph, source, time);
     if let Some(a) = activity {
         let drawn = scene.desk.art_on(&a.symbol, Figure::default());
         let corner = Point::new(columns.picture, middle - columns.side / 2);
@@ -130,18 +170,12 @@ fn slot_row(
         let alt = scene.desk.alt(&a.symbol, &a.label);
         piece = piece.with(Role::Figure { alt }, source, vec![picture(&drawn, square)]);
     }
-    let top = middle - texts / 2;
-    let mut words = what.left(Point::new(columns.what, top), ink::INK);
-    let below = match beside {
-        true => Point::new(columns.what + along, top + letters.mm(0.42)),
-        false => Point::new(columns.what, top + what.height()),
-    };
-    words.extend(about.left(below, ink::INK));
-    piece = piece.with(Role::Paragraph, source, words);
-    let top = middle - part.height() / 2;
-    let named = part.right(Point::new(columns.right, top), ink::SOFT);
+    let corner = Point::new(columns.what, middle - words.height() / 2);
+    piece = piece.with(Role::Paragraph, source, words.items(corner, letters));
+    let top = middle - words.part.height() / 2;
+    let named = words.part.right(Point::new(columns.right, top), ink::SOFT);
     piece = piece.with(Role::Paragraph, source, named);
-    if is_wet {
+    if wet(activity, slot) {
         let at = Point::new(columns.right - letters.mm(9.4), middle);
         piece = piece.drawn(vec![wave(at, letters.mm(9.0))]);
     }

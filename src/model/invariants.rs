@@ -394,6 +394,14 @@ impl Sweep<'_> {
                 self.say(&place, "someone has more or fewer turns than there are.");
             }
         }
+        for (who, slot) in &turns.held {
+            self.participant_exists(&place, *who);
+            let station = turns.stations.iter().any(|s| s.slot == *slot);
+            let own = turns.places.get(who);
+            if !station || !own.is_some_and(|own| own.contains(&Some(*slot))) {
+                self.say(&place, "someone is held at a row where they have no turn.");
+            }
+        }
         for (a, b) in &turns.friends {
             self.participant_exists(&place, *a);
             self.participant_exists(&place, *b);

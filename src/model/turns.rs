@@ -22,6 +22,9 @@ pub struct Turns {
     pub places: BTreeMap<ParticipantId, Vec<Option<SlotId>>>,
     /// Who wants to be together.
     pub friends: BTreeSet<(ParticipantId, ParticipantId)>,
+    /// Stations that stay in the turn where `places` has them when turns are worked out again:
+    /// whose, and which row.
+    pub held: BTreeSet<(ParticipantId, SlotId)>,
 }
 
 /// A row that is a station.
@@ -62,6 +65,28 @@ impl Turns {
         self.of(who).iter().position(|s| *s == Some(slot))
     }
 
+    /// Whether a participant stays at a station in its turn when turns are worked out again.
+    pub fn holds(&self, who: ParticipantId, slot: SlotId) -> bool {
+        self.held.contains(&(who, slot))
+    }
+
+    /// What is held, and in which turn.
+    pub fn held_visits(&self) -> impl Iterator<Item = (ParticipantId, usize, SlotId)> {
+        let visit = |&(who, slot)| self.turn_of(who, slot).map(|turn| (who, turn, slot));
+        self.held.iter().filter_map(visit)
+    }
+
+    /// Lets go of what has no station, or nobody with a turn there: only what stands can be held.
+    pub(crate) fn settle_held(&mut self) {
+        let mut held = std::mem::take(&mut self.held);
+        held.retain(|(who, slot)| {
+            let stands = |places: &Vec<Option<SlotId>>| places.contains(&Some(*slot));
+            self.stations.iter().any(|s| s.slot == *slot)
+                && self.places.get(who).is_some_and(stands)
+        });
+        self.held = held;
+    }
+
     /// The same for another date, whose rows have other ids.
     pub(super) fn renamed(&self, now: &BTreeMap<SlotId, SlotId>) -> Self {
         let row = |id: SlotId| now.get(&id).copied();
@@ -74,6 +99,11 @@ impl Turns {
                 .collect(),
             waits: self.waits.iter().filter_map(|s| row(*s)).collect(),
             places: self.places.iter().map(|(w, p)| (*w, places(p))).collect(),
+            held: self
+                .held
+                .iter()
+                .filter_map(|(w, s)| row(*s).map(|s| (*w, s)))
+                .collect(),
             ..self.clone()
         }
     }
@@ -81,12 +111,14 @@ impl Turns {
     pub(super) fn forget_participant(&mut self, id: ParticipantId) {
         self.places.remove(&id);
         self.friends.retain(|(a, b)| *a != id && *b != id);
+        self.held.retain(|(who, _)| *who != id);
     }
 
     /// Takes a row out; the turns stay.
     pub(super) fn forget_slot(&mut self, id: SlotId) {
         self.stations.retain(|s| s.slot != id);
         self.waits.retain(|s| *s != id);
+        self.held.retain(|(_, slot)| *slot != id);
         for places in self.places.values_mut() {
             for place in places.iter_mut().filter(|p| **p == Some(id)) {
                 *place = None;

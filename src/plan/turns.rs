@@ -7,7 +7,8 @@ use std::sync::Arc;
 use super::clock::{Moment, clock};
 use super::pairing::{self, Bond, Need};
 use super::rotation::{
-    self, Answer, Breach, Effort, Losses, Participant, People, Progress, Rotation, Station, Water,
+    self, Answer, Breach, Effort, Losses, Participant, People, Progress, Rotation, Station, Visit,
+    Water,
 };
 use super::water::{Reason, Stretch, bonds, people_at};
 use crate::model::board::{Board, Step, StepState};
@@ -96,9 +97,10 @@ impl Round {
                 .collect(),
             participants: wishes
                 .into_iter()
-                .map(|wishes| Participant {
+                .zip(&round.people)
+                .map(|(wishes, who)| Participant {
+                    fixed: round.held(*who, &wishes),
                     wishes,
-                    fixed: Vec::new(),
                 })
                 .collect(),
             friends: friends.collect(),
@@ -200,6 +202,19 @@ impl Round {
             all.push(own.into_values().collect());
         }
         all
+    }
+
+    /// What is held for a participant in the turns as they are. A row that is asked for no more
+    /// holds nobody; one that is not on the board is still a station, so that it can be named.
+    fn held(&self, who: ParticipantId, wishes: &[usize]) -> Vec<Visit> {
+        let turns = self.session.turns.iter();
+        let held = turns.flat_map(|t| t.held_visits()).filter(|h| h.0 == who);
+        held.filter_map(|(_, turn, slot)| {
+            let own = wishes.iter().copied().find(|s| self.slot(*s) == slot);
+            let station = own.or_else(|| self.stations.iter().position(|s| s.0 == slot))?;
+            Some(Visit { turn, station })
+        })
+        .collect()
     }
 
     fn number(&mut self, slot: SlotId, wet: bool) -> usize {

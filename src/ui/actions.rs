@@ -308,6 +308,7 @@ pub const IN_AREAS: &[(&str, &str)] = &[
         "G",
         "on a standing change: with the group today, or as always",
     ),
+    ("H", "on a card in turns: hold it in its turn, or let it go"),
     ("Delete", "take it off"),
     ("Backspace", "on a step: back to the timetable"),
     ("Escape", "leave, drop what was typed"),

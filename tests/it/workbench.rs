@@ -4,6 +4,7 @@ mod choice;
 mod edits;
 mod evening;
 mod files;
+mod held;
 mod laying;
 mod looked;
 mod measured;

@@ -143,6 +143,13 @@ fn turns(club: &Club, id: SessionId, edit: &TurnsEdit) -> String {
             let (who, what) = (participant(club, *p), slot(club, id, *s));
             format!("{who} at {what} in turn {}", turn + 1)
         }
+        TurnsEdit::Hold(p, s, held) => {
+            let (who, what) = (participant(club, *p), slot(club, id, *s));
+            match held {
+                true => format!("Hold {who} at {what}"),
+                false => format!("Let {who} go from {what}"),
+            }
+        }
         TurnsEdit::Friends(_) => "Who wants to be together".to_owned(),
         TurnsEdit::Off => "Not in turns".to_owned(),
     }

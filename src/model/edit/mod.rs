@@ -176,6 +176,9 @@ pub enum TurnsEdit {
     /// Puts a participant at one of the rows in a turn; whatever they do then changes places with
     /// it.
     Place(ParticipantId, usize, SlotId),
+    /// Holds a participant at a station in the turn where they are there, or lets them go: what is
+    /// held stays when turns are worked out again, and nothing changes places with it.
+    Hold(ParticipantId, SlotId, bool),
     /// Who wants to be together.
     Friends(BTreeSet<(ParticipantId, ParticipantId)>),
     /// All rows one after the other again, for everyone in the same order.

@@ -18,6 +18,7 @@ pub(super) fn apply(club: &mut Club, id: SessionId, edit: &TurnsEdit) -> Result<
     match edit {
         TurnsEdit::Set(plan) => set(club, id, plan),
         TurnsEdit::Place(who, turn, slot) => place(club, id, *who, *turn, *slot),
+        TurnsEdit::Hold(who, slot, held) => hold(club, id, (*who, *slot), *held),
         TurnsEdit::Friends(friends) => {
             let friends = pairs(club, friends)?;
             turns_of(club, id)?.friends = friends;
@@ -61,14 +62,23 @@ fn set(club: &mut Club, id: SessionId, plan: &TurnsPlan) -> Result<Made, Refused
         places.insert(*who, own.collect());
     }
     let session = Arc::make_mut(find_mut(club, id)?);
-    session.turns = Some(Box::new(Turns {
+    let mut next = Turns {
         stations: plan.stations.clone(),
         waits,
         count: plan.count,
         minutes: plan.minutes,
         places,
         friends,
-    }));
+        held: BTreeSet::new(),
+    };
+    // What was held and stands in the same turn is held on.
+    if let Some(before) = &session.turns {
+        let stays = |&(who, turn, slot): &_| next.turn_of(who, slot) == Some(turn);
+        let held = before.held_visits().filter(stays);
+        next.held = held.map(|(who, _, slot)| (who, slot)).collect();
+        next.settle_held();
+    }
+    session.turns = Some(Box::new(next));
     Ok(Made::Nothing)
 }
 
@@ -182,11 +192,43 @@ fn place(
         return Err(Refused::gone("turn"));
     }
     let mut own = turns.of(who);
+    if own[turn].is_some_and(|there| there != slot && turns.holds(who, there)) {
+        return Err(Refused::new(
+            format!("What stands in turn {} is held there.", turn + 1),
+            "Let it go first, or choose another turn.",
+        ));
+    }
     match own.iter().position(|s| *s == Some(slot)) {
         Some(other) => own.swap(other, turn),
         None => own[turn] = Some(slot),
     }
     turns.places.insert(who, own);
+    Ok(Made::Nothing)
+}
+
+/// Holds what stands, or lets it go. A row of waiting is where a turn was left over: it is not held.
+fn hold(
+    club: &mut Club,
+    id: SessionId,
+    (who, slot): (ParticipantId, SlotId),
+    held: bool,
+) -> Result<Made, Refused> {
+    if club.participant(who).is_none() {
+        return Err(Refused::gone("participant"));
+    }
+    let turns = turns_of(club, id)?;
+    if !held {
+        turns.held.remove(&(who, slot));
+        return Ok(Made::Nothing);
+    }
+    let station = turns.stations.iter().any(|s| s.slot == slot);
+    if !station || turns.turn_of(who, slot).is_none() {
+        return Err(Refused::gone("turn"));
+    }
+    // Who had no plan yet is held where they stand, whatever the timetable becomes.
+    let own = turns.of(who);
+    turns.places.insert(who, own);
+    turns.held.insert((who, slot));
     Ok(Made::Nothing)
 }
 

@@ -226,6 +226,9 @@ pub(super) struct Turns {
     places: Vec<Places>,
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     friends: Vec<(u32, u32)>,
+    /// Participant and row.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    held: Vec<(u32, u32)>,
 }
 
 #[derive(Serialize, Deserialize)]
@@ -494,6 +497,7 @@ pub(super) fn write_turns(t: &turns::Turns) -> Turns {
         minutes: t.minutes,
         places: t.places.iter().map(places).collect(),
         friends: t.friends.iter().map(|(a, b)| (a.0, b.0)).collect(),
+        held: t.held.iter().map(|(p, s)| (p.0, s.0)).collect(),
     }
 }
 
@@ -506,6 +510,7 @@ pub(super) fn read_turns(t: Turns) -> turns::Turns {
         let slots = p.slots.into_iter().map(|s| s.map(SlotId));
         (ParticipantId(p.participant), slots.collect())
     };
+    let held = |(p, s): (u32, u32)| (ParticipantId(p), SlotId(s));
     let pair = |(a, b): (u32, u32)| (ParticipantId(a.min(b)), ParticipantId(a.max(b)));
     turns::Turns {
         stations: t.stations.iter().map(station).collect(),
@@ -514,5 +519,6 @@ pub(super) fn read_turns(t: Turns) -> turns::Turns {
         minutes: t.minutes,
         places: t.places.into_iter().map(places).collect::<BTreeMap<_, _>>(),
         friends: t.friends.into_iter().map(pair).collect(),
+        held: t.held.into_iter().map(held).collect(),
     }
 }

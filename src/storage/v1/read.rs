@@ -486,6 +486,7 @@ fn mend_people(club: &club::Club, s: &mut session::Session) -> bool {
     if let Some(turns) = &mut s.turns {
         turns.places.retain(|p, _| here(p));
         turns.friends.retain(|(a, b)| here(a) && here(b));
+        turns.settle_held();
     }
     (&s.today, &s.turns) != (&before.0, &before.1)
 }

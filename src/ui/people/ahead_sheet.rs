@@ -156,7 +156,10 @@ fn line(ui: &mut Ui, gap: &Gap<'_>, (i, sessions): (usize, usize), today: Date) 
     let r = ui.interact(rect, Id::unique(("gap", i)), Sense::click());
     let who = format!("{}: {}", gap.helper.name.trim(), gap.award.name.trim());
     let what = held::standing(gap.standing, today);
-    let many = format!("not covered at {} of {sessions} sessions", gap.sessions);
+    let many = match (gap.sessions, sessions) {
+        (1, 1) => "not covered at the one session ahead".to_owned(),
+        (n, all) => format!("not covered at {n} of {all} sessions"),
+    };
     r.widget_info(|| WidgetInfo::labeled(Role::Button, true, format!("{who} {what}, {many}")));
     let p = ui.painter();
     let corner = CornerRadius::same(theme::R_CONTROL);

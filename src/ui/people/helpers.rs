@@ -93,7 +93,7 @@ fn list(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut PeopleState, rect: Rect) {
         let sessions = ahead::sessions(club, desk.view.today);
         for (i, h) in club.helpers.iter().enumerate() {
             let ends = ends(&ahead::gaps_of(club, h, &sessions), desk.view.today);
-            let height = if ends.is_some() { 82.0 } else { 60.0 };
+            let height = if ends.is_some() { 90.0 } else { 60.0 };
             let (_, place) = ui.allocate_space(vec2(ui.available_width(), height));
             let place = place.shrink2(vec2(5.0, 3.0));
             item(ui, desk, state, place, (h, ends.as_deref(), i));

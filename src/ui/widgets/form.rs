@@ -45,6 +45,17 @@ pub fn row<R>(ui: &mut Ui, add: impl FnOnce(&mut Ui) -> R) -> R {
     .inner
 }
 
+/// Something in a column of a width, whatever it needs of it.
+pub fn column<R>(ui: &mut Ui, width: f32, add: impl FnOnce(&mut Ui) -> R) -> R {
+    let down = Layout::top_down(Align::Min);
+    ui.allocate_ui_with_layout(vec2(width, 0.0), down, |ui| {
+        ui.set_width(width);
+        ui.spacing_mut().item_spacing.x = 8.0;
+        add(ui)
+    })
+    .inner
+}
+
 /// A panel with room inside, as high as what is in it.
 pub fn sheet<R>(ui: &mut Ui, add: impl FnOnce(&mut Ui) -> R) -> R {
     let t = theme::of(ui.ctx());

@@ -232,6 +232,7 @@ fn settle(club: &Club, wave: &mut Session) {
         friends: std::iter::once(marked(club, "kite").zip(marked(club, "boat")))
             .flatten()
             .collect(),
+        held: Default::default(),
     }));
     leads(wave, &slot, &person);
     let today = &mut wave.today;

@@ -23,9 +23,10 @@ const DPI: f64 = 36.0;
 const SAME: f64 = 0.4;
 
 /// The sheets that are kept: the session, whose, and which page.
-const KEPT: [(SheetKind, usize, usize, usize); 6] = [
+const KEPT: [(SheetKind, usize, usize, usize); 7] = [
     (SheetKind::GroupWall, 0, 0, 0),
     (SheetKind::GroupWall, 1, 0, 3),
+    (SheetKind::GroupWall, 2, 0, 2),
     (SheetKind::HelperCard, 0, 0, 0),
     (SheetKind::HelperCard, 1, 5, 0),
     (SheetKind::Words, 0, 0, 0),

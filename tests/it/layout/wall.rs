@@ -145,3 +145,72 @@ fn nobody_is_named_on_the_wall() {
     let text = words_on(&sheet);
     assert!(!text.contains("zzname") && !text.contains("zzhelper") && !text.contains("Mark:"));
 }
+
+/// The demo's third session, with rows in turns.
+const IN_TURNS: usize = 2;
+
+/// How many cards say that they are done in turns.
+fn signs(sheet: &Sheet) -> usize {
+    let words = blocks(sheet).filter(|(_, b)| b.role == Role::Paragraph);
+    let words = words.flat_map(|(_, b)| texts(b));
+    words.filter(|(_, _, t)| *t == "In turns").count()
+}
+
+/// What is done in turns hangs as one block: one number, the words on each card, small pictures of
+/// all of it, and a card less for whoever waits a second time.
+#[test]
+fn what_is_done_in_turns_is_one_block() {
+    let club = fixture::club();
+    let session = &club.sessions[IN_TURNS];
+    let rows = session.timetable.len();
+    let stations = session.turns.as_ref().unwrap().stations.len();
+    assert_eq!(stations, 3, "as the demo has it");
+    let sheet = wall(&club, IN_TURNS, Paper::A4, Turn::AsSuits);
+    let text = words_on(&sheet);
+    assert_eq!(signs(&sheet), stations, "{text}");
+    // Cards are named 6a, 6b and 6c, and the next one is 7.
+    for name in ["5 ·", "6a ·", "6b ·", "6c ·", "7 ·"] {
+        assert!(text.contains(name), "{name} in {text}");
+    }
+    let last = rows - stations + 1;
+    assert!(text.contains(&format!("of {last}.")), "{text}");
+    assert!(text.contains("All cards 6 hang side by side."), "{text}");
+    let of_block = blocks(&sheet).filter(|(_, b)| {
+        matches!(&b.role, Role::Figure { alt } if alt.starts_with("In turns: Splash, Dig, "))
+    });
+    assert_eq!(of_block.count(), stations);
+    assert_eq!(symbols(&sheet).len(), rows);
+}
+
+/// A wait that comes twice is one card; without turns there is no block.
+#[test]
+fn waiting_has_one_card_and_no_turns_no_block() {
+    use daystrand::model::edit::{Edit, TurnsEdit, TurnsPlan, apply};
+    let club = fixture::club();
+    let session = &club.sessions[IN_TURNS];
+    let turns = session.turns.as_deref().unwrap();
+    let water = turns.stations[0];
+    let place = |p| (p, vec![Some(water.slot), None, None]);
+    let people = club.participants.iter().map(|p| p.id);
+    let plan = TurnsPlan {
+        stations: vec![water],
+        waiting: Some(club.activities[0].id),
+        count: 3,
+        minutes: 10,
+        places: people.map(place).collect(),
+        friends: Default::default(),
+    };
+    let set = Edit::Turns(session.id, TurnsEdit::Set(plan));
+    let (club, _) = apply(&club, &set).unwrap();
+    let waits = club.sessions[IN_TURNS].turns.as_ref().unwrap().waits.len();
+    assert_eq!(waits, 2);
+    let sheet = wall(&club, IN_TURNS, Paper::A4, Turn::AsSuits);
+    let rows = club.sessions[IN_TURNS].timetable.len();
+    assert_eq!(symbols(&sheet).len(), rows - 1);
+    assert_eq!(signs(&sheet), 2);
+    let off = Edit::Turns(club.sessions[IN_TURNS].id, TurnsEdit::Off);
+    let (club, _) = apply(&club, &off).unwrap();
+    let sheet = wall(&club, IN_TURNS, Paper::A4, Turn::AsSuits);
+    assert_eq!(signs(&sheet), 0);
+    assert!(!words_on(&sheet).contains("side by side"));
+}

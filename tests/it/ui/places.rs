@@ -223,3 +223,24 @@ fn the_full_view_is_left_by_holding_and_not_by_a_click() {
     assert!(h.run_ok().is_some());
     assert!(h.state_mut().state_mut().together.is_none());
 }
+
+/// Two widgets with one id are written in red over the window in builds for testing; the button is
+/// there once in a wide window and in a narrow one.
+#[test]
+fn without_any_session_there_is_one_button_for_a_new_one() {
+    use daystrand::model::edit::Edit;
+    use daystrand::workbench::command::Command;
+    use egui_kittest::kittest::Queryable as _;
+    for size in [Vec2::new(1366.0, 768.0), Vec2::new(683.0, 384.0)] {
+        let mut h = super::window_with(size, |bench| {
+            let all: Vec<_> = bench.view().club.sessions.iter().map(|s| s.id).collect();
+            for id in all {
+                drop(bench.handle(Command::Edit(Edit::RemoveSession(id))));
+            }
+            drop(bench.handle(Command::Show(Place::Session)));
+        });
+        h.run();
+        assert!(h.state().bench().view().session.is_none());
+        assert_eq!(h.query_all_by_label("New session").count(), 1, "{size:?}");
+    }
+}

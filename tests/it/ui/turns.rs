@@ -167,6 +167,47 @@ fn a_place_is_moved_by_a_key_and_by_the_menu_and_by_the_mouse() {
     assert_eq!(first(&h).1, swapped);
 }
 
+#[test]
+fn a_place_is_held_by_a_key_and_let_go_by_the_menu() {
+    let mut h = wave();
+    open(&mut h);
+    let (who, before) = first(&h);
+    let name = name(&h, who);
+    tab_to(&mut h, &name);
+    key(&mut h, Key::H);
+    let slot = before[0].expect("a station");
+    let held = |h: &Window| session(h).turns.as_ref().expect("turns").holds(who, slot);
+    assert!(held(&h));
+    assert!(
+        focused(&h).ends_with("held in this turn"),
+        "{}",
+        focused(&h)
+    );
+    // Nothing changes places with it.
+    key(&mut h, Key::ArrowRight);
+    press(&mut h, Modifiers::ALT, Key::ArrowLeft);
+    assert_eq!(first(&h).1, before);
+    key(&mut h, Key::ArrowLeft);
+    // The menu closes by Escape, and the keyboard is where it was.
+    key(&mut h, Key::Enter);
+    middle(&h, "Let it go from turn 1");
+    key(&mut h, Key::Escape);
+    assert!(
+        focused(&h).ends_with("held in this turn"),
+        "{}",
+        focused(&h)
+    );
+    key(&mut h, Key::Enter);
+    let item = middle(&h, "Let it go from turn 1");
+    h.drag_at(item);
+    h.step();
+    h.drop_at(item);
+    h.run();
+    assert!(!held(&h));
+    press(&mut h, Modifiers::COMMAND, Key::Z);
+    assert!(held(&h));
+}
+
 /// Puts the first participant into the water when four others are there.
 fn fifth(bench: &mut Workbench) {
     let id = choose(bench);

@@ -20,7 +20,7 @@ use daystrand::workbench::turns::{Arranging, Planned, suggested, told};
 use super::{demo, edit, marked, quietly};
 
 /// The demo's session in turns, chosen.
-fn wave() -> Workbench {
+pub(super) fn wave() -> Workbench {
     let mut bench = demo();
     let with_turns = |s: &&Arc<Session>| s.turns.is_some();
     let id = bench
@@ -35,21 +35,21 @@ fn wave() -> Workbench {
     bench
 }
 
-fn session(bench: &Workbench) -> &Session {
+pub(super) fn session(bench: &Workbench) -> &Session {
     bench.view().session.unwrap()
 }
 
-fn turns(bench: &Workbench) -> &Turns {
+pub(super) fn turns(bench: &Workbench) -> &Turns {
     session(bench).turns.as_ref().unwrap()
 }
 
 /// What is planned now, asked again.
-fn as_now(bench: &Workbench) -> Asked {
+pub(super) fn as_now(bench: &Workbench) -> Asked {
     Asked::of(session(bench), turns(bench))
 }
 
 /// The row of the chosen session with this label.
-fn row(bench: &Workbench, label: &str) -> SlotId {
+pub(super) fn row(bench: &Workbench, label: &str) -> SlotId {
     let club = bench.view().club;
     let is = |s: SlotId| {
         let row = session(bench).slot(s).unwrap();
@@ -60,7 +60,7 @@ fn row(bench: &Workbench, label: &str) -> SlotId {
 }
 
 /// The first row in the water.
-fn water(bench: &Workbench) -> SlotId {
+pub(super) fn water(bench: &Workbench) -> SlotId {
     let club = bench.view().club;
     let mut rows = session(bench).timetable.iter();
     rows.find(|s| club.in_water(s.activity)).unwrap().id
@@ -76,7 +76,7 @@ fn round(bench: &Workbench, asked: Asked) -> Round {
 
 /// Polls until nothing is being worked out.
 #[track_caller]
-fn wait(bench: &mut Workbench) {
+pub(super) fn wait(bench: &mut Workbench) {
     let began = Instant::now();
     while matches!(bench.view().turns, Some(Arranging::Working(_))) {
         bench.poll();
@@ -86,7 +86,7 @@ fn wait(bench: &mut Workbench) {
 }
 
 #[track_caller]
-fn planned(bench: &Workbench) -> Planned {
+pub(super) fn planned(bench: &Workbench) -> Planned {
     match bench.view().turns {
         Some(Arranging::Came(came)) => came.plan.clone().expect("a plan"),
         other => panic!("{other:?}"),
@@ -95,7 +95,7 @@ fn planned(bench: &Workbench) -> Planned {
 
 /// Why there is no plan, in words.
 #[track_caller]
-fn no_plan(bench: &mut Workbench, asked: Asked) -> Vec<String> {
+pub(super) fn no_plan(bench: &mut Workbench, asked: Asked) -> Vec<String> {
     quietly(bench, Command::WorkOutTurns(asked));
     wait(bench);
     match bench.view().turns {
@@ -268,7 +268,7 @@ fn nobody_free_for_the_water_is_a_reason() {
 }
 
 /// A participant as sentences call them.
-fn called(bench: &Workbench, mark: &str) -> String {
+pub(super) fn called(bench: &Workbench, mark: &str) -> String {
     let who = marked(bench, mark);
     let name = &bench.view().club.participant(who).unwrap().name;
     format!("{name} ({mark})")

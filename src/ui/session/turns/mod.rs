@@ -1,36 +1,37 @@
 //! Rows in turns: what is asked, what came out as a table, and the turns as they are, to be changed
 //! by hand. It stands in the place of the timetable while it is open.
 
+mod cell;
+mod found;
 mod friends;
+mod hand;
 mod setup;
 mod table;
+mod working;
 
 use std::sync::Arc;
 
-use egui::{Id, Key, Modifiers, Rect, Role, Sense, Ui, WidgetInfo, vec2};
+use egui::{Id, Rect, Ui};
 
 use crate::model::board::Board;
 use crate::model::edit::{Edit, TurnsEdit};
-use crate::model::finding::{Finding, Spot};
+use crate::model::finding::Finding;
 use crate::model::ids::{ParticipantId, SessionId};
 use crate::model::session::Session;
 use crate::model::turns::Turns;
 use crate::plan::clock::{Clock, clock};
 use crate::plan::turns::Asked;
-use crate::ui::checks;
 use crate::ui::desk::Desk;
 use crate::ui::icons::Icon;
-use crate::ui::theme;
 use crate::ui::widgets::button::{Button, Weight};
-use crate::ui::widgets::form::{row, scroll, sheet, slip};
+use crate::ui::widgets::form::{column, row, scroll, sheet};
 use crate::ui::widgets::words;
-use crate::workbench::command::{Command, Place};
+use crate::workbench::command::Command;
 use crate::workbench::turns::{Arranging, Planned, Proposal, Told, suggested, told};
 
+use found::{findings, found, lost};
 use table::Table;
-
-/// Findings shown above the table; the rest are in Checks.
-const FINDINGS: usize = 3;
+use working::working;
 
 /// Room beside the table from which on what is found and lost stands there.
 const SIDE: f32 = 320.0;
@@ -232,10 +233,14 @@ fn no_result(ui: &mut Ui, desk: &mut Desk<'_>, came: &Proposal) {
     for sentence in &came.words {
         words::body(ui, sentence);
     }
-    words::soft(
-        ui,
-        "Ask for more turns, or for as few as possible; let more be at a row at once; or tick fewer rows.",
-    );
+    let held = desk.view.session.and_then(|s| s.turns.as_deref());
+    let held = match held.is_some_and(|t| !t.held.is_empty()) {
+        true => " Or let go of what is held.",
+        false => "",
+    };
+    let hint = "Ask for more turns, or for as few as possible; let more be at a row at once; or tick \
+                fewer rows.";
+    words::soft(ui, &format!("{hint}{held}"));
     if Button::new("turns-drop", "Put this away")
         .show(ui)
         .clicked()
@@ -258,7 +263,8 @@ fn now(
     words::soft(
         ui,
         &format!(
-            "{} Drag a card to another turn, or press it; Alt with an arrow key does the same.",
+            "{} Drag a card to another turn, or press it; Alt with an arrow key does the same. H \
+             holds a card in its turn.",
             ends(&times)
         ),
     );
@@ -289,8 +295,8 @@ fn beside(
     }
     ui.horizontal_top(|ui| {
         ui.spacing_mut().item_spacing.x = 24.0;
-        setup::column(ui, wide, |ui| table.show(ui, desk, state));
-        setup::column(ui, room - wide - 24.0, |ui| {
+        column(ui, wide, |ui| table.show(ui, desk, state));
+        column(ui, room - wide - 24.0, |ui| {
             findings(ui, desk, found);
             lost(ui, losses);
         });
@@ -344,102 +350,4 @@ fn ends(times: &Clock) -> String {
         "From {} to {}; the session ends at {}{over}.",
         first.0, last.1, times.end
     )
-}
-
-/// What is lost of the wishes.
-fn lost(ui: &mut Ui, all: &[String]) {
-    ui.add_space(4.0);
-    if all.is_empty() {
-        words::body(ui, "No wish is lost.");
-        return;
-    }
-    words::heading(ui, "What is lost of the wishes", 17.0);
-    for sentence in all {
-        words::body(ui, sentence);
-    }
-}
-
-/// What the checks say of turns and water in this session.
-fn found(desk: &Desk<'_>, session: &Session) -> Vec<Finding> {
-    let here = |f: &&Finding| {
-        let family = f.code.starts_with("turns.") || f.code.starts_with("water.");
-        let elsewhere = match f.spot {
-            Spot::Session(id) | Spot::Slot(id, _) | Spot::Water(id, _) => id != session.id,
-            Spot::Step(id, ..) | Spot::Board(id, _) => id != session.id,
-            _ => false,
-        };
-        family && !elsewhere
-    };
-    // Those of the turns first: the table below can mend them.
-    let (mut all, water): (Vec<&Finding>, Vec<&Finding>) = desk
-        .view
-        .findings
-        .iter()
-        .filter(here)
-        .partition(|f| f.code.starts_with("turns."));
-    all.extend(water);
-    all.into_iter().cloned().collect()
-}
-
-/// The first of them; the rest are in Checks.
-fn findings(ui: &mut Ui, desk: &mut Desk<'_>, all: &[Finding]) {
-    for f in all.iter().take(FINDINGS) {
-        slip(ui, |ui| one_finding(ui, f));
-    }
-    let more = all.len().saturating_sub(FINDINGS);
-    if more > 0 {
-        let label = format!("{more} more in Checks");
-        let b = Button::new("turns-checks", &label).weight(Weight::Quiet);
-        if b.show(ui).clicked() {
-            desk.ask(Command::Show(Place::Checks));
-        }
-    }
-}
-
-fn one_finding(ui: &mut Ui, f: &Finding) {
-    ui.horizontal(|ui| {
-        let (_, at) = ui.allocate_space(vec2(30.0, 30.0));
-        checks::sign(ui, at.center(), f.severity, None);
-        ui.vertical(|ui| {
-            ui.spacing_mut().item_spacing.y = 2.0;
-            let says = format!("{}: {}", f.severity.label(), f.sentence);
-            words::body(ui, &says);
-            words::soft(ui, &f.hint);
-        });
-    });
-}
-
-/// How far working out has come, with a way to stop it; false while nothing is worked out.
-fn working(ui: &mut Ui, desk: &mut Desk<'_>) -> bool {
-    let Some(Arranging::Working(done)) = desk.view.turns else {
-        return false;
-    };
-    row(ui, |ui| {
-        let wide = (ui.available_width() - 120.0).clamp(160.0, 420.0);
-        let (_, bar) = ui.allocate_space(vec2(wide, theme::CONTROL));
-        progress(ui, bar, done);
-        let stopped = Button::new("turns-stop", "Cancel").show(ui).clicked();
-        let escape = ui.input_mut(|i| i.consume_key(Modifiers::NONE, Key::Escape));
-        if stopped || escape {
-            desk.ask(Command::DropTurns);
-            focus(ui, "turns-back");
-        }
-    });
-    true
-}
-
-fn progress(ui: &Ui, bar: Rect, done: f32) {
-    let t = theme::of(ui.ctx());
-    let says = format!("Working it out: {:.0} %", done.clamp(0.0, 1.0) * 100.0);
-    let r = ui.interact(bar, Id::unique("turns-progress"), Sense::hover());
-    r.widget_info(|| WidgetInfo::labeled(Role::ProgressIndicator, true, &says));
-    let p = ui.painter();
-    let corner = egui::CornerRadius::same(theme::R_CONTROL);
-    p.rect(bar, corner, t.col.panel, t.edge(), egui::StrokeKind::Inside);
-    let full = bar.shrink(3.0);
-    let part = full.with_max_x(full.left() + full.width() * done.clamp(0.0, 1.0));
-    p.rect_filled(part, egui::CornerRadius::same(9), t.col.tint);
-    let room = bar.shrink2(vec2(12.0, 0.0));
-    let left = egui::Align2::LEFT_CENTER;
-    words::line(p, room, left, &says, theme::regular(15.0), t.col.ink);
 }

@@ -1,7 +1,7 @@
 //! What is asked of turns: which rows, how many at each at once, how long and how many turns, what
 //! those do who wait, who wants to be together.
 
-use egui::{Align, Id, Layout, Rect, Ui, pos2, vec2};
+use egui::{Id, Rect, Ui, pos2, vec2};
 
 use super::{TurnsState, friends, working};
 use crate::model::club::Club;
@@ -16,7 +16,7 @@ use crate::ui::theme;
 use crate::ui::widgets::button::{Button, Weight};
 use crate::ui::widgets::choose::{select, tick_at};
 use crate::ui::widgets::field::Field;
-use crate::ui::widgets::form::{block, row};
+use crate::ui::widgets::form::{block, column, row};
 use crate::ui::widgets::steps::{Steps, stepper};
 use crate::ui::widgets::words;
 use crate::workbench::turns::Told;
@@ -55,16 +55,6 @@ pub fn show(
     if let Some(draft) = &mut state.draft {
         draft.asked = asked;
     }
-}
-
-/// Something in a column of a width.
-pub fn column(ui: &mut Ui, width: f32, add: impl FnOnce(&mut Ui)) {
-    let down = Layout::top_down(Align::Min);
-    ui.allocate_ui_with_layout(vec2(width, 0.0), down, |ui| {
-        ui.set_max_width(width);
-        ui.spacing_mut().item_spacing.x = 8.0;
-        add(ui);
-    });
 }
 
 /// The rows of the timetable, to be ticked, with how many can be at each.

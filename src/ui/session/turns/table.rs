@@ -1,31 +1,20 @@
-//! Turns as a table: participants as rows, turns as columns, in each place what is done then. By
-//! hand a place changes with another one of the same participant: dragged, by a menu, or by keys.
+//! Turns as a table: participants as rows, turns as columns, in each place what is done then. What a
+//! place looks like is in `cell`, how it is changed by hand in `hand`.
 
-use egui::{
-    Align2, CornerRadius, CursorIcon, DragAndDrop, Id, Popup, PopupCloseBehavior, Rect, Response,
-    Role, ScrollArea, Sense, Stroke, StrokeKind, Ui, Vec2, WidgetInfo, pos2, vec2,
-};
+use egui::{Align2, CursorIcon, Id, Rect, Role, ScrollArea, Sense, Ui, WidgetInfo, pos2, vec2};
 
 use super::TurnsState;
+use super::cell::{Cell, figure, name, paint};
 use crate::model::board::{Board, StepState};
 use crate::model::club::Club;
-use crate::model::edit::{Edit, TurnsEdit};
-use crate::model::hand::Content;
 use crate::model::ids::{ParticipantId, SlotId, StepRef, SymbolId};
-use crate::model::people::Participant;
 use crate::model::session::Session;
 use crate::model::turns::Turns;
 use crate::plan::clock::Moment;
 use crate::story::said;
-use crate::ui::boards::held::{self, Held};
 use crate::ui::desk::Desk;
-use crate::ui::icons::{self, Icon};
-use crate::ui::pictures::Eyes;
 use crate::ui::regions;
 use crate::ui::theme;
-use crate::ui::widgets::button::{Button, Weight};
-use crate::ui::widgets::card::{Lie, plate, tile};
-use crate::ui::widgets::form::dashed;
 use crate::ui::widgets::{focus_ring, words};
 
 /// Height of a row, and of the times above.
@@ -34,24 +23,12 @@ const HEAD: f32 = 46.0;
 
 /// A table to be shown.
 pub struct Table<'a> {
-    session: &'a Session,
+    pub(super) session: &'a Session,
     turns: &'a Turns,
     boards: &'a [&'a Board],
-    times: &'a [(Moment, Moment)],
+    pub(super) times: &'a [(Moment, Moment)],
     /// Whether it can be changed by hand.
-    hand: bool,
-}
-
-/// One place of it.
-struct Cell {
-    who: ParticipantId,
-    turn: usize,
-    rect: Rect,
-    slot: Option<SlotId>,
-    symbol: SymbolId,
-    label: String,
-    wet: bool,
-    waits: bool,
+    pub(super) hand: bool,
 }
 
 impl<'a> Table<'a> {
@@ -157,6 +134,7 @@ impl<'a> Table<'a> {
                     label,
                     wet,
                     waits: slot.is_some_and(|s| self.turns.waits.contains(&s)),
+                    held: slot.is_some_and(|s| self.turns.holds(board.participant, s)),
                 });
             }
         }
@@ -195,7 +173,7 @@ impl<'a> Table<'a> {
         i: usize,
     ) {
         let c = &cells[i];
-        let id = Id::unique(("turn-cell", self.hand, c.who, c.turn));
+        let id = id_of(self.hand, c);
         let current = state.at == Some((c.who, c.turn));
         let sense = match self.hand {
             true => regions::one_stop(ui, id, current, c.slot.is_some()),
@@ -234,208 +212,22 @@ impl<'a> Table<'a> {
         let name = said::participant(club, c.who);
         let wet = if c.wet { ", in the water" } else { "" };
         let waits = if c.waits { ", waiting" } else { "" };
+        let held = if c.held { ", held in this turn" } else { "" };
         format!(
-            "{name}, turn {}{}: {}{wet}{waits}",
+            "{name}, turn {}{}: {}{wet}{waits}{held}",
             c.turn + 1,
             self.when(c.turn),
             c.label
         )
     }
 
-    fn when(&self, turn: usize) -> String {
+    pub(super) fn when(&self, turn: usize) -> String {
         let times = self.times.get(turn);
         times.map_or_else(String::new, |(from, to)| format!(", {from} to {to}"))
     }
-
-    /// Mouse and keys.
-    fn act(
-        &self,
-        ui: &Ui,
-        desk: &mut Desk<'_>,
-        state: &mut TurnsState,
-        cells: &[Cell],
-        (i, r): (usize, &Response),
-    ) {
-        let c = &cells[i];
-        if r.drag_started()
-            && let Some(slot) = c.slot
-        {
-            Popup::close_all(ui.ctx());
-            let content = Content {
-                activity: None,
-                symbol: c.symbol.clone(),
-                label: c.label.clone(),
-            };
-            r.dnd_set_drag_payload(Held::Slot(slot, content));
-            state.from = Some(c.who);
-        }
-        if r.clicked() || r.drag_started() {
-            state.at = Some((c.who, c.turn));
-            r.request_focus();
-        }
-        if !r.has_focus() {
-            return;
-        }
-        state.at = Some((c.who, c.turn));
-        regions::keep_arrows(ui, r.id);
-        let n = self.times.len();
-        if let Some(to) = regions::alt_arrows(ui, c.turn, n, 1) {
-            self.move_to(desk, state, c, to);
-        } else if let Some(to) = regions::arrows(ui, i, cells.len(), n) {
-            let c = &cells[to];
-            state.at = Some((c.who, c.turn));
-            let id = Id::unique(("turn-cell", self.hand, c.who, c.turn));
-            ui.memory_mut(|m| m.request_focus(id));
-        }
-    }
-
-    /// The turns to which a press can move it.
-    fn menu(&self, desk: &mut Desk<'_>, state: &mut TurnsState, c: &Cell, r: &Response) {
-        if c.slot.is_none() {
-            return;
-        }
-        let mut to = None;
-        Popup::menu(r)
-            .width(280.0)
-            .close_behavior(PopupCloseBehavior::CloseOnClick)
-            .accessible_name("Move to another turn")
-            .show(|ui| {
-                ui.spacing_mut().item_spacing.y = 2.0;
-                for turn in (0..self.times.len()).filter(|t| *t != c.turn) {
-                    let label = format!("Move to turn {}{}", turn + 1, self.when(turn));
-                    let item = Button::new(("turn-move", c.who, c.turn, turn), &label);
-                    let item = item.weight(Weight::Quiet).role(Role::MenuItem).left();
-                    if item.width(ui.available_width()).show(ui).clicked() {
-                        to = Some(turn);
-                    }
-                }
-            });
-        if let Some(to) = to {
-            self.move_to(desk, state, c, to);
-        }
-    }
-
-    fn move_to(&self, desk: &mut Desk<'_>, state: &mut TurnsState, c: &Cell, to: usize) {
-        if let Some(slot) = c.slot {
-            let edit = TurnsEdit::Place(c.who, to, slot);
-            desk.edit(Edit::Turns(self.session.id, edit));
-            state.at = Some((c.who, to));
-            state.focus = true;
-        }
-    }
-
-    /// Whether letting go now would put what is held here.
-    fn is_target(&self, ui: &Ui, state: &TurnsState, cells: &[Cell], c: &Cell) -> bool {
-        let Some((held, at)) = held::in_hand(ui.ctx()).filter(|_| self.hand) else {
-            return false;
-        };
-        let own = cells.iter().find(|x| x.who == c.who && is_held(x, &held));
-        let other = own.is_some_and(|own| own.turn != c.turn);
-        state.from == Some(c.who) && other && c.rect.contains(at)
-    }
-
-    fn drop_held(&self, ui: &Ui, desk: &mut Desk<'_>, state: &mut TurnsState, cells: &[Cell]) {
-        let Some((held, at)) = held::in_hand(ui.ctx()) else {
-            return;
-        };
-        let own = cells
-            .iter()
-            .find(|c| Some(c.who) == state.from && is_held(c, &held));
-        let over = cells.iter().find(|c| c.rect.contains(at));
-        let target = over.filter(|o| Some(o.who) == state.from);
-        let says = match (target, over) {
-            (Some(_), _) => "change places",
-            (None, _) => "only in its row",
-        };
-        held::ghost(ui, desk, Some(says));
-        if !ui.input(|i| i.pointer.any_released()) {
-            return;
-        }
-        DragAndDrop::clear_payload(ui.ctx());
-        if let (Some(own), Some(target)) = (own, target)
-            && own.turn != target.turn
-        {
-            self.move_to(desk, state, own, target.turn);
-        }
-        state.from = None;
-    }
 }
 
-fn is_held(c: &Cell, held: &Held) -> bool {
-    matches!(held, Held::Slot(slot, _) if c.slot == Some(*slot))
-}
-
-fn person<'a>(desk: &Desk<'a>, who: ParticipantId) -> Option<&'a Participant> {
-    desk.view.club.participant(who).map(AsRef::as_ref)
-}
-
-fn figure(desk: &Desk<'_>, who: ParticipantId) -> Eyes {
-    person(desk, who).map_or_else(Eyes::default, |p| Eyes::of(p))
-}
-
-/// Mark and name at the left of a row.
-fn name(ui: &Ui, desk: &mut Desk<'_>, board: &Board, rect: Rect) {
-    let Some(person) = person(desk, board.participant) else {
-        return;
-    };
-    let t = theme::of(ui.ctx());
-    let p = ui.painter();
-    let mark = Rect::from_center_size(rect.left_center() + vec2(22.0, 0.0), Vec2::splat(40.0));
-    plate(p, &t, mark);
-    desk.pictures.mark(p, mark.shrink(7.0), &person.mark);
-    let room = Rect::from_min_max(pos2(mark.right() + 8.0, rect.top()), rect.max);
-    let left = Align2::LEFT_CENTER;
-    words::line(p, room, left, &person.name, theme::bold(16.0), t.col.ink);
-}
-
-/// The card of a place: picture, words, and the wave of what is in the water.
-fn paint(ui: &Ui, desk: &mut Desk<'_>, c: &Cell, figure: Eyes, target: bool, over: bool) {
-    let t = theme::of(ui.ctx());
-    let p = ui.painter();
-    let planned = c.slot.is_some() && !c.waits;
-    let ink = if planned {
-        tile(p, &t, c.rect, Lie::Flat);
-        t.col.card_ink
-    } else {
-        dashed(ui, c.rect);
-        t.col.ink
-    };
-    let corner = CornerRadius::same(theme::R_CARD);
-    if over {
-        let line = Stroke::new(2.0, t.col.ink);
-        p.rect_stroke(c.rect, corner, line, StrokeKind::Inside);
-    }
-    if target {
-        let line = Stroke::new(2.5, t.col.accent);
-        icons::dashed_rect(p, c.rect, 12.0, line, 7.0, 5.0);
-    }
-    let mut room = c.rect.shrink2(vec2(8.0, 4.0));
-    if c.slot.is_some() {
-        let mid = pos2(room.left() + 20.0, room.center().y);
-        let picture = Rect::from_center_size(mid, Vec2::splat(38.0));
-        if c.waits {
-            plate(p, &t, picture);
-        }
-        desk.pictures
-            .symbol(p, picture.shrink(1.0), &c.symbol, figure);
-        room.min.x = picture.right() + 6.0;
-    }
-    if c.wet {
-        let at = pos2(room.right() - 10.0, room.center().y);
-        icons::paint(p, Icon::Wave, icons::square(at, 20.0), ink);
-        room.max.x -= 24.0;
-    }
-    let says = if c.waits {
-        format!("waits: {}", c.label)
-    } else {
-        c.label.clone()
-    };
-    let font = if planned {
-        theme::bold(15.0)
-    } else {
-        theme::regular(15.0)
-    };
-    let galley = words::lay(p, &says, font, ink, room.width(), 2);
-    let top = room.center().y - galley.size().y / 2.0;
-    p.galley(pos2(room.left(), top), galley, ink);
+/// A place's name to the toolkit.
+pub(super) fn id_of(hand: bool, c: &Cell) -> Id {
+    Id::unique(("turn-cell", hand, c.who, c.turn))
 }

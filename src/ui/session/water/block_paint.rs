@@ -13,6 +13,13 @@ use crate::ui::theme::{self, Theme};
 use crate::ui::widgets::card::{Lie, tile};
 use crate::ui::widgets::words;
 
+/// Letters of names, from the largest on, and their lines.
+const SIZES: [f32; 3] = [15.0, 14.0, 13.0];
+const LINES: usize = 2;
+/// Width of the picture of what is done, and of the slanting lines for people who are missing.
+const PICTURE: f32 = 32.0;
+const MISSING: f32 = 18.0;
+
 /// What is in the water with whom: a card with names; hatched, with words, where nobody is.
 pub fn block(p: &Painter, desk: &mut Desk<'_>, line: &Line<'_>, rect: Rect, own: &Together) {
     let t = theme::of(p.ctx());
@@ -20,22 +27,31 @@ pub fn block(p: &Painter, desk: &mut Desk<'_>, line: &Line<'_>, rect: Rect, own:
         return nobody(p, &t, rect);
     }
     let mut text = tile(p, &t, rect, Lie::Flat).shrink2(vec2(4.0, 1.0));
+    let mut said = names(line, own);
+    let missing = (own.asked as usize).saturating_sub(own.people.len());
+    if missing > 0 {
+        let (rest, gap) = text.split_left_right_at_x(text.right() - MISSING);
+        icons::hatch(p, gap, 7.0, Stroke::new(1.3, t.col.card_soft));
+        text = rest.with_max_x(rest.right() - 3.0);
+        said = format!("{said}, {} missing", said::number(missing));
+    }
     let symbol = own.activity.and_then(|a| line.club.activity(a));
-    if let (Some(a), true) = (symbol, rect.width() > 104.0) {
-        let (picture, rest) = text.split_left_right_at_x(text.left() + 32.0);
+    let beside = text.with_min_x(text.left() + PICTURE + 3.0);
+    // Names come first: the picture stands above in the timetable as well.
+    if let Some(a) = symbol.filter(|_| rect.width() > 104.0 && fits(p, beside, &said)) {
+        let picture = text.with_max_x(text.left() + PICTURE);
         desk.pictures
             .symbol(p, picture, &a.symbol, Default::default());
-        text = rest.with_min_x(rest.left() + 3.0);
+        text = beside;
     }
-    let said = if own.people.len() < own.asked as usize {
-        let missing = text.with_min_x(text.right() - text.width() * 0.3);
-        icons::hatch(p, missing, 7.0, Stroke::new(1.3, t.col.card_soft));
-        let n = own.asked as usize - own.people.len();
-        format!("{}, {} missing", names(line, own), said::number(n))
-    } else {
-        names(line, own)
-    };
-    words::label(p, text, &said, &[15.0, 14.0, 13.0], 2, t.col.card_ink);
+    words::label(p, text, &said, &SIZES, LINES, t.col.card_ink);
+}
+
+/// Whether names stand in a place without being cut off.
+fn fits(p: &Painter, place: Rect, said: &str) -> bool {
+    let least = SIZES[SIZES.len() - 1];
+    let lines = words::rows_needed(p, said, theme::bold(least), place.width());
+    lines <= LINES && words::fits(p, said, least, place.width())
 }
 
 /// Nobody is beside them: slanting lines, and the word.

@@ -5,8 +5,12 @@ use crate::model::session::Session;
 use crate::plan::clock::Clock;
 use crate::plan::water::{Stretch, WaterDay, visits};
 
-/// Least width of a column with someone in the water.
+/// Least width of a column with someone in the water: for one name, and for each further one that
+/// the club's rule asks for.
 const WET: f32 = 112.0;
+const MORE: f32 = 44.0;
+/// However many the rule asks for, it gets no wider than this by itself.
+const WIDEST: f32 = 244.0;
 /// Least width of another.
 const DRY: f32 = 54.0;
 
@@ -45,11 +49,17 @@ pub fn columns(
         let wet = wet(&s);
         (s, wet)
     });
-    spread(each.collect(), room)
+    spread(each.collect(), wet_least(club.rules.care.people_each), room)
 }
 
-fn spread(all: Vec<(Stretch, bool)>, room: f32) -> Vec<Column> {
-    let least = |wet: bool| if wet { WET } else { DRY };
+/// How wide a column needs to be for the names of so many people beside each.
+fn wet_least(people_each: u32) -> f32 {
+    let more = people_each.saturating_sub(1) as f32;
+    (WET + more * MORE).min(WIDEST)
+}
+
+fn spread(all: Vec<(Stretch, bool)>, wet_least: f32, room: f32) -> Vec<Column> {
+    let least = |wet: bool| if wet { wet_least } else { DRY };
     let minutes = |s: &Stretch| s.to.since(s.from) as f32;
     let total: f32 = all.iter().map(|(s, _)| minutes(s)).sum();
     let taken: f32 = all.iter().map(|(_, wet)| least(*wet)).sum();
@@ -93,13 +103,16 @@ mod tests {
             (stretch(5, 20), false),
             (stretch(20, 30), true),
         ];
-        let made = spread(all.clone(), 600.0);
+        let made = spread(all.clone(), wet_least(1), 600.0);
         assert!(made[1].width > made[0].width);
         assert!(made.windows(2).all(|w| w[1].left == w[0].left + w[0].width));
         let end = made[2].left + made[2].width;
         assert!((597.0..=600.0).contains(&end), "{end}");
-        let tight = spread(all, 10.0);
+        let tight = spread(all.clone(), wet_least(1), 10.0);
         let widths: Vec<f32> = tight.iter().map(|c| c.width).collect();
         assert_eq!(widths, [DRY, DRY, WET]);
+        let for_two = spread(all, wet_least(2), 10.0);
+        assert_eq!(for_two[2].width, WET + MORE);
+        assert_eq!(wet_least(10), WIDEST);
     }
 }

@@ -33,6 +33,8 @@ use crate::ui::theme;
 use crate::ui::widgets::{card, form, words};
 use columns::Column;
 
+pub(super) use block_paint::pin;
+
 /// Width of the side.
 const SIDE: f32 = 324.0;
 /// Height of a group's name.

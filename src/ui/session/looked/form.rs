@@ -1,12 +1,12 @@
-//! What is looked at in the place: the club's points by group, each with its last look and a small
-//! form for a new one; thunder; flags.
+//! A look being written down, or corrected: who looked, when, what was seen.
 
-use egui::{Id, Ui, vec2};
+use egui::{Id, Ui};
 use jiff::civil::Time;
 
+use super::{LookedState, now};
 use crate::model::edit::{Edit, TodayEdit};
 use crate::model::ids::SessionId;
-use crate::model::looks::{Look, LookGroup, Looked};
+use crate::model::looks::{Look, Looked};
 use crate::model::session::Session;
 use crate::plan::weather::WindUnit;
 use crate::ui::dates;
@@ -16,25 +16,16 @@ use crate::ui::theme;
 use crate::ui::widgets::button::{Button, Weight};
 use crate::ui::widgets::choose::segments_here;
 use crate::ui::widgets::field::Field;
-use crate::ui::widgets::form::{block, row, slip};
+use crate::ui::widgets::form::{block, row};
 use crate::ui::widgets::words;
-use crate::workbench::looked::{self, Point};
-
-/// What the section remembers.
-#[derive(Default)]
-pub struct LookedState {
-    /// What is being written down.
-    form: Option<Form>,
-    /// Who wrote something down last.
-    by: String,
-}
+use crate::workbench::looked;
 
 /// A look that is being written down.
-struct Form {
-    session: SessionId,
+pub struct Form {
+    pub session: SessionId,
     /// The place in the session's list of one that is corrected.
     again: Option<usize>,
-    look: Look,
+    pub look: Look,
     at: Option<Time>,
     by: String,
     seen: String,
@@ -60,116 +51,8 @@ impl Form {
     }
 }
 
-/// What the clock says, on the day of the session; on other days the time is typed.
-fn now(desk: &Desk<'_>, session: &Session) -> Option<Time> {
-    let clock = desk.view.clock.filter(|_| desk.view.today == session.date);
-    clock.map(|clock| clock())
-}
-
-/// Shows the points that are looked at.
-pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut LookedState, session: &Session) {
-    words::heading(ui, "Looked at", 20.0);
-    words::soft(
-        ui,
-        "Who looked, when, and what was seen. Numbers get their names; nothing is decided by them.",
-    );
-    if state.form.as_ref().is_some_and(|f| f.session != session.id) {
-        state.form = None;
-    }
-    let points = looked::points(desk.view.club, session);
-    for group in LookGroup::ALL {
-        let here: Vec<&Point<'_>> = points.iter().filter(|p| p.look.group() == group).collect();
-        if here.is_empty() {
-            continue;
-        }
-        ui.add_space(8.0);
-        words::heading(ui, group.label(), 17.0);
-        for point in here {
-            line(ui, desk, state, session, point);
-            if point.look == Look::Flags {
-                flags(ui, desk);
-            }
-            if point.look == Look::Storm {
-                thunder(ui, desk, session);
-            }
-        }
-    }
-    // Where the club looks at neither, both are still there.
-    let looks = |l: Look| points.iter().any(|p| p.look == l);
-    if !looks(Look::Flags) {
-        flags(ui, desk);
-    }
-    if !looks(Look::Storm) {
-        thunder(ui, desk, session);
-    }
-}
-
-/// A point with its last look, or the form.
-fn line(
-    ui: &mut Ui,
-    desk: &mut Desk<'_>,
-    state: &mut LookedState,
-    session: &Session,
-    point: &Point<'_>,
-) {
-    let open = state.form.as_ref().is_some_and(|f| f.look == point.look);
-    let label = point.look.label();
-    ui.horizontal(|ui| {
-        ui.spacing_mut().item_spacing.x = 12.0;
-        let wide = (ui.available_width() - 152.0).max(160.0);
-        ui.allocate_ui(vec2(wide, theme::CONTROL), |ui| {
-            ui.set_width(wide);
-            ui.vertical(|ui| {
-                ui.spacing_mut().item_spacing.y = 1.0;
-                words::body(ui, label);
-                last(ui, point);
-            });
-        });
-        let name = format!("Looked now: {label}");
-        let b = Button::new(("look-now", point.look), "Looked now").name(&name);
-        if b.weight(Weight::Chosen(open)).show(ui).clicked() {
-            state.form = (!open).then(|| fresh(desk, state, session, point.look));
-        }
-    });
-    if open {
-        slip(ui, |ui| form(ui, desk, state, session));
-    } else if let Some((at, looked)) = point.last {
-        let name = format!("Correct the last look: {label}");
-        let b = Button::new(("look-correct", point.look), "Correct").name(&name);
-        let b = b.icon(Icon::Pen).weight(Weight::Quiet);
-        if b.show(ui).clicked() {
-            state.form = Some(again(session.id, at, looked));
-        }
-    }
-}
-
-/// The last look in words.
-fn last(ui: &mut Ui, point: &Point<'_>) {
-    let Some((_, looked)) = point.last else {
-        return words::soft(ui, &point.age);
-    };
-    let by = match looked.by.trim() {
-        "" => String::new(),
-        by => format!(" by {by}"),
-    };
-    words::soft(
-        ui,
-        &format!("{}{by}, {}", dates::clock(looked.at), point.age),
-    );
-    let both = [looked.seen.trim(), looked.note.trim()];
-    let both: Vec<&str> = both.into_iter().filter(|w| !w.is_empty()).collect();
-    if !both.is_empty() {
-        words::body(ui, &both.join("; "));
-    }
-    if let Some(named) = &point.named {
-        words::soft(ui, named);
-    }
-    if let Some(older) = &point.older {
-        words::heading(ui, older, 15.0);
-    }
-}
-
-fn fresh(desk: &Desk<'_>, state: &LookedState, session: &Session, look: Look) -> Form {
+/// A new look.
+pub fn fresh(desk: &Desk<'_>, state: &LookedState, session: &Session, look: Look) -> Form {
     let before = session.today.looks.last().map(|l| l.by.clone());
     let by = match state.by.as_str() {
         "" => before.unwrap_or_default(),
@@ -187,7 +70,8 @@ fn fresh(desk: &Desk<'_>, state: &LookedState, session: &Session, look: Look) ->
     }
 }
 
-fn again(session: SessionId, at: usize, looked: &Looked) -> Form {
+/// A look that was written down, to be corrected.
+pub fn again(session: SessionId, at: usize, looked: &Looked) -> Form {
     let unit = looked::number(&looked.seen).and_then(|(_, rest)| looked::unit(rest));
     Form {
         session,
@@ -202,7 +86,7 @@ fn again(session: SessionId, at: usize, looked: &Looked) -> Form {
 }
 
 /// The form of a look.
-fn form(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut LookedState, session: &Session) {
+pub fn form(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut LookedState, session: &Session) {
     let Some(f) = &mut state.form else { return };
     let look = f.look;
     let id = |what: &str| Id::unique(("look", look, what));
@@ -318,53 +202,4 @@ fn buttons(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut LookedState, session: &
         let id = Id::unique(("button", ("look-now", look)));
         ui.memory_mut(|m| m.request_focus(id));
     }
-}
-
-/// When thunder was heard, and the club's wait after it.
-fn thunder(ui: &mut Ui, desk: &mut Desk<'_>, session: &Session) {
-    let heard = &session.today.thunder;
-    let mut next = heard.clone();
-    row(ui, |ui| {
-        if let Some(time) = now(desk, session) {
-            let b = Button::new("thunder-now", "Thunder heard now");
-            if b.show(ui).clicked() {
-                next.insert(time);
-            }
-        }
-        let id = Id::unique(("thunder", session.id));
-        let f = Field::new(id, "Thunder heard at", "").hint("thunder at HH:MM");
-        if let Some(typed) = f.show(ui, desk.drafts, 190.0) {
-            next.extend(dates::read_time(&typed));
-        }
-        for time in heard {
-            let at = dates::clock(*time);
-            let name = format!("No thunder at {at}");
-            let label = format!("{at} ×");
-            let b = Button::new(("thunder", *time), &label).name(&name);
-            if b.tip("Take it out").show(ui).clicked() {
-                next.remove(time);
-            }
-        }
-    });
-    if let Some(until) = looked::thunder(desk.view.club, session) {
-        words::heading(ui, &until, 16.0);
-    }
-    if next != *heard {
-        desk.edit(Edit::Today(session.id, TodayEdit::Thunder(next)));
-    }
-}
-
-/// Flags at the place, as the club entered them.
-fn flags(ui: &mut Ui, desk: &Desk<'_>) {
-    let flags = &desk.view.club.rules.care.flags;
-    if flags.is_empty() {
-        return;
-    }
-    for flag in flags {
-        words::body(ui, &format!("{}: {}", flag.looks.trim(), flag.means.trim()));
-    }
-    words::soft(
-        ui,
-        "Local practice comes first. A picture replaces no flag.",
-    );
 }

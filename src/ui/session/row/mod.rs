@@ -1,8 +1,11 @@
 //! One row of the timetable: times, picture, words, part of the day, minutes, swap and take out.
 
+mod cells;
+mod controls;
+
 use egui::{
     Align2, Color32, CornerRadius, CursorIcon, Id, Key, Modifiers, Rect, Response, Role, Stroke,
-    StrokeKind, Ui, Vec2, WidgetInfo, pos2, vec2,
+    StrokeKind, Ui, WidgetInfo, pos2,
 };
 
 use super::SessionState;
@@ -18,11 +21,9 @@ use crate::ui::desk::Desk;
 use crate::ui::icons::{self, Icon};
 use crate::ui::regions;
 use crate::ui::theme;
-use crate::ui::widgets::button::{Button, Weight};
 use crate::ui::widgets::card::{Lie, peg, plate, tile};
-use crate::ui::widgets::choose::select_at;
-use crate::ui::widgets::steps::{Steps, stepper_at};
 use crate::ui::widgets::{focus_ring, words};
+use cells::Cells;
 
 /// Room for the rope at the left of a row.
 pub const GUTTER: f32 = 54.0;
@@ -195,7 +196,7 @@ impl Row<'_> {
 
     /// The wave of an activity in the water, and the sign of what was found about the row.
     fn signs(&self, ui: &Ui, desk: &Desk<'_>, cells: &Cells, ink: Color32) {
-        let mut at = pos2(cells.label.right() + 14.0, cells.label.center().y);
+        let mut at = pos2(cells.label.right() + 14.0, cells.picture.center().y);
         if self.activity.in_water {
             icons::paint(ui.painter(), Icon::Wave, icons::square(at, 24.0), ink);
         }
@@ -208,95 +209,6 @@ impl Row<'_> {
         if let Some(f) = found {
             at.x += 34.0;
             checks::sign(ui, at, f.severity, None);
-        }
-    }
-
-    /// Part, minutes, swap and take out, at the right.
-    fn controls(&self, ui: &mut Ui, desk: &mut Desk<'_>, state: &mut SessionState, cells: &Cells) {
-        let (id, slot, label) = (self.id(), self.slot, &self.activity.label);
-        if cells.part.width() > 60.0 {
-            self.part(ui, desk, cells.part);
-        }
-        if let Some(turns) = self.session.turns.as_ref().filter(|t| t.has(slot.id)) {
-            // The turn has the minutes; those of the row would change nothing.
-            let says = format!("{} min a turn", turns.minutes);
-            let soft = theme::of(ui.ctx()).col.soft;
-            let font = theme::regular(15.0);
-            let middle = Align2::CENTER_CENTER;
-            words::line(ui.painter(), cells.minutes, middle, &says, font, soft);
-        } else {
-            self.minutes(ui, desk, cells.minutes);
-        }
-        let small = |what: &'static str, icon: Icon, weight: Weight, place: Rect, ui: &mut Ui| {
-            let name = what.replace('*', label);
-            let b = Button::new((id, what), &name)
-                .icon_only(icon)
-                .weight(weight);
-            b.show_at(ui, place).clicked()
-        };
-        let weight = if state.swap == Some(slot.id) {
-            Weight::Chosen(true)
-        } else {
-            Weight::Quiet
-        };
-        let room = cells.swap.width() > 10.0;
-        if room
-            && small(
-                "Another activity instead of *",
-                Icon::Swap,
-                weight,
-                cells.swap,
-                ui,
-            )
-        {
-            begin_swap(state, slot.id);
-        }
-        let weight = |on: bool| {
-            if on {
-                Weight::Chosen(true)
-            } else {
-                Weight::Quiet
-            }
-        };
-        let offers = state.offer == Some(slot.id);
-        let name = "A choice at *";
-        if room && small(name, Icon::Diamond, weight(offers), cells.offer, ui) {
-            begin_offer(state, slot.id);
-        }
-        let name = if slot.off.is_some() {
-            "* today after all"
-        } else {
-            "* not today"
-        };
-        if small(name, Icon::Cross, weight(slot.off.is_some()), cells.off, ui) {
-            self.turn_off(desk);
-        }
-        if small("Take * out", Icon::Bin, Weight::Quiet, cells.out, ui) {
-            desk.timetable(TimetableEdit::Remove(slot.id));
-        }
-    }
-
-    fn minutes(&self, ui: &mut Ui, desk: &mut Desk<'_>, place: Rect) {
-        let name = format!("Minutes of {}", self.activity.label);
-        let steps = Steps {
-            id: self.id().with("minutes"),
-            label: &name,
-            unit: "min",
-            range: 1..=240,
-            step: 1,
-        };
-        if let Some(m) = stepper_at(ui, desk.drafts, &steps, self.slot.minutes, place) {
-            desk.timetable(TimetableEdit::Minutes(self.slot.id, m));
-        }
-    }
-
-    fn part(&self, ui: &mut Ui, desk: &mut Desk<'_>, place: Rect) {
-        let parts = &desk.view.club.parts;
-        let names: Vec<String> = parts.iter().map(|p| p.name.clone()).collect();
-        let now = parts.iter().position(|p| p.id == self.slot.part);
-        let name = format!("Part of the day of {}", self.activity.label);
-        if let Some(i) = select_at(ui, self.id().with("part"), place, &name, &names, now) {
-            desk.timetable(TimetableEdit::Part(self.slot.id, parts[i].id));
         }
     }
 
@@ -346,62 +258,6 @@ impl Row<'_> {
         }
         if pressed(Key::T) {
             self.turn_off(desk);
-        }
-    }
-}
-
-/// Where things stand in a row.
-struct Cells {
-    time: Rect,
-    picture: Rect,
-    label: Rect,
-    part: Rect,
-    minutes: Rect,
-    swap: Rect,
-    offer: Rect,
-    off: Rect,
-    out: Rect,
-}
-
-impl Cells {
-    fn of(row: Rect) -> Self {
-        let (y, side) = (row.center().y, theme::CONTROL);
-        let small = row.width() < 860.0;
-        let at = |x: f32, w: f32| Rect::from_min_size(pos2(x, y - side / 2.0), vec2(w, side));
-        let out = at(row.right() - side - 8.0, side);
-        let off = at(out.left() - side - 4.0, side);
-        let offer = at(
-            off.left() - if small { 0.0 } else { side + 4.0 },
-            if small { 0.0 } else { side },
-        );
-        let swap = at(
-            offer.left() - if small { 0.0 } else { side + 4.0 },
-            if small { 0.0 } else { side },
-        );
-        let minutes = at(swap.left() - 176.0, 168.0);
-        let part = at(
-            minutes.left() - if small { 0.0 } else { 192.0 },
-            if small { 0.0 } else { 180.0 },
-        );
-        let time = at(
-            row.left() + 16.0,
-            if row.width() < 560.0 { 0.0 } else { 116.0 },
-        );
-        let picture = Rect::from_center_size(pos2(time.right() + 24.0, y), Vec2::splat(46.0));
-        let label = Rect::from_min_max(
-            pos2(picture.right() + 14.0, row.top()),
-            pos2(part.left() - 76.0, row.bottom()),
-        );
-        Self {
-            time,
-            picture,
-            label,
-            part,
-            minutes,
-            swap,
-            offer,
-            off,
-            out,
         }
     }
 }
