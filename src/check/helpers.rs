@@ -8,7 +8,7 @@ use crate::model::people::{Helper, Role};
 use crate::model::session::Session;
 use crate::plan::certificates::{Standing, season};
 use crate::plan::clock::{Moment, clock};
-use crate::plan::water::certificates_on;
+use crate::plan::water::{certificates_on, within_hours};
 
 /// Checks certificates that end within the season: until the last session of the club.
 pub fn club(club: &Club, findings: &mut Vec<Finding>) {
@@ -130,12 +130,7 @@ fn twice(club: &Club, session: &Session, helper: &Helper, findings: &mut Vec<Fin
 
 /// Whether a helper is there from one moment to another.
 pub fn there(session: &Session, helper: HelperId, from: Moment, to: Moment) -> bool {
-    let hours = session.today.here.get(&helper);
-    let late = hours
-        .and_then(|h| h.from)
-        .is_some_and(|f| Moment::at(f) > from);
-    let early = hours.and_then(|h| h.to).is_some_and(|t| Moment::at(t) < to);
-    !session.helpers_away.contains(&helper) && !late && !early
+    !session.helpers_away.contains(&helper) && within_hours(session, helper, from, to)
 }
 
 fn leads_away(club: &Club, session: &Session, findings: &mut Vec<Finding>) {

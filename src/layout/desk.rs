@@ -278,7 +278,7 @@ impl<'a> Desk<'a> {
     }
 
     /// What can be seen on a picture in a place; of an own one its name says so.
-    fn shows(&self, symbol: &SymbolId, place: Place) -> &'a str {
+    pub fn shows(&self, symbol: &SymbolId, place: Place) -> &'a str {
         match self.club.own_picture(symbol) {
             Some(own) if own.may_be_seen(self.club, place) => own.name.as_str(),
             _ => {

@@ -5,6 +5,7 @@ use super::desk::Desk;
 use super::{Request, apart};
 use crate::model::club::Club;
 use crate::model::ids::{ParticipantId, SymbolId};
+use crate::model::picture::Place;
 use crate::story::{Story, cards, tell};
 use crate::symbols::library::Drawn;
 
@@ -39,7 +40,7 @@ pub fn told(club: &Club, request: &Request, who: ParticipantId) -> Option<Told> 
         }
         let seen = club.seen_by(person.who, symbol);
         let seen = apart::in_story(club, &words, &seen).unwrap_or(seen);
-        let shows = desk.shows_to(&person, &seen);
+        let shows = desk.shows(&seen, Place::Own(who));
         // Known by the name the story has for it, whatever is seen there.
         let drawn = Drawn {
             id: symbol.clone(),

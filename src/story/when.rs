@@ -22,23 +22,25 @@ pub fn weekday(date: Date) -> &'static str {
     }
 }
 
+/// The months by their names.
+pub const MONTHS: [&str; 12] = [
+    "January",
+    "February",
+    "March",
+    "April",
+    "May",
+    "June",
+    "July",
+    "August",
+    "September",
+    "October",
+    "November",
+    "December",
+];
+
 /// "June".
 fn month(date: Date) -> &'static str {
-    const NAMES: [&str; 12] = [
-        "January",
-        "February",
-        "March",
-        "April",
-        "May",
-        "June",
-        "July",
-        "August",
-        "September",
-        "October",
-        "November",
-        "December",
-    ];
-    NAMES[usize::from(date.month().unsigned_abs() - 1) % 12]
+    MONTHS[usize::from(date.month().unsigned_abs() - 1) % 12]
 }
 
 /// "Saturday 12 June"; number and month stay on one line.

@@ -19,7 +19,7 @@ pub struct Pixels {
 
 /// A photograph's own file.
 #[derive(Clone, Copy, Debug)]
-pub enum File<'a> {
+pub enum AsKept<'a> {
     /// A JPEG.
     Jpeg(&'a [u8]),
     /// A PNG.
@@ -51,12 +51,12 @@ impl Pixels {
     }
 
     /// The photograph's own file, where it is seen as it is kept.
-    pub fn file(&self) -> Option<File<'_>> {
+    pub fn file(&self) -> Option<AsKept<'_>> {
         let bytes = self.photo.bytes();
         match self.photo.kind() {
             _ if self.grey => None,
-            PhotoKind::Jpeg => Some(File::Jpeg(bytes)),
-            PhotoKind::Png => Some(File::Png(bytes)),
+            PhotoKind::Jpeg => Some(AsKept::Jpeg(bytes)),
+            PhotoKind::Png => Some(AsKept::Png(bytes)),
         }
     }
 

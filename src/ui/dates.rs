@@ -4,22 +4,7 @@ use jiff::ToSpan;
 use jiff::civil::{Date, Time};
 
 use crate::model::award::MonthDay;
-
-/// The months by their names.
-const MONTHS: [&str; 12] = [
-    "January",
-    "February",
-    "March",
-    "April",
-    "May",
-    "June",
-    "July",
-    "August",
-    "September",
-    "October",
-    "November",
-    "December",
-];
+use crate::story::when::MONTHS;
 
 /// As "Saturday 12 June".
 pub fn short(date: Date) -> String {

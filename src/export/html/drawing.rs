@@ -10,7 +10,7 @@ use super::markup::attribute;
 use super::{Book, Picture};
 use crate::export::png::picture;
 use crate::symbols::art::{Art, CANVAS, Node, Shape};
-use crate::symbols::pixels::{File, Pixels};
+use crate::symbols::pixels::{AsKept, Pixels};
 use crate::units::colour::Rgb;
 use crate::units::path::{Path, Seg};
 
@@ -84,8 +84,8 @@ fn write_nodes(out: &mut String, (name, clips): (&str, &mut usize), nodes: &[Nod
 /// A photograph as its own file, which needs no network.
 fn write_pixels(out: &mut String, [x, y, w, h]: [f32; 4], pixels: &Pixels) {
     let (kind, file) = match pixels.file() {
-        Some(File::Jpeg(bytes)) => ("jpeg", Cow::Borrowed(bytes)),
-        Some(File::Png(bytes)) => ("png", Cow::Borrowed(bytes)),
+        Some(AsKept::Jpeg(bytes)) => ("jpeg", Cow::Borrowed(bytes)),
+        Some(AsKept::Png(bytes)) => ("png", Cow::Borrowed(bytes)),
         None => ("png", Cow::Owned(picture(pixels.image()))),
     };
     let _ = write!(

@@ -78,7 +78,7 @@ pub fn html(book: &Book) -> String {
          <title>{}</title>\n<!-- {} -->\n<style>{style}</style>\n<script>{script}</script>\n\
          </head>\n<body>\n{body}</body>\n</html>\n",
         attribute(&book.lang),
-        attribute(&policy::policy(&style, script)),
+        attribute(&policy::policy(&style, script, body.contains("<image "))),
         text(&book.story.title),
         letters::LICENCE,
     );

@@ -6,10 +6,11 @@ use base64::engine::general_purpose::STANDARD;
 use sha2::{Digest as _, Sha256};
 
 /// The content security policy (level 3) of a file with this style and this script.
-pub fn policy(style: &str, script: &str) -> String {
+pub fn policy(style: &str, script: &str, photographs: bool) -> String {
+    let images = if photographs { " img-src data:;" } else { "" };
     format!(
-        "default-src 'none'; style-src '{}'; script-src '{}'; font-src data:; img-src data:; base-uri 'none'; \
-         form-action 'none'",
+        "default-src 'none'; style-src '{}'; script-src '{}'; font-src data:;{images} \
+         base-uri 'none'; form-action 'none'",
         source(style),
         source(script)
     )

@@ -23,43 +23,39 @@ pub(super) struct Draft {
     said: Vec<String>,
 }
 
-/// Streams that stand in the dictionaries of other streams become objects of their own, as the
-/// standard asks (ISO 32000-1, 7.3.8.1), equal ones the same.
-fn lift_streams(doc: &mut Document) {
-    let mut lifted: Vec<(lopdf::Stream, ObjectId)> = Vec::new();
-    let holders: Vec<ObjectId> = doc.objects.keys().copied().collect();
-    for holder in holders {
-        let Some(Object::Stream(stream)) = doc.objects.get_mut(&holder) else {
-            continue;
-        };
-        let mut dict = std::mem::take(&mut stream.dict);
-        lift_from(doc, &mut dict, &mut lifted);
-        if let Some(Object::Stream(stream)) = doc.objects.get_mut(&holder) {
-            stream.dict = dict;
+/// Images with the same content become one object. Twice, for two may have had masks of their own
+/// until those were one.
+fn share_images(doc: &mut Document) {
+    for _ in 0..2 {
+        let mut first: Vec<ObjectId> = Vec::new();
+        let mut same: BTreeMap<ObjectId, ObjectId> = BTreeMap::new();
+        for (id, object) in &doc.objects {
+            let Object::Stream(stream) = object else {
+                continue;
+            };
+            let kind = stream.dict.get(b"Subtype").and_then(Object::as_name);
+            if !kind.is_ok_and(|k| k == b"Image") {
+                continue;
+            }
+            match first.iter().find(|f| doc.objects.get(f) == Some(object)) {
+                Some(earlier) => drop(same.insert(*id, *earlier)),
+                None => first.push(*id),
+            }
+        }
+        doc.objects.retain(|id, _| !same.contains_key(id));
+        for object in doc.objects.values_mut() {
+            point_to(object, &same);
         }
     }
 }
 
-fn lift_from(
-    doc: &mut Document,
-    dict: &mut Dictionary,
-    lifted: &mut Vec<(lopdf::Stream, ObjectId)>,
-) {
-    for (_, value) in dict.iter_mut() {
-        match value {
-            Object::Dictionary(inner) => lift_from(doc, inner, lifted),
-            Object::Stream(stream) => {
-                lift_from(doc, &mut stream.dict, lifted);
-                let same = lifted.iter().find(|(s, _)| s == stream).map(|(_, id)| *id);
-                let id = same.unwrap_or_else(|| {
-                    let id = doc.add_object(stream.clone());
-                    lifted.push((stream.clone(), id));
-                    id
-                });
-                *value = Object::Reference(id);
-            }
-            _ => {}
-        }
+fn point_to(object: &mut Object, same: &BTreeMap<ObjectId, ObjectId>) {
+    match object {
+        Object::Reference(id) => *id = *same.get(id).unwrap_or(id),
+        Object::Array(all) => all.iter_mut().for_each(|o| point_to(o, same)),
+        Object::Dictionary(dict) => dict.iter_mut().for_each(|(_, o)| point_to(o, same)),
+        Object::Stream(stream) => stream.dict.iter_mut().for_each(|(_, o)| point_to(o, same)),
+        _ => {}
     }
 }
 
@@ -68,7 +64,7 @@ impl Draft {
     /// the page contents.
     pub(super) fn new(mut doc: Document, pages: &[Page], contents: &[Vec<u8>]) -> Self {
         doc.version = "1.7".to_owned();
-        lift_streams(&mut doc);
+        share_images(&mut doc);
         let catalog = doc
             .trailer
             .get(b"Root")

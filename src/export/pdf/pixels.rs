@@ -7,11 +7,11 @@ use image::RgbaImage;
 use printpdf::{DictItem, ExternalStream};
 
 use super::operators::deflate;
-use crate::symbols::pixels::{File, Pixels};
+use crate::symbols::pixels::{AsKept, Pixels};
 
 /// The image object of some pixels (ISO 32000-1, 8.9.5).
 pub(super) fn image(pixels: &Pixels) -> ExternalStream {
-    if let Some(File::Jpeg(bytes)) = pixels.file()
+    if let Some(AsKept::Jpeg(bytes)) = pixels.file()
         && let Some((size, space)) = jpeg(bytes)
     {
         let mut dict = head(size, space);

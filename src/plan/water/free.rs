@@ -68,6 +68,15 @@ pub fn certificates_on(
         .collect()
 }
 
+/// Whether the hours that are entered for a helper reach from one moment to another.
+pub fn within_hours(session: &Session, helper: HelperId, from: Moment, to: Moment) -> bool {
+    session.today.here.get(&helper).is_none_or(|hours| {
+        let late = hours.from.is_some_and(|f| Moment::at(f) > from);
+        let early = hours.to.is_some_and(|t| Moment::at(t) < to);
+        !late && !early
+    })
+}
+
 /// What keeps a helper from being with anyone in this stretch: where they are and what else they do.
 pub fn job_at(
     session: &Session,
@@ -78,12 +87,8 @@ pub fn job_at(
     if session.helpers_away.contains(&helper) {
         return Some(Reason::Away);
     }
-    if let Some(hours) = session.today.here.get(&helper) {
-        let late = hours.from.is_some_and(|f| Moment::at(f) > stretch.from);
-        let early = hours.to.is_some_and(|t| Moment::at(t) < stretch.to);
-        if late || early {
-            return Some(Reason::NotThere);
-        }
+    if !within_hours(session, helper, stretch.from, stretch.to) {
+        return Some(Reason::NotThere);
     }
     let rows = session.timetable.iter();
     let mut led = rows.filter(|s| stretch.rows.contains(&s.id) && s.leads.contains(&helper));

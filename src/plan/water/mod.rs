@@ -19,7 +19,9 @@ use crate::model::ids::{ActivityId, HelperId, ParticipantId, SlotId};
 use crate::model::session::Session;
 use crate::model::today;
 
-pub use free::{NotFree, Reason, certificates_on, has_alert, job_at, people_at, watches};
+pub use free::{
+    NotFree, Reason, certificates_on, has_alert, job_at, people_at, watches, within_hours,
+};
 pub use moments::{Stretch, Visit, visits};
 
 /// The water of a whole session.

@@ -46,7 +46,9 @@ fn shows_own(page: &Page) -> bool {
 
 /// On which sheets it is, and whose they are.
 fn where_seen(club: &Club, request: &Request) -> BTreeSet<(SheetKind, Option<ParticipantId>)> {
-    let sheets = lay_out(club, request).sheets;
+    let mut sheets = lay_out(club, request).sheets;
+    // The coordinator's list of all of them is no page that others can see.
+    sheets.retain(|s| s.kind != SheetKind::PictureList);
     let seen = sheets.iter().filter(|s| s.pages.iter().any(shows_own));
     seen.map(|s| (s.kind, s.participant)).collect()
 }
