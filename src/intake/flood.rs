@@ -52,6 +52,18 @@ impl Alike<'_> {
         self.known[at] == Known::Alike
     }
 
+    /// All to the left and right of a pixel without a gap.
+    fn stretch(&mut self, x: u32, y: u32) -> std::ops::RangeInclusive<u32> {
+        let (mut left, mut right) = (x, x);
+        while left > 0 && self.waits(left - 1, y) {
+            left -= 1;
+        }
+        while right + 1 < self.pixels.width() && self.waits(right + 1, y) {
+            right += 1;
+        }
+        left..=right
+    }
+
     fn is_near(&self, pixel: [u8; 4]) -> bool {
         let here = lab(pixel);
         let gap = |i: usize| (here[i] - self.first[i]).powi(2);
@@ -87,14 +99,8 @@ pub fn pour(pixels: &RgbaImage, at: [u32; 2], tolerance: f32, mut paint: impl Fn
         if !alike.waits(x, y) {
             continue;
         }
-        let (mut left, mut right) = (x, x);
-        while left > 0 && alike.waits(left - 1, y) {
-            left -= 1;
-        }
-        while right + 1 < width && alike.waits(right + 1, y) {
-            right += 1;
-        }
-        for x in left..=right {
+        let stretch = alike.stretch(x, y);
+        for x in stretch.clone() {
             alike.paint(x, y);
             paint(x, y);
         }
@@ -102,7 +108,7 @@ pub fn pour(pixels: &RgbaImage, at: [u32; 2], tolerance: f32, mut paint: impl Fn
         let below = Some(y + 1).filter(|y| *y < height);
         for y in above.into_iter().chain(below) {
             let mut before = false;
-            for x in left..=right {
+            for x in stretch.clone() {
                 let now = alike.waits(x, y);
                 if now && !before {
                     open.push((x, y));

@@ -82,8 +82,7 @@ fn bounded(found: &Found, samples: Samples) -> Result<(), Why> {
         ));
     }
     let pixels = u64::from(found.width) * u64::from(found.height);
-    let whole = found.progressive || found.scans > 1;
-    let coefficients = if whole { blocks * 128 } else { 0 };
+    let coefficients = if found.progressive { blocks * 128 } else { 0 };
     let clean = found.clean.len() as u64;
     fits_in_memory(clean + pixels * samples.count() as u64 + coefficients)
 }

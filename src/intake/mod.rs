@@ -11,6 +11,7 @@ pub mod recipe;
 
 mod area;
 mod colour;
+mod finish;
 mod flood;
 mod jpeg;
 mod light;

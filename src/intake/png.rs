@@ -18,16 +18,22 @@ const TIGHTEST: u64 = 1032;
 
 /// What is found in the chunks.
 #[derive(Default)]
-struct Found {
+struct Found<'a> {
     kept: Vec<u8>,
     packed: u64,
     profile: Option<Vec<u8>>,
     srgb: bool,
     gamma: Option<u32>,
-    exif: Option<Vec<u8>>,
+    exif: Option<&'a [u8]>,
     told: bool,
     moving: bool,
-    ended: bool,
+}
+
+impl Found<'_> {
+    fn notes(&self) -> Vec<String> {
+        let notes = [self.moving.then(first_only), self.told.then(removed)];
+        notes.into_iter().flatten().collect()
+    }
 }
 
 /// Looks at a PNG.
@@ -36,55 +42,49 @@ struct Found {
 /// If it is damaged, cut off or beyond the bounds.
 pub fn open(bytes: &[u8]) -> Result<Opened<'static>, Why> {
     let head: &[u8; 25] = bytes.first_chunk().ok_or_else(Why::cut_off)?;
+    let [.., w0, w1, w2, w3, h0, h1, h2, h3, _] = *head;
+    let (width, height) = (
+        u32::from_be_bytes([w0, w1, w2, w3]),
+        u32::from_be_bytes([h0, h1, h2, h3]),
+    );
     if head[8..16] != *b"\0\0\0\x0dIHDR" {
         return Err(Why::damaged());
     }
-    let number =
-        |at: usize| u32::from_be_bytes([head[at], head[at + 1], head[at + 2], head[at + 3]]);
-    let (width, height) = (number(16), number(20));
     within_bounds(width, height)?;
-    let found = chunks(bytes)?;
-    if !found.ended {
-        return Err(Why::cut_off());
-    }
-    let mut notes = Vec::new();
-    if found.moving {
-        notes.push(first_only());
-    }
-    if found.told {
-        notes.push(removed());
-    }
-    let kept = found.kept.len() as u64;
-    let reader = reader(found.kept)?;
+    let mut found = chunks(bytes)?;
+    let header = Header {
+        width,
+        height,
+        samples: Samples::Rgba,
+        notes: found.notes(),
+        meaning: meaning(found.profile.take(), found.srgb, found.gamma),
+        orientation: found.exif.map_or(Orientation::NoTransforms, orientation),
+    };
+    opened(header, found.kept, found.packed)
+}
+
+/// The picture's own chunks, of which so many bytes are packed pixels, ready to decode.
+fn opened(mut header: Header, kept: Vec<u8>, packed: u64) -> Result<Opened<'static>, Why> {
+    let (size, height) = (kept.len() as u64, header.height);
+    let reader = reader(kept)?;
     let (colour, depth) = reader.output_color_type();
-    let samples = match colour {
+    header.samples = match colour {
         ColorType::Grayscale => Samples::Grey,
         ColorType::GrayscaleAlpha => Samples::GreyAlpha,
         ColorType::Rgb => Samples::Rgb,
         ColorType::Rgba => Samples::Rgba,
         ColorType::Indexed => return Err(Why::damaged()),
     };
-    let line = reader.output_line_size(width).ok_or_else(Why::damaged)?;
-    let interlaced = reader.info().interlaced;
+    let line = reader.output_line_size(header.width);
+    let line = line.ok_or_else(Why::damaged)?;
     let raw = (reader.info().raw_row_length() as u64) * u64::from(height);
-    if raw / TIGHTEST > found.packed {
+    if raw / TIGHTEST > packed {
         return Err(Why::cut_off());
     }
+    let (interlaced, wide) = (reader.info().interlaced, depth == BitDepth::Sixteen);
     if interlaced {
-        fits_in_memory(kept + line as u64 * u64::from(height))?;
+        fits_in_memory(size + line as u64 * u64::from(height))?;
     }
-    let header = Header {
-        width,
-        height,
-        samples,
-        meaning: meaning(found.profile, found.srgb, found.gamma),
-        orientation: found
-            .exif
-            .as_deref()
-            .map_or(Orientation::NoTransforms, orientation),
-        notes,
-    };
-    let wide = depth == BitDepth::Sixteen;
     let decode = move |sink: &mut Sink| {
         if interlaced {
             whole(reader, line, wide, sink)
@@ -117,12 +117,14 @@ fn why(error: &png::DecodingError) -> Why {
 }
 
 /// Copies the chunks that make the picture and reads what says how to show it.
-fn chunks(bytes: &[u8]) -> Result<Found, Why> {
+fn chunks(bytes: &[u8]) -> Result<Found<'_>, Why> {
     let mut found = Found {
         kept: SIGNATURE.to_vec(),
         ..Found::default()
     };
     let mut rest = &bytes[SIGNATURE.len()..];
+    // A palette of parts of colours is more than the decoder bears.
+    let whole_colours = |length: usize| length.is_multiple_of(3) && (3..=768).contains(&length);
     while let Some((length, after)) = rest.split_first_chunk::<4>() {
         let length = u32::from_be_bytes(*length) as usize;
         let Some(chunk) = after.get(..length.saturating_add(8)) else {
@@ -130,6 +132,7 @@ fn chunks(bytes: &[u8]) -> Result<Found, Why> {
         };
         let (name, body) = (&chunk[..4], &chunk[4..4 + length]);
         match name {
+            b"PLTE" if !whole_colours(length) => return Err(Why::damaged()),
             b"IHDR" | b"PLTE" | b"tRNS" | b"IDAT" | b"IEND" => {
                 found.kept.extend_from_slice(&rest[..length + 12]);
                 found.packed += if name == b"IDAT" { length as u64 } else { 0 };
@@ -137,18 +140,17 @@ fn chunks(bytes: &[u8]) -> Result<Found, Why> {
             b"iCCP" => found.profile = unpacked(body),
             b"sRGB" => found.srgb = true,
             b"gAMA" => found.gamma = body.first_chunk().map(|b| u32::from_be_bytes(*b)),
-            b"eXIf" => found.exif = Some(body.to_vec()),
+            b"eXIf" => found.exif = Some(body),
             b"acTL" => found.moving = true,
             _ => {}
         }
         found.told |= matches!(name, b"tEXt" | b"zTXt" | b"iTXt" | b"eXIf" | b"tIME");
         if name == b"IEND" {
-            found.ended = true;
-            break;
+            return Ok(found);
         }
         rest = &after[length + 8..];
     }
-    Ok(found)
+    Err(Why::cut_off())
 }
 
 /// The profile of an `iCCP` chunk: a name, a zero, the method and packed bytes. One beyond the bound

@@ -140,8 +140,11 @@ fn why(error: &image_webp::DecodingError) -> Why {
     }
 }
 
-/// Reads chunks one after another: name and body.
-fn next<'a>(rest: &mut &'a [u8]) -> Option<Result<([u8; 4], &'a [u8]), Why>> {
+/// Name and body of a chunk.
+type Chunk<'a> = ([u8; 4], &'a [u8]);
+
+/// Reads chunks one after another.
+fn next<'a>(rest: &mut &'a [u8]) -> Option<Result<Chunk<'a>, Why>> {
     let (name, after) = rest.split_first_chunk::<4>()?;
     let Some((length, after)) = after.split_first_chunk::<4>() else {
         return Some(Err(Why::cut_off()));

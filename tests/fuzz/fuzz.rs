@@ -18,6 +18,7 @@ mod targets;
 use std::cell::Cell;
 use std::path::PathBuf;
 use std::process::ExitCode;
+use std::sync::OnceLock;
 use std::time::{Duration, Instant};
 
 use peak_alloc::PeakAlloc;
@@ -130,7 +131,9 @@ fn report(
 struct Tried {
     outcome: Outcome,
     panicked: bool,
+    /// The longest step and its name.
     time: Duration,
+    step: &'static str,
     megabytes: f32,
 }
 
@@ -140,7 +143,11 @@ impl Tried {
             return Some("panicked".to_owned());
         }
         if self.time > LONGEST {
-            return Some(format!("took {:.2} s", self.time.as_secs_f64()));
+            return Some(format!(
+                "{} took {:.2} s",
+                self.step,
+                self.time.as_secs_f64()
+            ));
         }
         (self.megabytes > MOST_MEGABYTES).then(|| format!("took {:.0} MB", self.megabytes))
     }
@@ -152,7 +159,9 @@ fn attempt(target: &Target, file: &[u8]) -> Tried {
     for _ in 0..2 {
         if best.time > LONGEST {
             let again = once(target, file);
-            best.time = best.time.min(again.time);
+            if again.time < best.time {
+                best = again;
+            }
         }
     }
     best
@@ -162,12 +171,31 @@ fn once(target: &Target, file: &[u8]) -> Tried {
     PANICKED.set(false);
     let before = MEMORY.current_usage_as_mb();
     MEMORY.reset_peak_usage();
-    let begin = Instant::now();
-    let outcome = std::panic::catch_unwind(|| (target.bring)(file)).unwrap_or(Outcome::Refused);
+    let (mut begin, mut longest) = (now(), (Duration::ZERO, "take"));
+    let caught = std::panic::catch_unwind(std::panic::AssertUnwindSafe(|| {
+        (target.bring)(file, &mut |name| {
+            let end = now();
+            longest = longest.max((end.saturating_sub(begin), name));
+            begin = end;
+        })
+    }));
     Tried {
-        outcome,
+        outcome: caught.unwrap_or(Outcome::Refused),
         panicked: PANICKED.get(),
-        time: begin.elapsed(),
+        time: longest.0,
+        step: longest.1,
         megabytes: MEMORY.peak_usage_as_mb() - before,
+    }
+}
+
+/// The time this thread has worked, where the system tells (Linux), so that a busy machine fails
+/// nothing; by the clock elsewhere.
+fn now() -> Duration {
+    static BEGIN: OnceLock<Instant> = OnceLock::new();
+    let told = std::fs::read_to_string("/proc/thread-self/schedstat");
+    let worked = told.ok().and_then(|t| t.split(' ').next()?.parse().ok());
+    match worked {
+        Some(nanoseconds) => Duration::from_nanos(nanoseconds),
+        None => BEGIN.get_or_init(Instant::now).elapsed(),
     }
 }

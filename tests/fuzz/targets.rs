@@ -26,8 +26,11 @@ pub struct Target {
     /// One of them, changed.
     pub change: fn(&[Vec<u8>], &mut Dice) -> Vec<u8>,
     /// Brings a file in and does with it what a person does.
-    pub bring: fn(&[u8]) -> Outcome,
+    pub bring: fn(&[u8], &mut Step) -> Outcome,
 }
+
+/// Called after each step with what it was.
+pub type Step<'a> = dyn FnMut(&'static str) + 'a;
 
 /// All kinds.
 pub const TARGETS: [Target; 4] = [
@@ -72,10 +75,12 @@ fn files(folder: &str, ending: &str) -> Vec<Vec<u8>> {
     paths.iter().filter_map(|p| fs::read(p).ok()).collect()
 }
 
-fn intake(file: &[u8]) -> Outcome {
-    match take("a file", file) {
+fn intake(file: &[u8], step: &mut Step) -> Outcome {
+    let taken = take("a file", file);
+    step("take");
+    match taken {
         Ok(Taken::Photo(photo)) => {
-            use_photo(&photo);
+            use_photo(&photo, step);
             Outcome::Photo
         }
         Ok(Taken::Drawing(drawing)) => {
@@ -93,15 +98,18 @@ fn intake(file: &[u8]) -> Outcome {
 }
 
 /// Kept, taken again, and cut, turned and masked.
-fn use_photo(photo: &Photo) {
+fn use_photo(photo: &Photo, step: &mut Step) {
     let kept = photo.kept();
+    step("kept");
     let again = take("kept", &kept.bytes);
+    step("take again");
     assert!(
         matches!(&again, Ok(Taken::Photo(p)) if p.size() == photo.size()),
         "what is kept cannot be taken again"
     );
     let mut mask = Mask::new(photo);
     mask.flood(photo, [0, 0], 10.0, false);
+    step("flood");
     let recipe = Recipe {
         frame: Some(Frame {
             centre: [0.4, 0.6],
@@ -116,4 +124,5 @@ fn use_photo(photo: &Photo) {
         ground: Ground::Transparent,
     };
     photo.develop(&recipe, 200);
+    step("develop");
 }

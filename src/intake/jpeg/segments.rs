@@ -58,7 +58,7 @@ pub fn read(bytes: &[u8]) -> Result<Found, Why> {
                 at += length;
                 found.segment(marker, body)?;
                 if marker == 0xDA {
-                    found.scan(bytes, &mut at)?;
+                    found.scan(body, bytes, &mut at)?;
                 }
             }
         }
@@ -176,9 +176,14 @@ impl Found {
     }
 
     /// Copies packed picture up to the next mark that ends it.
-    fn scan(&mut self, bytes: &[u8], at: &mut usize) -> Result<(), Why> {
-        if self.parts.is_empty() {
+    fn scan(&mut self, head: &[u8], bytes: &[u8], at: &mut usize) -> Result<(), Why> {
+        let count = head.first().map_or(0, |n| usize::from(*n));
+        if self.parts.is_empty() || count == 0 || count > self.parts.len() {
             return Err(Why::damaged());
+        }
+        // The decoder loses its place where only some of the colours come together.
+        if !self.progressive && (count < self.parts.len() || self.scans > 0) {
+            return Err(not_read("that holds one colour after the other"));
         }
         let from = *at;
         let mut to = from;

@@ -108,6 +108,16 @@ impl<'a, 'i> Links<'a, 'i> {
         for child in node.children().filter(Node::is_element) {
             sum.add(self.sum(child, depth + 1)?, true);
         }
+        self.references(node, depth, &mut sum)?;
+        if sum.depth > DEEPEST {
+            return Err(too("many references within references"));
+        }
+        self.known.insert(node.id().get_usize(), Some(sum));
+        Ok(sum)
+    }
+
+    /// Adds what an element refers to, by itself or by a style rule.
+    fn references(&mut self, node: Node<'a, 'i>, depth: u32, sum: &mut Sum) -> Result<(), Why> {
         let is_use = matches!(node.tag_name().name(), "use" | "feImage");
         let mut vertices = 1;
         for (name, value) in node.attributes().map(|a| (a.name(), a.value())) {
@@ -117,7 +127,7 @@ impl<'a, 'i> Links<'a, 'i> {
             if name == "href"
                 && let Some(id) = value.trim().strip_prefix('#')
             {
-                self.follow(id, is_use, 1, depth, &mut sum)?;
+                self.follow(id, is_use, 1, depth, sum)?;
             }
         }
         for (name, value) in node.attributes().map(|a| (a.name(), a.value())) {
@@ -128,7 +138,7 @@ impl<'a, 'i> Links<'a, 'i> {
                 1
             };
             for id in referred(value) {
-                self.follow(id, false, often, depth, &mut sum)?;
+                self.follow(id, false, often, depth, sum)?;
             }
         }
         if node.has_attribute("class") || node.has_attribute("id") {
@@ -139,11 +149,7 @@ impl<'a, 'i> Links<'a, 'i> {
                 }
             }
         }
-        if sum.depth > DEEPEST {
-            return Err(too("many references within references"));
-        }
-        self.known.insert(node.id().get_usize(), Some(sum));
-        Ok(sum)
+        Ok(())
     }
 
     fn follow(

@@ -9,7 +9,7 @@ use super::super::{WORKING_PX, area};
 use super::{SIMPLER, cost};
 
 /// Pixels that may be touched in all: about a second's work.
-const MOST_TOUCHED: f64 = 150e6;
+const MOST_TOUCHED: f64 = 80e6;
 /// Pixels that may be held at once, four bytes each.
 const MOST_HELD: f64 = 40e6;
 /// The least longest side that is worth keeping.

@@ -186,3 +186,30 @@ fn unusual_kinds_of_jpeg_are_named() {
     let many = vec![segment(0xC0, &[8, 0, 8, 0, 8, 1, 1, 0x11, 0])];
     assert!(refused("a.jpg", &with_segments(&plain, &many)).contains("is damaged"));
 }
+
+/// Found by changed files: the decoders lost their place, or panicked, on each of these.
+#[test]
+fn what_decoders_do_not_bear_is_refused_before_they_see_it() {
+    for length in [0, 1, 8, 20, 46, 103, 771] {
+        let mut file = b"\x89PNG\r\n\x1a\n".to_vec();
+        file.extend(ihdr(2, 1, 4, 3, 0));
+        file.extend(chunk(b"PLTE", &vec![7; length]));
+        file.extend(chunk(b"IDAT", &packed(&[0, 0])));
+        file.extend(chunk(b"IEND", b""));
+        assert!(refused("a.png", &file).contains("is damaged"), "{length}");
+    }
+    // Colours one after the other, brightness alone first.
+    let mut file = picture("baseline-420.jpg");
+    let scan = file.windows(2).position(|w| w == b"\xFF\xDA").unwrap();
+    let packed = file[scan + 14..].to_vec();
+    file.truncate(scan);
+    file.extend(segment(0xDA, &[1, 1, 0, 0, 63, 0]));
+    file.extend(&packed[..packed.len() - 2]);
+    file.extend(segment(0xDA, &[2, 2, 0x11, 3, 0x11, 0, 63, 0]));
+    file.extend(&packed);
+    assert_eq!(
+        refused("a.jpg", &file),
+        "“a.jpg” is a JPEG that holds one colour after the other, which is not read. \
+         Open it in another program, save it as an ordinary JPEG, and bring that."
+    );
+}

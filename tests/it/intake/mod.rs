@@ -9,6 +9,7 @@ mod mask;
 mod metadata;
 mod pictures;
 mod svg;
+mod svg_bounds;
 
 use std::fs;
 use std::path::PathBuf;

@@ -143,6 +143,23 @@ fn the_content_counts_and_a_wrong_ending_is_noted() {
     }
 }
 
+/// A PNG may say that its numbers are light itself (`gAMA` of 100,000): half the light is 188 of 255
+/// in sRGB (IEC 61966-2-1). Where the file says sRGB too, that counts (PNG, third edition, 11.3.2).
+#[test]
+fn the_gamma_of_a_png_is_applied() {
+    use super::making::{chunk, png};
+    let gamma = chunk(b"gAMA", &100_000_u32.to_be_bytes());
+    let half = [[128, 128, 128]; 4];
+    let linear = photo("a.png", &png(2, &half, std::slice::from_ref(&gamma)));
+    let [r, g, b, _] = linear.pixels().get_pixel(0, 0).0;
+    assert!(
+        [r, g, b].iter().all(|v| v.abs_diff(188) <= 1),
+        "{r} {g} {b}"
+    );
+    let both = photo("a.png", &png(2, &half, &[gamma, chunk(b"sRGB", &[0])]));
+    assert_eq!(both.pixels().get_pixel(0, 0).0, [128, 128, 128, 255]);
+}
+
 /// An ordinary telephone's picture, 24 megapixels, in three ways of packing.
 #[test]
 fn a_large_honest_photograph_is_taken_and_made_smaller() {
