@@ -90,7 +90,7 @@ pub fn edit(club: &Club, seed: &Seed) -> Edit {
     let with: BTreeSet<HelperId> = seed.flag.then_some(helper).into_iter().collect();
     match seed.kind % 10 {
         0 | 1 => Edit::Turns(id, TurnsEdit::Set(plan(club, session.as_ref(), seed))),
-        2 if seed.at % 2 == 0 => Edit::Turns(id, TurnsEdit::Place(who, seed.b % 4, slot)),
+        2 if seed.at.is_multiple_of(2) => Edit::Turns(id, TurnsEdit::Place(who, seed.b % 4, slot)),
         2 => Edit::Turns(id, TurnsEdit::Hold(who, slot, seed.flag)),
         3 if seed.flag => Edit::Turns(id, TurnsEdit::Off),
         3 => Edit::Turns(id, TurnsEdit::Friends(friends(club, seed))),
