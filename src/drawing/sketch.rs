@@ -93,12 +93,18 @@ impl Sketch {
         }
     }
 
+    /// Whether another drawing has shapes to take over; a photograph has none.
+    pub fn can_start_from(art: &Art) -> bool {
+        art.nodes.iter().any(|n| !matches!(n, Node::Pixels { .. }))
+    }
+
     /// Takes over the shapes of another drawing as things, above what is there.
     pub fn start_from(&mut self, art: &Art) {
-        if !art.nodes.is_empty() {
+        if Self::can_start_from(art) {
             self.remember();
-            let nodes = art.nodes.iter().cloned().map(Arc::new);
-            self.things.extend(nodes);
+            let shapes = art.nodes.iter();
+            let shapes = shapes.filter(|n| !matches!(n, Node::Pixels { .. }));
+            self.things.extend(shapes.cloned().map(Arc::new));
         }
     }
 
