@@ -11,6 +11,8 @@ pub mod model;
 
 pub mod symbols;
 
+pub mod drawing;
+
 pub mod text;
 
 pub mod intake;

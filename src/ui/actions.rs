@@ -33,6 +33,8 @@ pub enum Action {
     Group,
     /// The full-screen view for participant and parent.
     Together,
+    /// The place where a picture is drawn.
+    Draw,
     /// Larger.
     ZoomIn,
     /// Smaller.
@@ -56,6 +58,8 @@ pub enum Action {
 pub enum Group {
     /// The club's file.
     File,
+    /// What can be made.
+    Make,
     /// How the window looks.
     Look,
     /// The end.
@@ -215,6 +219,13 @@ pub const TABLE: &[Row] = &[
     )
     .group(Group::File),
     row(
+        Action::Draw,
+        "Draw a picture…",
+        "Draw a picture of your own with mouse, pen, finger or keys",
+        ctrl(Key::D),
+    )
+    .group(Group::Make),
+    row(
         Action::Undo,
         "Undo",
         "Take the last change back",
@@ -304,6 +315,10 @@ pub const IN_AREAS: &[(&str, &str)] = &[
     ("C", "on a step: offer a choice there"),
     ("T", "on what is not today: today after all"),
     ("I", "on what is not today: pick what comes instead"),
+    (
+        "Space and arrows",
+        "on the paper of a drawing: put the pen down or lift it, move it",
+    ),
     (
         "G",
         "on a standing change: with the group today, or as always",

@@ -8,6 +8,7 @@ use egui::{Context, Rect, Ui, ViewportCommand, vec2};
 use super::actions::{self, Action};
 use super::desk::Desk;
 use super::dialogs::{self, Outcome, PathDialog};
+use super::drawing::{DrawingState, Start, Went};
 use super::files::SystemDialog;
 use super::people::standing;
 use super::picker::{For, Picked};
@@ -17,7 +18,7 @@ use super::theme::{self, Scheme, Theme};
 use super::together::TogetherState;
 use super::topbar::{self, Bar};
 use super::widgets::{self, within};
-use super::{boards, checks, find, notice, people, photo, print, session, together};
+use super::{boards, checks, drawing, find, notice, people, photo, print, session, together};
 use crate::model::edit::Edit;
 use crate::model::finding::Spot;
 use crate::model::ids::SymbolId;
@@ -133,7 +134,8 @@ impl App {
 
     /// What was dropped on the window, or pasted as a picture.
     fn brought(&mut self, ctx: &Context) {
-        if self.bench.view().question.is_some() || self.state.together.is_some() {
+        let covered = self.state.together.is_some() || self.state.drawing.is_some();
+        if self.bench.view().question.is_some() || covered {
             return;
         }
         let dropped = ctx.input(|i| i.raw.dropped_files.clone());
@@ -172,7 +174,8 @@ impl App {
             || self.state.session.picker.is_some()
             || self.state.people.picker.is_some()
             || self.bench.view().incoming.is_some()
-            || self.bench.view().question.is_some();
+            || self.bench.view().question.is_some()
+            || self.state.draw.is_some();
         if busy {
             return;
         }
@@ -180,13 +183,21 @@ impl App {
         if pressed.is_empty() {
             return;
         }
+        if let Some(drawing) = &mut self.state.drawing {
+            let pressed = pressed.into_iter().filter(|a| drawing.passes(*a)).collect();
+            return self.all(ctx, pressed);
+        }
         if self.state.drafts.is_open() && pressed.iter().any(|a| leaves_field(*a)) {
             // What is being typed counts first: the field sees that it was left and enters it.
             if let Some(id) = ctx.memory(egui::Memory::focused) {
                 ctx.memory_mut(|m| m.surrender_focus(id));
             }
         }
-        for action in pressed {
+        self.all(ctx, pressed);
+    }
+
+    fn all(&mut self, ctx: &Context, actions: Vec<Action>) {
+        for action in actions {
             self.act(ctx, action);
         }
     }
@@ -215,6 +226,12 @@ impl App {
             Action::Together => {
                 s.together = Some(TogetherState::default());
                 ctx.send_viewport_cmd(ViewportCommand::Fullscreen(true));
+            }
+            Action::Draw => {
+                s.draw = Some(Start::Blank {
+                    whose: None,
+                    stands_for: None,
+                });
             }
             Action::ZoomIn => self
                 .late
@@ -275,6 +292,11 @@ impl App {
         for action in wanted {
             self.act(&ctx, action);
         }
+        if let Some(start) = self.state.draw.take() {
+            self.state.drafts.clear();
+            self.state.drawing = Some(DrawingState::new(start));
+            ctx.request_repaint();
+        }
         out.append(&mut self.late);
         if !out.is_empty() {
             for command in out {
@@ -300,6 +322,7 @@ impl App {
             regions: &mut s.regions,
             out,
             actions: wanted,
+            draw: &mut s.draw,
         };
         if let Some(together) = &mut s.together {
             if together::show(ui, &mut desk, together, window) {
@@ -309,20 +332,26 @@ impl App {
             }
             return;
         }
-        let bar = Bar { still: s.still };
-        let top = window.with_max_y(window.top() + topbar::height(window.size()));
-        topbar::show(ui, &mut desk, &bar, top);
-        let place = Rect::from_min_max(
-            egui::pos2(window.left() + theme::MARGIN, top.bottom() + 4.0),
-            window.max - vec2(theme::MARGIN, 12.0),
-        );
-        within(ui, "place", place, |ui| match view.place {
-            Place::Session => session::show(ui, &mut desk, &mut s.session, place),
-            Place::People => people::show(ui, &mut desk, &mut s.people, place),
-            Place::Boards => boards::show(ui, &mut desk, &mut s.boards, place),
-            Place::Checks => checks::show(ui, &mut desk, place),
-            Place::Print => print::show(ui, &mut desk, &mut s.print, place),
-        });
+        if let Some(drawing) = &mut s.drawing {
+            if drawing::show(ui, &mut desk, drawing, window) == Went::Away {
+                s.drawing = None;
+            }
+        } else {
+            let bar = Bar { still: s.still };
+            let top = window.with_max_y(window.top() + topbar::height(window.size()));
+            topbar::show(ui, &mut desk, &bar, top);
+            let place = Rect::from_min_max(
+                egui::pos2(window.left() + theme::MARGIN, top.bottom() + 4.0),
+                window.max - vec2(theme::MARGIN, 12.0),
+            );
+            within(ui, "place", place, |ui| match view.place {
+                Place::Session => session::show(ui, &mut desk, &mut s.session, place),
+                Place::People => people::show(ui, &mut desk, &mut s.people, place),
+                Place::Boards => boards::show(ui, &mut desk, &mut s.boards, place),
+                Place::Checks => checks::show(ui, &mut desk, place),
+                Place::Print => print::show(ui, &mut desk, &mut s.print, place),
+            });
+        }
         notice::show(ui, &mut desk, window);
         photo::show(ui, &mut desk, &mut s.photo);
         pickers(ui, &mut desk, (&mut s.session.picker, &mut s.people.picker));
@@ -496,8 +525,8 @@ fn picked(desk: &mut Desk<'_>, target: For, symbol: SymbolId) {
                 desk.edit(Edit::ChangeActivity(next));
             }
         }
-        // The form of the picture takes it itself.
-        For::OwnPicture(_) => {}
+        // The form of the picture, or the drawing, takes it itself.
+        For::OwnPicture(_) | For::Drawing(_) => {}
         For::Standing(id, which) => {
             let club = desk.view.club;
             if let Some(p) = club.participant(id) {

@@ -1,6 +1,7 @@
 //! What every panel gets: what it may look at, and where it puts what it wants.
 
 use super::actions::Action;
+use super::drawing::Start;
 use super::pictures::Pictures;
 use super::regions::Regions;
 use super::widgets::field::Drafts;
@@ -23,6 +24,8 @@ pub struct Desk<'a> {
     pub out: &'a mut Vec<Command>,
     /// What is asked of the window itself after the frame.
     pub actions: &'a mut Vec<Action>,
+    /// With what the place where a picture is drawn is to open after the frame.
+    pub draw: &'a mut Option<Start>,
 }
 
 impl Desk<'_> {
@@ -34,6 +37,11 @@ impl Desk<'_> {
     /// Asks for a change of the club.
     pub fn edit(&mut self, edit: Edit) {
         self.out.push(Command::Edit(edit));
+    }
+
+    /// Asks for the place where a picture is drawn.
+    pub fn draw(&mut self, start: Start) {
+        *self.draw = Some(start);
     }
 
     /// Asks for a change of the chosen session's timetable.

@@ -196,8 +196,8 @@ pub enum Outcome {
     Go(Box<Command>),
 }
 
-/// A card over everything else.
-fn over<R>(ui: &Ui, id: &str, name: &str, add: impl FnOnce(&mut Ui) -> R) -> (R, bool) {
+/// A card over everything else; also says whether it was put away.
+pub fn over<R>(ui: &Ui, id: &str, name: &str, add: impl FnOnce(&mut Ui) -> R) -> (R, bool) {
     let t = theme::of(ui.ctx());
     let width = (ui.ctx().content_rect().width() - 48.0).min(620.0);
     let frame = Frame::new()

@@ -1,5 +1,7 @@
 //! The few signs of the window, drawn as lines so that no font has to have them.
 
+mod tools;
+
 use egui::{Color32, Painter, Pos2, Rect, Shape, Stroke, Vec2, pos2, vec2};
 
 /// A sign.
@@ -47,6 +49,26 @@ pub enum Icon {
     Sheet,
     /// A picture in a frame.
     Picture,
+    /// A straight line.
+    Straight,
+    /// A rectangle.
+    Box,
+    /// An ellipse.
+    Oval,
+    /// A shape with corners.
+    Corners,
+    /// A shape in curves.
+    Bends,
+    /// Fill with colour.
+    Pour,
+    /// The eraser.
+    Eraser,
+    /// Squares to draw on.
+    Squares,
+    /// Something faint below.
+    Below,
+    /// Take over what lies below.
+    TakeOver,
 }
 
 /// Paints a sign in the middle of `rect`, as large as the smaller side allows.
@@ -157,6 +179,7 @@ pub fn paint(p: &Painter, icon: Icon, rect: Rect, colour: Color32) {
             line(&[(-3.0, 0.0), (4.0, 0.0)]);
             line(&[(-3.0, 5.0), (4.0, 5.0)]);
         }
+        tool => tools::paint(p, tool, (mid, u), stroke),
     }
 }
 

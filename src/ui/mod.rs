@@ -8,6 +8,7 @@ pub mod checks;
 pub mod dates;
 pub mod desk;
 pub mod dialogs;
+pub mod drawing;
 pub mod files;
 pub mod find;
 pub mod icons;

@@ -5,6 +5,7 @@ use egui::{
     Stroke, StrokeKind, Ui, Vec2, WidgetInfo, vec2,
 };
 
+use super::drawing::Use;
 use super::people::standing::Which;
 use super::pictures::Pictures;
 use super::regions;
@@ -30,6 +31,8 @@ pub enum For {
     OwnPicture(PictureId),
     /// Something that is always different for a participant.
     Standing(ParticipantId, Which),
+    /// A drawing being made.
+    Drawing(Use),
 }
 
 /// A pick in progress.
@@ -72,7 +75,7 @@ impl Picker {
     /// Whose eyes the picture is for.
     const fn who(&self) -> Option<ParticipantId> {
         match self.target {
-            For::Activity(_) | For::OwnPicture(_) => None,
+            For::Activity(_) | For::OwnPicture(_) | For::Drawing(_) => None,
             For::Mark(id) | For::Standing(id, _) => Some(id),
         }
     }
@@ -90,7 +93,11 @@ impl Picker {
         let built_in = found.map(|s| (s.id.clone(), names.label(&s.id).to_owned()));
         let own = own::search(club, self.who(), wanted).into_iter();
         // An own picture stands for none of its kind.
-        let any = self.group.is_none() && !matches!(self.target, For::OwnPicture(_));
+        let stood_for = matches!(
+            self.target,
+            For::OwnPicture(_) | For::Drawing(Use::StandsFor)
+        );
+        let any = self.group.is_none() && !stood_for;
         let own = own.filter(|_| any);
         own.map(|p| (p.symbol(), p.name.clone()))
             .chain(built_in)

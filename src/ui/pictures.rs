@@ -5,12 +5,14 @@ use std::collections::{BTreeSet, HashMap};
 use std::sync::Arc;
 
 use egui::{ColorImage, Context, Painter, Rect, TextureHandle, TextureOptions, Vec2, pos2};
+use image::RgbaImage;
 
 use crate::model::club::Club;
 use crate::model::ids::{ParticipantId, SymbolId};
 use crate::model::people::{Figure, Participant};
 use crate::model::picture::Picture;
 use crate::raster;
+use crate::symbols::art::Art;
 use crate::symbols::library::library;
 use crate::symbols::own;
 use crate::symbols::variant::{Ink, Variant};
@@ -87,6 +89,14 @@ pub struct Pictures {
     bytes: usize,
     tick: u64,
     scale: f32,
+    sketches: HashMap<&'static str, Sketched>,
+}
+
+/// A drawing being made, as it was when last painted in one place.
+struct Sketched {
+    texture: TextureHandle,
+    revision: u64,
+    px: u32,
 }
 
 struct Kept {
@@ -121,6 +131,40 @@ impl Pictures {
         self.paint(p, rect, drawn);
     }
 
+    /// Paints a drawing being made into the middle square of a rectangle. There is one picture for
+    /// each place, made anew when the revision or the size is another.
+    pub fn sketch(
+        &mut self,
+        p: &Painter,
+        rect: Rect,
+        place: &'static str,
+        revision: u64,
+        art: impl FnOnce() -> Art,
+    ) {
+        let scale = p.pixels_per_point();
+        let side = rect.width().min(rect.height());
+        let px = ((side * scale).round() as u32).clamp(1, 2 * LARGEST);
+        let known = self.sketches.get(place);
+        if known.is_none_or(|s| (s.revision, s.px) != (revision, px)) {
+            let image = raster::paint_art(&art(), px);
+            let texture = texture(p.ctx(), place.to_owned(), &image);
+            let now = Sketched {
+                texture,
+                revision,
+                px,
+            };
+            self.sketches.insert(place, now);
+        }
+        if let Some(sketched) = self.sketches.get(place) {
+            stick(p, rect, px, &sketched.texture);
+        }
+    }
+
+    /// Lets the pictures of a drawing being made go.
+    pub fn forget_sketches(&mut self) {
+        self.sketches.clear();
+    }
+
     fn paint(&mut self, p: &Painter, rect: Rect, drawn: crate::symbols::library::Drawn) {
         let scale = p.pixels_per_point();
         self.on_scale(scale);
@@ -143,12 +187,7 @@ impl Pictures {
         }
         if let Some(kept) = self.kept.get_mut(&key) {
             kept.used = tick;
-            let half = px as f32 / scale / 2.0;
-            let snap = |v: f32| (v * scale).round() / scale;
-            let min = pos2(snap(rect.center().x - half), snap(rect.center().y - half));
-            let place = Rect::from_min_size(min, Vec2::splat(px as f32 / scale));
-            let whole = Rect::from_min_max(pos2(0.0, 0.0), pos2(1.0, 1.0));
-            p.image(kept.texture.id(), place, whole, crate::ui::theme::AS_IS);
+            stick(p, rect, px, &kept.texture);
         }
     }
 
@@ -181,10 +220,25 @@ const fn bytes(px: u32) -> usize {
     px as usize * px as usize * 4
 }
 
+/// A square texture in the middle of a rectangle, pixel for pixel.
+fn stick(p: &Painter, rect: Rect, px: u32, texture: &TextureHandle) {
+    let scale = p.pixels_per_point();
+    let half = px as f32 / scale / 2.0;
+    let snap = |v: f32| (v * scale).round() / scale;
+    let min = pos2(snap(rect.center().x - half), snap(rect.center().y - half));
+    let place = Rect::from_min_size(min, Vec2::splat(px as f32 / scale));
+    let whole = Rect::from_min_max(pos2(0.0, 0.0), pos2(1.0, 1.0));
+    p.image(texture.id(), place, whole, crate::ui::theme::AS_IS);
+}
+
 fn upload(ctx: &Context, drawn: &crate::symbols::library::Drawn, px: u32) -> TextureHandle {
     let image = raster::paint_art(&drawn.art, px);
+    let name = format!("{} {} {px}", drawn.id, drawn.variant);
+    texture(ctx, name, &image)
+}
+
+fn texture(ctx: &Context, name: String, image: &RgbaImage) -> TextureHandle {
     let size = [image.width() as usize, image.height() as usize];
     let colours = ColorImage::from_rgba_unmultiplied(size, image.as_raw());
-    let name = format!("{} {} {px}", drawn.id, drawn.variant);
     ctx.load_texture(name, colours, TextureOptions::LINEAR)
 }

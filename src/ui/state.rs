@@ -2,6 +2,7 @@
 
 use super::boards::BoardsState;
 use super::dialogs::PathDialog;
+use super::drawing::{DrawingState, Start};
 use super::people::PeopleState;
 use super::photo::PhotoState;
 use super::print::PrintState;
@@ -38,6 +39,10 @@ pub struct UiState {
     pub photo: Option<PhotoState>,
     /// The full-screen view, while it is open.
     pub together: Option<TogetherState>,
+    /// The place where a picture is drawn, while it is open.
+    pub drawing: Option<DrawingState>,
+    /// With what that place is to open after this frame.
+    pub draw: Option<Start>,
 }
 
 /// The next larger size offered, in percent.

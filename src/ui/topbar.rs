@@ -91,6 +91,7 @@ fn show_menu(ui: &mut Ui, desk: &mut Desk<'_>, bar: &Bar, rect: Rect) {
                 .show(ui, |ui| {
                     menu_rows(ui, desk, Group::File);
                     recent(ui, desk);
+                    menu_rows(ui, desk, Group::Make);
                     words::soft(ui, &format!("How it looks: {} %", desk.view.zoom_percent));
                     menu_rows(ui, desk, Group::Look);
                     for scheme in Theme::ALL {

@@ -112,8 +112,8 @@ fn map() -> Vec<(String, Vec<String>)> {
         .collect();
     assert_eq!(
         rows.len(),
-        18,
-        "the map has a row for each of the eighteen modules"
+        19,
+        "the map has a row for each of the nineteen modules"
     );
     rows
 }

@@ -3,6 +3,7 @@
 
 mod boards;
 mod certificates;
+mod drawing;
 mod find;
 mod group;
 mod looks;
