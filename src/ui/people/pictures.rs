@@ -8,8 +8,9 @@ use super::PeopleState;
 use crate::model::club::Club;
 use crate::model::edit::Edit;
 use crate::model::ids::PictureId;
-use crate::model::picture::Picture;
+use crate::model::picture::{Made, Picture};
 use crate::model::set::Holds;
+use crate::ui::actions::Action;
 use crate::ui::desk::Desk;
 use crate::ui::icons::Icon;
 use crate::ui::photo::details::{self, Details};
@@ -32,6 +33,8 @@ pub struct PicturesState {
     /// How many there were, to choose a new one.
     seen: usize,
     details: Details,
+    /// A drawing that is to be changed at the place where pictures are drawn.
+    pub redraw: Option<PictureId>,
 }
 
 /// A card of the grid, in points.
@@ -101,6 +104,10 @@ fn buttons(ui: &mut Ui, desk: &mut Desk<'_>, rect: Rect) {
         bring.tip("Photographs and drawings from files; they can also be dropped or pasted");
     if next(ui, bring) {
         desk.ask(Command::AskPictures(Purpose::default()));
+    }
+    let draw = Button::new("pictures-draw", "Draw one…").icon(Icon::Pen);
+    if next(ui, draw) {
+        desk.actions.push(Action::Draw);
     }
     let take = Button::new("pictures-set", "Take in a set…");
     let take = take.tip("Pictures and activities that another club gave you, in one file");
@@ -217,6 +224,12 @@ fn form(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut PicturesState, picture: &P
     }
     details::show(ui, desk, &mut state.details, &mut next);
     ui.add_space(6.0);
+    if matches!(picture.made, Made::Drawing(_)) {
+        let b = Button::new(("picture-redraw", picture.id), "Change the drawing…");
+        if b.icon(Icon::Pen).show(ui).clicked() {
+            state.redraw = Some(picture.id);
+        }
+    }
     let b = Button::new(("picture-remove", picture.id), "Remove").icon(Icon::Bin);
     let tip = "Goes from the file and from its earlier copies when you save";
     if b.weight(Weight::Quiet).tip(tip).show(ui).clicked() {
