@@ -4,7 +4,6 @@
 //! and never its name. A decoder sees only what makes the picture; everything else a file carries
 //! (place, time, camera, words, small copies) is left behind before it is read.
 
-pub mod grey;
 pub mod mask;
 pub mod photo;
 pub mod recipe;
