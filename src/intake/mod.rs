@@ -21,8 +21,6 @@ mod rows;
 mod svg;
 mod webp;
 
-use sha2::{Digest, Sha256};
-
 pub use mask::Mask;
 pub use photo::{Finished, Kind, Photo};
 pub use recipe::{Frame, Ground, Recipe, Shape};
@@ -185,10 +183,4 @@ fn fits_in_memory(bytes: u64) -> Result<(), Why> {
         "is a large picture stored in a way that takes too much memory to read",
         "Save it smaller, or as an ordinary JPEG, and bring that.",
     ))
-}
-
-/// SHA-256 of some bytes, as 64 hexadecimal digits: the name by which content is known.
-pub fn content_hash(bytes: &[u8]) -> String {
-    let digest = Sha256::digest(bytes);
-    digest.iter().map(|b| format!("{b:02x}")).collect()
 }

@@ -198,8 +198,18 @@ pub enum Outcome {
 
 /// A card over everything else; also says whether it was put away.
 pub fn over<R>(ui: &Ui, id: &str, name: &str, add: impl FnOnce(&mut Ui) -> R) -> (R, bool) {
+    over_wide(ui, id, (name, 620.0), add)
+}
+
+/// The same as wide as is said, where the window has room for it.
+pub fn over_wide<R>(
+    ui: &Ui,
+    id: &str,
+    (name, widest): (&str, f32),
+    add: impl FnOnce(&mut Ui) -> R,
+) -> (R, bool) {
     let t = theme::of(ui.ctx());
-    let width = (ui.ctx().content_rect().width() - 48.0).min(620.0);
+    let width = (ui.ctx().content_rect().width() - 48.0).min(widest);
     let frame = Frame::new()
         .fill(t.col.panel)
         .stroke(t.edge())

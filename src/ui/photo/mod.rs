@@ -11,9 +11,10 @@ mod looks;
 mod stage;
 mod tools;
 
-use egui::{Frame, Id, Margin, Modal, Rect, Role, ScrollArea, Ui, pos2, vec2};
+use egui::{Rect, ScrollArea, Ui, pos2, vec2};
 
 use super::desk::Desk;
+use super::dialogs;
 use super::theme;
 use super::widgets::button::{Button, Weight};
 use super::widgets::{within, words};
@@ -147,28 +148,7 @@ fn waiting(ui: &Ui, desk: &mut Desk<'_>) {
 
 /// The card over the window; whether it was put away.
 fn card(ui: &Ui, add: impl FnOnce(&mut Ui)) -> bool {
-    let t = theme::of(ui.ctx());
-    let window = ui.ctx().content_rect();
-    let width = (window.width() - 40.0).min(1_080.0);
-    let frame = Frame::new()
-        .fill(t.col.panel)
-        .stroke(t.edge())
-        .corner_radius(26)
-        .shadow(t.lifted())
-        .inner_margin(Margin::same(20));
-    let id = Id::unique("photo");
-    let area = Modal::default_area(id)
-        .accessible_name("A picture came in")
-        .role(Role::Dialog);
-    let out = Modal::new(id)
-        .area(area)
-        .frame(frame)
-        .backdrop_color(t.col.veil)
-        .show(ui.ctx(), |ui| {
-            ui.set_width(width - 40.0);
-            add(ui);
-        });
-    out.should_close()
+    dialogs::over_wide(ui, "photo", ("A picture came in", 1_080.0), add).1
 }
 
 fn body(

@@ -223,3 +223,13 @@ fn photographs_that_no_file_could_hold_are_refused() {
         "{said}"
     );
 }
+
+/// FIPS 180-4: the hash of "abc", from the standard's examples.
+#[test]
+fn content_is_known_by_sha_256() {
+    let photo = daystrand::model::picture::Photo::new(PhotoKind::Png, [1, 1], b"abc".to_vec());
+    assert_eq!(
+        photo.hash(),
+        "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad"
+    );
+}
