@@ -108,21 +108,50 @@ fn region(same: &[bool], start: usize) -> Vec<bool> {
     let core = flood(&wide, start);
     let near = distances(&core);
     let back = (reach + 0.8) * (reach + 0.8);
-    near.iter()
+    let mut found: Vec<bool> = near
+        .iter()
         .zip(same)
         .map(|(d, s)| *s && *d <= back)
-        .collect()
+        .collect();
+    add_tips(&mut found, same, &wide);
+    found
+}
+
+/// Adds what hangs together with the region and leads nowhere: the tips of narrow corners. What
+/// leads through a gap to a wider place stays outside.
+fn add_tips(found: &mut [bool], same: &[bool], wide: &[bool]) {
+    let mut rest: Vec<bool> = same.iter().zip(&*found).map(|(s, f)| *s && !f).collect();
+    for at in 0..rest.len() {
+        let touches = |i: usize| found.get(i).is_some_and(|f| *f);
+        let beside = [at + 1, at.wrapping_sub(1), at + SIDE, at.wrapping_sub(SIDE)];
+        if !rest[at] || !beside.into_iter().any(touches) {
+            continue;
+        }
+        let tip = drained(&mut rest, at);
+        if !tip.iter().any(|i| wide[*i]) {
+            tip.iter().for_each(|i| found[*i] = true);
+        }
+    }
 }
 
 /// The chosen cells that hang together with one of them, side by side.
 fn flood(chosen: &[bool], start: usize) -> Vec<bool> {
     let mut found = vec![false; chosen.len()];
-    if !chosen[start] {
-        return found;
+    let reached = drained(&mut chosen.to_vec(), start);
+    reached.iter().for_each(|i| found[*i] = true);
+    found
+}
+
+/// The same as a list; they are not chosen any more.
+fn drained(free: &mut [bool], start: usize) -> Vec<usize> {
+    let mut all = Vec::new();
+    if !std::mem::take(&mut free[start]) {
+        return all;
     }
-    found[start] = true;
-    let mut open = vec![start];
-    while let Some(at) = open.pop() {
+    all.push(start);
+    let mut next = 0;
+    while let Some(&at) = all.get(next) {
+        next += 1;
         let (x, y) = (at % SIDE, at / SIDE);
         let beside = [
             (x > 0).then(|| at - 1),
@@ -130,14 +159,13 @@ fn flood(chosen: &[bool], start: usize) -> Vec<bool> {
             (y > 0).then(|| at - SIDE),
             (y + 1 < SIDE).then(|| at + SIDE),
         ];
-        for next in beside.into_iter().flatten() {
-            if chosen[next] && !found[next] {
-                found[next] = true;
-                open.push(next);
+        for to in beside.into_iter().flatten() {
+            if std::mem::take(&mut free[to]) {
+                all.push(to);
             }
         }
     }
-    found
+    all
 }
 
 /// Where among the things the colour goes: right above the uppermost thing seen in the region.

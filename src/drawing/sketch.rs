@@ -305,8 +305,8 @@ fn rounded(corners: &[Point]) -> BezPath {
     let middle = |i: usize| corners[i % n].midpoint(corners[(i + 1) % n]);
     let mut path = BezPath::new();
     path.move_to(middle(n - 1));
-    for i in 0..n {
-        path.quad_to(corners[i], middle(i));
+    for (i, corner) in corners.iter().enumerate() {
+        path.quad_to(*corner, middle(i));
     }
     path.close_path();
     path

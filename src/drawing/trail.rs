@@ -5,16 +5,17 @@
 //! for the reduction of the number of points required to represent a digitized line or its
 //! caricature", Cartographica 10(2), 1973).
 
-use kurbo::{BezPath, Point, Vec2};
+use kurbo::{BezPath, Point};
 
 use super::fit::{fit, nearest};
 use super::gesture::Spot;
+use super::smooth::{blurred, turn_at};
 
 /// How far a curve may lie from the smoothed line, in canvas units: at 60 mm a tenth of a
 /// millimetre and a half.
 pub const TOLERANCE: f64 = 0.6;
 /// Between points of a trail.
-const STEP: f64 = 0.6;
+pub(super) const STEP: f64 = 0.6;
 /// How far the smoothing reaches: its standard deviation.
 const SOFT: f64 = 1.8;
 /// What is farther beyond the canvas than this is drawn at this distance.
@@ -22,7 +23,7 @@ const BEYOND: f64 = 60.0;
 /// How far the ends of a line may be apart to count as joined.
 const JOINED: f64 = 2.6;
 /// A turn of this many degrees is a corner.
-const TURN: f64 = 42.0;
+const TURN: f64 = 34.0;
 /// How far before and behind a corner its turn is measured.
 const LEG: f64 = 6.0;
 
@@ -244,70 +245,6 @@ fn evenly(spots: &[Spot]) -> (Vec<Point>, Vec<f64>) {
         force.push(press(last));
     }
     (points, force)
-}
-
-/// How many degrees a line turns at a point, measured a way before and behind it.
-fn turn_at(points: &[Point], i: usize, closed: bool, leg: f64) -> f64 {
-    let steps = (leg / STEP).round().max(1.0) as usize;
-    let n = points.len();
-    let (before, behind) = if closed {
-        // The last point is the first.
-        let m = n - 1;
-        ((i % m + m * steps.div_ceil(m) - steps) % m, (i + steps) % m)
-    } else {
-        if i < steps || i + steps >= n {
-            return 0.0;
-        }
-        (i - steps, i + steps)
-    };
-    turn(points[i] - points[before], points[behind] - points[i])
-}
-
-/// The angle between two directions in degrees.
-pub fn turn(a: Vec2, b: Vec2) -> f64 {
-    if a.hypot2() == 0.0 || b.hypot2() == 0.0 {
-        return 0.0;
-    }
-    a.cross(b).atan2(a.dot(b)).abs().to_degrees()
-}
-
-/// Points drawn towards their neighbours by a Gauss curve; the ends of an open line stay.
-pub fn blurred(points: &[Point], closed: bool, sigma: f64) -> Vec<Point> {
-    let n = points.len();
-    if n < 3 {
-        return points.to_vec();
-    }
-    let reach = (2.5 * sigma / STEP).ceil() as i64;
-    let weight = |k: i64| (-0.5 * (k as f64 * STEP / sigma).powi(2)).exp();
-    let weights: Vec<f64> = (0..=reach).map(weight).collect();
-    let last = n as i64 - 1;
-    let at = |i: i64| -> Vec2 {
-        if closed {
-            return points[i.rem_euclid(last) as usize].to_vec2();
-        }
-        // Beyond an end the line is turned about it, so that the end itself does not move.
-        let about = |end: i64| {
-            let other = (2 * end - i).clamp(0, last);
-            2.0 * points[end as usize].to_vec2() - points[other as usize].to_vec2()
-        };
-        if i < 0 {
-            about(0)
-        } else if i > last {
-            about(last)
-        } else {
-            points[i as usize].to_vec2()
-        }
-    };
-    let soft = |i: i64| {
-        let (mut sum, mut all) = (Vec2::ZERO, 0.0);
-        for k in -reach..=reach {
-            let w = weights[k.unsigned_abs() as usize];
-            sum += at(i + k) * w;
-            all += w;
-        }
-        (sum / all).to_point()
-    };
-    (0..=last).map(soft).collect()
 }
 
 /// Which points Douglas and Peucker keep: those without which the line would be off by more than

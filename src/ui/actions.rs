@@ -221,7 +221,7 @@ pub const TABLE: &[Row] = &[
     row(
         Action::Draw,
         "Draw a picture…",
-        "Draw a picture of your own with mouse, pen, finger or keys",
+        "A picture of your own, with mouse, pen or keys",
         ctrl(Key::D),
     )
     .group(Group::Make),

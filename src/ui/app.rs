@@ -334,7 +334,8 @@ impl App {
             return;
         }
         if let Some(drawing) = &mut s.drawing {
-            if drawing::show(ui, &mut desk, drawing, window) == Went::Away {
+            let covered = s.help || s.dialog.is_some() || view.question.is_some();
+            if drawing::show(ui, &mut desk, drawing, (window, covered)) == Went::Away {
                 s.drawing = None;
             }
         } else {

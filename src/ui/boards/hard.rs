@@ -53,10 +53,7 @@ pub fn spoken(all: &[Hard<'_>]) -> String {
 /// Shows the chip at the left of a rectangle, as wide as its words; a press says all of it.
 pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, all: &[Hard<'_>], rect: Rect) {
     let t = theme::of(ui.ctx());
-    let figure = desk
-        .view
-        .participant
-        .map_or(Eyes::default(), |p| Eyes::of(p));
+    let figure = desk.view.participant.map_or(Eyes::default(), Eyes::of);
     let labels: Vec<&str> = all.iter().map(|(c, _)| c.label()).collect();
     let labels = labels.join(", ");
     let (upper, lower) = if rect.width() < HELPS_FROM {

@@ -93,10 +93,7 @@ pub fn ghost(ui: &Ui, desk: &mut Desk<'_>, says: Option<&str>) {
     let rect = Rect::from_center_size(at + vec2(10.0, 26.0), Vec2::splat(theme::CARD));
     let p = ctx.layer_painter(LayerId::new(Order::Tooltip, Id::unique("held")));
     let paper = tile(&p, &t, rect, Lie::Lifted);
-    let figure = desk
-        .view
-        .participant
-        .map_or(Eyes::default(), |p| Eyes::of(p));
+    let figure = desk.view.participant.map_or(Eyes::default(), Eyes::of);
     let content = held.content();
     face(
         &p,

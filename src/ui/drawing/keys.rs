@@ -1,7 +1,7 @@
 //! Drawing with keys alone: a letter for each tool, arrows for the pen, Space to put it down and to
 //! lift it.
 
-use egui::{Id, Key, Modifiers, Ui};
+use egui::{EventFilter, Id, Key, Modifiers, Ui};
 
 use super::hand::Doing;
 use super::{DrawingState, Tool, tools};
@@ -73,7 +73,18 @@ pub fn leaves(ui: &Ui, state: &mut DrawingState) -> bool {
 
 /// The pen while the keyboard is on the paper.
 pub fn pen(ui: &Ui, state: &mut DrawingState, paper: Id) {
-    crate::ui::regions::keep_arrows(ui, paper);
+    ui.memory_mut(|m| {
+        m.set_focus_lock_filter(
+            paper,
+            EventFilter {
+                horizontal_arrows: true,
+                vertical_arrows: true,
+                // Escape drops what is not finished, and the keyboard stays on the paper.
+                escape: true,
+                ..Default::default()
+            },
+        );
+    });
     let (plain, shift) = (Modifiers::NONE, Modifiers::SHIFT);
     let pressed = |modifiers, key| ui.input_mut(|i| i.count_and_consume_key(modifiers, key));
     for (key, x, y) in [

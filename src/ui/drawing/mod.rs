@@ -99,7 +99,10 @@ impl DrawingState {
             start,
             ready: false,
             sketch: Sketch::new(),
-            hand: Hand::default(),
+            hand: Hand {
+                eraser: eraser_of(WIDTHS[1]),
+                ..Hand::default()
+            },
             pen: Pen {
                 colour: INK,
                 width: WIDTHS[1],
@@ -179,7 +182,7 @@ impl DrawingState {
     fn set_width(&mut self, i: usize) {
         self.width = i;
         self.pen.width = WIDTHS[i];
-        self.hand.eraser = f64::from(WIDTHS[i]) * 3.0;
+        self.hand.eraser = eraser_of(WIDTHS[i]);
     }
 
     /// Takes the last thing back: first what is not finished yet.
@@ -195,4 +198,9 @@ impl DrawingState {
     pub fn redo(&mut self) {
         self.sketch.redo();
     }
+}
+
+/// The eraser is three times as broad as the line.
+fn eraser_of(width: f32) -> f64 {
+    f64::from(width) * 3.0
 }

@@ -53,8 +53,13 @@ impl Places {
     }
 }
 
-/// Shows the place.
-pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut DrawingState, window: Rect) -> Went {
+/// Shows the place over the whole window; while another card covers it, keys are that card's.
+pub fn show(
+    ui: &mut Ui,
+    desk: &mut Desk<'_>,
+    state: &mut DrawingState,
+    (window, covered): (Rect, bool),
+) -> Went {
     if !state.ready {
         state.prepare(desk.view.club);
         desk.pictures.forget_sketches();
@@ -64,7 +69,7 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut DrawingState, window: 
         .rect_filled(window, CornerRadius::ZERO, t.col.ground);
     let places = Places::of(window);
     let mut went = Went::Stays;
-    let modal = state.picker.is_some() || state.leaving;
+    let modal = covered || state.picker.is_some() || state.leaving;
     if !modal {
         keys::tools(ui, state);
     }
@@ -99,6 +104,7 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut DrawingState, window: 
 /// The title, Cancel and Keep; says whether the place is left.
 fn head(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut DrawingState, rect: Rect) -> bool {
     let t = theme::of(ui.ctx());
+    let rect = rect.with_max_y(rect.top() + theme::CONTROL);
     let title = if state.of.is_some() {
         "Change a picture"
     } else {

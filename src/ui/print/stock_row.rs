@@ -158,7 +158,7 @@ impl Row<'_> {
         let picture = Rect::from_center_size(mid, Vec2::splat(48.0));
         plate(p, &t, picture);
         let face = &self.owned.key.face;
-        let figure = self.owner.map_or_else(Eyes::default, |p| Eyes::of(p));
+        let figure = self.owner.map_or_else(Eyes::default, Eyes::of);
         if !face.symbol.as_str().is_empty() {
             let pictures = &mut desk.pictures;
             pictures.symbol(p, picture.shrink(4.0), &face.symbol, figure);

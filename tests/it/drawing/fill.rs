@@ -57,6 +57,28 @@ fn colour_does_not_leave_by_a_narrow_gap() {
     assert_eq!(colour(&pixels(&sketch), 230.0, 10.0), Some(RED));
 }
 
+/// A corner narrower than a gap is filled into its tip.
+#[test]
+fn a_narrow_corner_is_filled_to_its_tip() {
+    let wedge = [(20.0, 180.0), (220.0, 150.0), (220.0, 180.0)].map(|(x, y)| Spot::new(x, y));
+    let sketch = drawn(&[
+        (Gesture::Polygon(wedge.to_vec()), PEN),
+        (tap(200.0, 170.0), red()),
+    ]);
+    let image = pixels(&sketch);
+    for x in 21..219 {
+        let x = f64::from(x);
+        for y in [179.0, 178.0, 177.5, 176.0] {
+            let inside = y > 180.0 - (x - 20.0) * 0.15;
+            assert!(
+                !inside || colour(&image, x, y).is_some(),
+                "white at {x} {y}"
+            );
+        }
+    }
+    assert_eq!(colour(&image, 100.0, 190.0), None);
+}
+
 #[test]
 fn a_second_tap_gives_another_colour_and_no_second_shape() {
     let ring = Gesture::Stroke(circle((120.0, 120.0), 70.0, 180, 0.0));

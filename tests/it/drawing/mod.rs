@@ -82,9 +82,11 @@ fn colour(image: &RgbaImage, x: f64, y: f64) -> Option<Rgb> {
 }
 
 fn shapes(sketch: &Sketch) -> Vec<&Shape> {
-    let shape = |n| match n {
-        &Node::Shape(ref s) => Some(s),
-        _ => None,
-    };
-    sketch.things().filter_map(shape).collect()
+    let things = sketch.things();
+    things
+        .filter_map(|n| match n {
+            Node::Shape(s) => Some(s),
+            _ => None,
+        })
+        .collect()
 }

@@ -41,7 +41,7 @@ fn person<'a>(desk: &Desk<'a>, who: ParticipantId) -> Option<&'a Participant> {
 
 /// How the pictures of a participant's board look.
 pub fn figure(desk: &Desk<'_>, who: ParticipantId) -> Eyes {
-    person(desk, who).map_or_else(Eyes::default, |p| Eyes::of(p))
+    person(desk, who).map_or_else(Eyes::default, Eyes::of)
 }
 
 /// Mark and name at the left of a row.
