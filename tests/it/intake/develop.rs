@@ -185,7 +185,7 @@ fn a_washed_out_picture_stays_readable_in_grey() {
     });
     for (p, g) in full.pixels().zip(grey::grey(&full).pixels()) {
         let wanted = Rgb(p.0[0], p.0[1], p.0[2]).to_grey().0;
-        assert!(g.0[0].abs_diff(wanted) <= 8, "{p:?} {g:?} {wanted}");
+        assert!(g.0[0].abs_diff(wanted) <= 12, "{p:?} {g:?} {wanted}");
         assert_eq!(g.0[0], g.0[2]);
     }
     assert_eq!(grey::grey(&RgbaImage::new(3, 3)), RgbaImage::new(3, 3));
