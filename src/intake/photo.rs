@@ -250,16 +250,27 @@ impl Photo {
         }
     }
 
-    /// Even between the middles of four pixels.
+    /// Even between the middles of four pixels; along the edges what lies there goes on, and within
+    /// one pixel beyond them the picture ends softly.
     fn between(&self, [x, y]: [f32; 2]) -> [f32; 4] {
+        let [w, h] = self.size().map(|v| v as f32);
+        let beyond = |v: f32, side: f32| (-v).max(v - side).max(0.0);
+        // A frame that touches the edges may stand over by a fraction of a pixel and is still full.
+        let kept = (1.25 - beyond(x, w) - beyond(y, h)).clamp(0.0, 1.0);
+        if kept == 0.0 {
+            return [0.0; 4];
+        }
         let (x, y) = (x - 0.5, y - 0.5);
         let (fx, fy) = (x - x.floor(), y - y.floor());
-        let (left, top) = (x.floor() as i64, y.floor() as i64);
+        let at = |dx: f32, dy: f32| {
+            let inside = |v: f32, side: f32| v.floor().clamp(0.0, side - 1.0) as i64;
+            self.pixel(inside(x + dx, w), inside(y + dy, h))
+        };
         let corners = [
-            (self.pixel(left, top), (1.0 - fx) * (1.0 - fy)),
-            (self.pixel(left + 1, top), fx * (1.0 - fy)),
-            (self.pixel(left, top + 1), (1.0 - fx) * fy),
-            (self.pixel(left + 1, top + 1), fx * fy),
+            (at(0.0, 0.0), (1.0 - fx) * (1.0 - fy) * kept),
+            (at(1.0, 0.0), fx * (1.0 - fy) * kept),
+            (at(0.0, 1.0), (1.0 - fx) * fy * kept),
+            (at(1.0, 1.0), fx * fy * kept),
         ];
         std::array::from_fn(|i| corners.iter().map(|(v, share)| v[i] * share).sum())
     }

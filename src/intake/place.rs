@@ -21,7 +21,7 @@ impl Place {
         let radians = recipe.degrees().to_radians();
         let sides = match &recipe.frame {
             Some(frame) => sides(frame, turned),
-            None => largest_upright(turned, radians.abs()),
+            None => largest_upright(turned, radians.abs()).map(f32::floor),
         };
         let size = [0, 1].map(|i| sides[i].round().clamp(1.0, 2.0 * turned[i].max(1.0)));
         let middle = recipe.frame.map_or([0.5, 0.5], |f| f.centre);
@@ -92,6 +92,9 @@ fn sides(frame: &Frame, turned: [f32; 2]) -> [f32; 2] {
 
 /// The largest frame of the picture's own proportions that a turn leaves filled to its corners.
 fn largest_upright([w, h]: [f32; 2], angle: f32) -> [f32; 2] {
+    if angle == 0.0 {
+        return [w, h];
+    }
     let (sin, cos) = angle.sin_cos();
     let scale = (w / (w * cos + h * sin)).min(h / (w * sin + h * cos));
     [w * scale, h * scale]

@@ -83,7 +83,8 @@ pub fn change(originals: &[Vec<u8>], dice: &mut Dice) -> Vec<u8> {
                 file.splice(from..to, dice.one(&WORDS).bytes());
             }
             1 => {
-                file.splice(to..to, dice.one(&WORDS).bytes());
+                let word: &str = WORDS[dice.below(WORDS.len())];
+                fitting(&mut file, word, dice);
             }
             2 => {
                 let (a, b) = *dice.one(&words(other));
@@ -101,6 +102,31 @@ pub fn change(originals: &[Vec<u8>], dice: &mut Dice) -> Vec<u8> {
         }
     }
     file
+}
+
+/// A word where it may stand: tags between tags, attributes in tags, the rest for another word.
+fn fitting(file: &mut Vec<u8>, word: &str, dice: &mut Dice) {
+    let ends = |text: &[u8]| -> Vec<usize> {
+        let marks = text.iter().enumerate().filter(|(_, b)| **b == b'>');
+        marks.map(|(at, _)| at).collect()
+    };
+    let places = ends(file);
+    if places.is_empty() {
+        return;
+    }
+    let end = *dice.one(&places);
+    let closed = usize::from(end > 0 && file[end - 1] == b'/');
+    if word.starts_with('<') {
+        file.splice(end + 1..end + 1, word.bytes());
+    } else if word.starts_with(' ') {
+        file.splice(end - closed..end - closed, word.bytes());
+    } else {
+        let words = words(file);
+        if !words.is_empty() {
+            let (from, to) = *dice.one(&words);
+            file.splice(from..to, word.bytes());
+        }
+    }
 }
 
 /// A whole tag of another drawing, put before one of this.
