@@ -218,27 +218,13 @@ impl Photo {
 
     /// Light times opacity, opacity, and how much the mask keeps.
     fn sample(&self, place: &Place, mask: Option<&Mask>, x: usize, y: usize) -> [f32; 5] {
-        let mut at = place.source(x, y);
-        if !place.is_exact() {
-            at = self.on_the_edge(at);
-        }
+        let at = place.source(x, y);
         let [r, g, b, alpha] = if place.is_exact() {
             self.pixel(at[0].floor() as i64, at[1].floor() as i64)
         } else {
             self.between(at)
         };
         [r, g, b, alpha, mask.map_or(1.0, |m| m.between(at))]
-    }
-
-    /// A place that rounding puts less than a pixel beyond the edge is on the edge, so that a frame
-    /// that reaches to it has no clear corner.
-    fn on_the_edge(&self, at: [f32; 2]) -> [f32; 2] {
-        let sides = [self.pixels.width(), self.pixels.height()].map(|side| side as f32);
-        let near = (0..2).all(|i| at[i] > -1.0 && at[i] < sides[i] + 1.0);
-        match near {
-            true => [0, 1].map(|i| at[i].clamp(0.5, (sides[i] - 0.5).max(0.5))),
-            false => at,
-        }
     }
 
     fn pixel(&self, x: i64, y: i64) -> [f32; 4] {

@@ -15,6 +15,9 @@ pub struct Drafts {
     at: Option<Id>,
     text: String,
     dropped: bool,
+    /// What was typed in a field that a click on another one left: it is entered when that field is
+    /// shown again.
+    left: Option<(Id, String)>,
 }
 
 impl Drafts {
@@ -22,11 +25,25 @@ impl Drafts {
     pub fn clear(&mut self) {
         self.at = None;
         self.text.clear();
+        self.left = None;
+    }
+
+    /// Begins in a field; what is open in another one is kept until that is shown again.
+    fn begin(&mut self, id: Id, text: &str) {
+        let text = text.to_owned();
+        let was = std::mem::replace(&mut self.text, text);
+        let dropped = std::mem::take(&mut self.dropped);
+        let other = self.at.replace(id).filter(|at| *at != id && !dropped);
+        if let Some(other) = other {
+            self.left = Some((other, was));
+        }
     }
 
     /// What is being typed in a field, while it is.
     pub fn typed(&self, id: Id) -> Option<&str> {
-        (self.at == Some(id)).then_some(&self.text)
+        let left = self.left.as_ref().filter(|(at, _)| *at == id);
+        let open = (self.at == Some(id)).then_some(self.text.as_str());
+        open.or_else(|| left.map(|(_, text)| text.as_str()))
     }
 
     /// Whether something is being typed.
@@ -140,21 +157,19 @@ impl<'a> Field<'a> {
         }
         if r.has_focus() {
             if !had {
-                *drafts = Drafts {
-                    at: Some(self.id),
-                    text: text.clone(),
-                    dropped: false,
-                };
+                drafts.begin(self.id, &text);
             }
             drafts.text.clone_from(&text);
             drafts.dropped |= ui.input(|i| i.key_pressed(Key::Escape));
             return None;
         }
         if !had {
-            return None;
+            let left = drafts.left.take_if(|(id, _)| *id == self.id);
+            return left.map(|(_, text)| text).filter(|t| t != self.value);
         }
         let dropped = drafts.dropped || ui.input(|i| i.key_pressed(Key::Escape));
-        drafts.clear();
+        drafts.at = None;
+        drafts.text.clear();
         (!dropped && text != self.value).then_some(text)
     }
 }

@@ -8,7 +8,7 @@ use daystrand::ui::app::App;
 use daystrand::ui::drawing::Start;
 use egui::{Event, Key, Modifiers, Pos2, Rect, TouchDeviceId, TouchId, TouchPhase, Vec2, pos2};
 use egui_kittest::Harness;
-use egui_kittest::kittest::{NodeT as _, Queryable};
+use egui_kittest::kittest::Queryable;
 
 use super::{drag, key, middle, press, type_words, window, window_of};
 
@@ -104,30 +104,7 @@ fn a_line_by_mouse_is_drawn_undone_and_a_shape_is_kept() {
     name_it(&mut h, "Wooden ramp");
     click(&mut h, "Words to find it by");
     type_words(&mut h, "plank, slope , ");
-    eprintln!(
-        "DBG {:?}",
-        h.query_all_by(|n| n.label().is_some_and(|l| l == "Keep" || l == "State"))
-            .map(|n| (
-                n.rect(),
-                n.accesskit_node().value(),
-                n.accesskit_node().is_disabled(),
-                n.accesskit_node().role()
-            ))
-            .collect::<Vec<_>>()
-    );
     click(&mut h, "Keep");
-    eprintln!(
-        "DBG {:?}",
-        h.query_all_by(|n| n.label().is_some_and(|l| l == "Keep" || l == "State"))
-            .map(|n| (
-                n.rect(),
-                n.accesskit_node().value(),
-                n.accesskit_node().is_disabled(),
-                n.accesskit_node().role()
-            ))
-            .collect::<Vec<_>>()
-    );
-    eprintln!("DBG {:?}", h.state_mut().state_mut().drawing);
     assert!(!is_open(&mut h));
     let kept = &pictures(&h)[0];
     assert_eq!(kept.name, "Wooden ramp");
