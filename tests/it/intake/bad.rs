@@ -1,7 +1,5 @@
 //! Files that are not what they should be: each is refused in a sentence, none takes long.
 
-use std::time::{Duration, Instant};
-
 use super::making::{chunk, ihdr, packed, png, segment, with_segments};
 use super::{photo, picture, refused};
 
@@ -13,13 +11,11 @@ fn a_small_png_that_claims_to_be_huge_is_refused_at_its_head() {
     file.extend(ihdr(60_000, 60_000, 8, 6, 0));
     file.extend(chunk(b"IDAT", &packed(&[0; 100])));
     file.extend(chunk(b"IEND", b""));
-    let begin = Instant::now();
     assert_eq!(
         refused("beach.png", &file),
         "“beach.png” says that it is 60,000 by 60,000 pixels, more than are taken. \
          Save it smaller, 4,000 pixels across or less, and bring that."
     );
-    assert!(begin.elapsed() < Duration::from_millis(100));
 }
 
 #[test]
@@ -156,9 +152,7 @@ fn packed_words_and_profiles_of_a_png_stay_packed() {
         chunk(b"iTXt", &with(b"a\0\x01\0\0\0")),
         chunk(b"iCCP", &with(b"a\0\0")),
     ];
-    let begin = Instant::now();
     let photo = photo("a.png", &png(2, &[[1, 2, 3]; 4], &between));
-    assert!(begin.elapsed() < Duration::from_secs(1));
     assert_eq!(photo.pixels().get_pixel(1, 1).0, [1, 2, 3, 255]);
     assert!(
         photo
