@@ -292,8 +292,7 @@ impl App {
         for action in wanted {
             self.act(&ctx, action);
         }
-        let redraw = self.state.people.pictures.redraw.take().map(Start::Change);
-        if let Some(start) = redraw.or_else(|| self.state.draw.take()) {
+        if let Some(start) = self.state.draw.take() {
             self.state.drafts.clear();
             self.state.drawing = Some(DrawingState::new(start));
             ctx.request_repaint();

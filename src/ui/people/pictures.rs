@@ -12,6 +12,7 @@ use crate::model::picture::{Made, Picture};
 use crate::model::set::Holds;
 use crate::ui::actions::Action;
 use crate::ui::desk::Desk;
+use crate::ui::drawing::Start;
 use crate::ui::icons::Icon;
 use crate::ui::photo::details::{self, Details};
 use crate::ui::pictures::Eyes;
@@ -33,8 +34,6 @@ pub struct PicturesState {
     /// How many there were, to choose a new one.
     seen: usize,
     details: Details,
-    /// A drawing that is to be changed at the place where pictures are drawn.
-    pub redraw: Option<PictureId>,
 }
 
 /// A card of the grid, in points.
@@ -227,7 +226,7 @@ fn form(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut PicturesState, picture: &P
     if matches!(picture.made, Made::Drawing(_)) {
         let b = Button::new(("picture-redraw", picture.id), "Change the drawing…");
         if b.icon(Icon::Pen).show(ui).clicked() {
-            state.redraw = Some(picture.id);
+            desk.draw(Start::Change(picture.id));
         }
     }
     let b = Button::new(("picture-remove", picture.id), "Remove").icon(Icon::Bin);

@@ -14,7 +14,7 @@ use egui_kittest::kittest::{NodeT as _, Queryable as _};
 use jiff::civil::date;
 
 use super::people::{everything, tab_to};
-use super::{focused, key, middle, press, type_words, window_with};
+use super::{click, focused, key, press, type_words, window_with};
 
 type Window = Harness<'static, App>;
 
@@ -29,14 +29,6 @@ fn pane(pane: Pane, prepare: impl FnOnce(&mut Workbench)) -> Window {
 
 fn club(h: &Window) -> &Club {
     h.state().bench().view().club
-}
-
-fn click(h: &mut Window, name: &str) {
-    let at = middle(h, name);
-    h.drag_at(at);
-    h.step();
-    h.drop_at(at);
-    h.run();
 }
 
 /// Puts words into a field that the Tab key comes to.

@@ -10,7 +10,7 @@ use egui::{Event, Key, Modifiers, Pos2, Rect, TouchDeviceId, TouchId, TouchPhase
 use egui_kittest::Harness;
 use egui_kittest::kittest::Queryable;
 
-use super::{drag, key, middle, press, type_words, window, window_of};
+use super::{click, click_at, drag, key, middle, press, type_words, window, window_of};
 
 /// The place with an empty sheet.
 fn sheet() -> Harness<'static, App> {
@@ -44,18 +44,6 @@ fn things(h: &mut Harness<'_, App>) -> Vec<Node> {
 
 fn is_open(h: &mut Harness<'_, App>) -> bool {
     h.state_mut().state_mut().drawing.is_some()
-}
-
-fn click(h: &mut Harness<'_, App>, name: &str) {
-    let at = middle(h, name);
-    click_at(h, at);
-}
-
-fn click_at(h: &mut Harness<'_, App>, at: Pos2) {
-    h.drag_at(at);
-    h.step();
-    h.drop_at(at);
-    h.run();
 }
 
 fn name_it(h: &mut Harness<'_, App>, name: &str) {

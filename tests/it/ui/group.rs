@@ -15,7 +15,7 @@ use egui::{Key, Modifiers, Vec2};
 use egui_kittest::Harness;
 use egui_kittest::kittest::{NodeT as _, Queryable};
 
-use super::{at, drag, focused, key, middle, press, type_words, window_with};
+use super::{at, click, drag, focused, key, middle, press, type_words, window_with};
 
 type Window = Harness<'static, App>;
 
@@ -49,14 +49,6 @@ fn group() -> Window {
     });
     press(&mut h, Modifiers::COMMAND, Key::G);
     h
-}
-
-fn click(h: &mut Window, name: &str) {
-    let at = middle(h, name);
-    h.drag_at(at);
-    h.step();
-    h.drop_at(at);
-    h.run();
 }
 
 /// The demo with some edits made before the window opens; the first edit gets the club.

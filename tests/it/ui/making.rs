@@ -16,7 +16,7 @@ use egui::{Key, Modifiers, Vec2};
 use egui_kittest::Harness;
 use egui_kittest::kittest::{NodeT as _, Queryable};
 
-use super::{focused, middle, press, type_words, window_with};
+use super::{click, focused, press, type_words, window_with};
 
 type Window = Harness<'static, App>;
 
@@ -28,14 +28,6 @@ fn print_with(size: Vec2, prepare: impl FnOnce(&mut Workbench)) -> Window {
         prepare(bench);
         drop(bench.handle(Command::Show(Place::Print)));
     })
-}
-
-fn click(h: &mut Window, name: &str) {
-    let at = middle(h, name);
-    h.drag_at(at);
-    h.step();
-    h.drop_at(at);
-    h.run();
 }
 
 fn type_over(h: &mut Window, field: &str, words: &str) {

@@ -116,6 +116,20 @@ fn middle(h: &Harness<'_, App>, name: &str) -> Pos2 {
         .center()
 }
 
+/// Presses with the mouse in the middle of what is called so (see [`middle`]).
+fn click(h: &mut Harness<'_, App>, name: &str) {
+    let at = middle(h, name);
+    click_at(h, at);
+}
+
+/// Presses with the mouse at a point.
+fn click_at(h: &mut Harness<'_, App>, at: Pos2) {
+    h.drag_at(at);
+    h.step();
+    h.drop_at(at);
+    h.run();
+}
+
 /// Drags with the mouse through some points.
 fn drag(h: &mut Harness<'_, App>, from: Pos2, to: Pos2) {
     h.drag_at(from);

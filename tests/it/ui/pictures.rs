@@ -10,20 +10,12 @@ use daystrand::workbench::command::{Command, Place};
 use egui::{Color32, ColorImage, Event, Key, Modifiers, Vec2};
 use egui_kittest::Harness;
 
-use super::{middle, press, type_words, window_of, window_with};
+use super::{click, middle, press, type_words, window_of, window_with};
 use crate::model::random_pictures::drawing;
 
 type Window = Harness<'static, App>;
 
 const SIZE: Vec2 = Vec2::new(1366.0, 768.0);
-
-fn click(h: &mut Window, name: &str) {
-    let at = middle(h, name);
-    h.drag_at(at);
-    h.step();
-    h.drop_at(at);
-    h.run();
-}
 
 fn paste(h: &mut Window) {
     // A dark thing on a light ground.

@@ -4,17 +4,9 @@ use daystrand::layout::SheetKind;
 use daystrand::workbench::command::Place;
 use egui::{Key, Modifiers, Vec2};
 
-use super::{at, focused, key, middle, press, type_words, window, window_of};
+use super::{at, click, focused, key, middle, press, type_words, window, window_of};
 
 type Window = egui_kittest::Harness<'static, daystrand::ui::app::App>;
-
-fn click(h: &mut Window, name: &str) {
-    let at = middle(h, name);
-    h.drag_at(at);
-    h.step();
-    h.drop_at(at);
-    h.run();
-}
 
 /// `run` fails when the window does not come to rest, when something to press has no name, and
 /// when a letter is missing in the fonts.

@@ -6,7 +6,7 @@ use daystrand::workbench::command::Place;
 use egui::{Key, Modifiers, Vec2};
 use egui_kittest::Harness;
 
-use super::{middle, press, type_words, window_of};
+use super::{click, press, type_words, window_of};
 
 type Window = Harness<'static, App>;
 
@@ -23,14 +23,6 @@ fn club() -> Window {
 fn titles(h: &Window) -> Vec<String> {
     let songs = &h.state().bench().view().club.songs;
     songs.iter().map(|s| s.title.clone()).collect()
-}
-
-fn click(h: &mut Window, name: &str) {
-    let at = middle(h, name);
-    h.drag_at(at);
-    h.step();
-    h.drop_at(at);
-    h.run();
 }
 
 /// Puts words in place of those in a field.
