@@ -49,6 +49,14 @@ pub fn from_bytes(path: &Path, content: &[u8]) -> Result<Club, FileError> {
     Ok(set)
 }
 
+/// The content of a file for a set. `path` is for what is said.
+///
+/// # Errors
+/// When there is too much in it to be read again.
+pub fn to_bytes(path: &Path, set: &Club) -> Result<Vec<u8>, FileError> {
+    club_file::set_to_bytes(path, set)
+}
+
 /// Writes a set; one of that name is replaced, whole or not at all.
 ///
 /// # Errors
@@ -61,6 +69,6 @@ pub fn write(path: &Path, set: &Club) -> Result<(), FileError> {
             "Choose another name.",
         ));
     }
-    let bytes = club_file::set_to_bytes(path, set)?;
+    let bytes = to_bytes(path, set)?;
     replace(&Real, path, &bytes, None, || ()).map_err(|e| FileError::writing(path, &e))
 }

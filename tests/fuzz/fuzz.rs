@@ -2,16 +2,18 @@
 //! second or more than 256 MB.
 //!
 //! `cargo bench --bench fuzz -- TARGET SECONDS [SEED]` with a target of `targets.rs`: `png`, `jpeg`,
-//! `webp`, `svg`. The same start gives the same files. Without a target each runs for two seconds.
+//! `webp`, `svg`, `drawing`, `set`. The same start gives the same files. Without a target each runs for two seconds.
 //! A file that fails is written to `target/fuzz-TARGET-NUMBER`, and the run ends with exit code 1;
 //! mend the fault and put the file, made small, among the cases of `tests/it/intake`.
 //!
-//! `mutate.rs` changes bytes, `png.rs`, `jpeg.rs` and `svg.rs` know the formats, `targets.rs` says
-//! what is read and done. `cargo test` runs a few hundred files of each target.
+//! `mutate.rs` changes bytes, `png.rs`, `jpeg.rs`, `svg.rs`, `drawing.rs` and `sets.rs` know the
+//! formats, `targets.rs` says what is read and done. `cargo test` runs a few hundred files of each target.
 
+mod drawing;
 mod jpeg;
 mod mutate;
 mod png;
+mod sets;
 mod svg;
 mod targets;
 
@@ -73,7 +75,7 @@ fn main() -> ExitCode {
 fn run(target: &Target, time: Duration, start: u64) -> usize {
     let originals = (target.originals)();
     let mut dice = Dice::new(start);
-    let mut counts = [0_u64; 3];
+    let mut counts = [0_u64; 4];
     let (mut failures, mut slowest, mut largest) = (0, Duration::ZERO, 0.0_f32);
     let begin = Instant::now();
     let mut told = 0;
@@ -109,20 +111,21 @@ fn run(target: &Target, time: Duration, start: u64) -> usize {
 
 fn report(
     target: &Target,
-    counts: &[u64; 3],
+    counts: &[u64; 4],
     time: Duration,
     slowest: Duration,
     largest: f32,
     failures: usize,
 ) {
     println!(
-        "{}: {} files in {:.0} s: {} photographs, {} drawings, {} refused; slowest {:.3} s, \
+        "{}: {} files in {:.0} s: {} photographs, {} drawings, {} sets, {} refused; slowest {:.3} s, \
          most memory {largest:.1} MB, failures {failures}",
         target.name,
         counts.iter().sum::<u64>(),
         time.as_secs_f64(),
         counts[Outcome::Photo as usize],
         counts[Outcome::Drawing as usize],
+        counts[Outcome::Set as usize],
         counts[Outcome::Refused as usize],
         slowest.as_secs_f64(),
     );

@@ -8,13 +8,14 @@ use daystrand::intake::{Frame, Ground, Mask, Photo, Recipe, Shape, Taken, take};
 use daystrand::symbols::parse::parse;
 
 use super::mutate::{Dice, bytes};
-use super::{jpeg, png, svg};
+use super::{drawing, jpeg, png, sets, svg};
 
 /// What became of a file.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Outcome {
     Photo,
     Drawing,
+    Set,
     Refused,
 }
 
@@ -33,7 +34,7 @@ pub struct Target {
 pub type Step<'a> = dyn FnMut(&'static str) + 'a;
 
 /// All kinds.
-pub const TARGETS: [Target; 4] = [
+pub const TARGETS: [Target; 6] = [
     Target {
         name: "png",
         originals: || files("pictures", "png"),
@@ -61,6 +62,18 @@ pub const TARGETS: [Target; 4] = [
         originals: || [files("svg", "svg"), files("svg/pixels", "svg")].concat(),
         change: svg::change,
         bring: intake,
+    },
+    Target {
+        name: "drawing",
+        originals: drawing::originals,
+        change: svg::change,
+        bring: drawing::bring,
+    },
+    Target {
+        name: "set",
+        originals: sets::originals,
+        change: sets::change,
+        bring: sets::bring,
     },
 ];
 

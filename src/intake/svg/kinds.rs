@@ -5,18 +5,15 @@ use std::collections::BTreeSet;
 use resvg::usvg::roxmltree::{Document, Node};
 use resvg::usvg::{BlendMode, FillRule, Group, Node as Part, Paint, Tree};
 
-/// What usvg passes over, a sentence each.
+use super::super::refusal::Why;
+use super::SIMPLER;
+
+/// What may be left out without changing what is seen, a sentence each.
 pub fn left_out(document: &Document) -> Vec<String> {
     let mut notes = BTreeSet::new();
     for node in document.descendants().filter(Node::is_element) {
         let name = node.tag_name().name();
         match name {
-            "text" => {
-                notes.insert("Its words were left out; turn them into outlines to keep them.")
-            }
-            "image" => {
-                notes.insert("A picture inside it was left out; bring it as a file of its own.")
-            }
             "script" | "a" => notes.insert("Scripts and links in it were left out."),
             "foreignObject" => notes.insert("Parts in it that are no drawing were left out."),
             "set" => notes.insert("It moves no more; what it shows at first was taken."),
@@ -25,18 +22,60 @@ pub fn left_out(document: &Document) -> Vec<String> {
             }
             _ => false,
         };
-        for attribute in node.attributes() {
-            let value = attribute.value().trim_start();
-            let outside = attribute.name() == "href" && !value.starts_with(['#', 'd']);
-            if outside && !matches!(name, "a" | "image") {
-                notes.insert("What it refers to outside itself was left out.");
-            }
-            if attribute.name().starts_with("on") {
-                notes.insert("Scripts and links in it were left out.");
-            }
+        if node.attributes().any(|a| a.name().starts_with("on")) {
+            notes.insert("Scripts and links in it were left out.");
         }
     }
     notes.into_iter().map(str::to_owned).collect()
+}
+
+/// Whether all that is seen of a drawing is in its shapes.
+///
+/// # Errors
+/// If a part of it is letters, a picture or something from another file: without it the drawing
+/// would say something else.
+pub fn all_in_shapes(document: &Document) -> Result<(), Why> {
+    for node in document.descendants().filter(Node::is_element) {
+        let name = node.tag_name().name();
+        let mut hrefs = node.attributes().filter(|a| a.name() == "href");
+        let outside = name != "a" && hrefs.any(|a| refers_outside(a.value()));
+        let letters = || node.descendants().filter_map(|n| n.text());
+        let why = match name {
+            "image" => Why::new(
+                "is a drawing with a picture of pixels inside it, which is not taken out of drawings",
+                "Save it as PNG, and bring that.",
+            ),
+            "text" if letters().any(|t| !t.trim().is_empty()) => Why::new(
+                "is a drawing with words in it, whose letters it does not bring along",
+                "Turn the words into outlines in the program it comes from, or save it as PNG, and \
+                 bring that.",
+            ),
+            _ if outside => Why::new(
+                "is a drawing that takes a part of itself from another file",
+                SIMPLER,
+            ),
+            _ => continue,
+        };
+        if !is_hidden(node) {
+            return Err(why);
+        }
+    }
+    Ok(())
+}
+
+fn refers_outside(href: &str) -> bool {
+    !matches!(href.trim_start().chars().next(), None | Some('#'))
+}
+
+/// Whether a part is switched off, itself or by what it lies in.
+fn is_hidden(node: Node) -> bool {
+    node.ancestors().any(|n| {
+        let style = n.attribute("style").unwrap_or_default();
+        let style: String = style.chars().filter(|c| !c.is_whitespace()).collect();
+        n.attribute("display") == Some("none")
+            || style.contains("display:none")
+            || matches!(n.tag_name().name(), "metadata" | "foreignObject")
+    })
 }
 
 /// What a drawing has that flat shapes cannot say, in words for a sentence; none if they can say

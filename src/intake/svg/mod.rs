@@ -78,10 +78,14 @@ pub fn read(bytes: &[u8]) -> Result<Read, Why> {
     }
     bounds::check(&document)?;
     links::check(&document)?;
+    kinds::all_in_shapes(&document)?;
     let mut notes = kinds::left_out(&document);
     let tree = Tree::from_xmltree(&document, &options_of_reader()).map_err(|e| why(&e))?;
     if !cost::sees_anything(&tree) {
-        return Err(nothing_to_see(&notes));
+        return Err(Why::new(
+            "is a drawing in which nothing is to be seen",
+            "Look at it in the program it comes from and save it again.",
+        ));
     }
     let beyond = match kinds::beyond_flat(&tree) {
         None => match flat::write(&tree)? {
@@ -121,19 +125,5 @@ fn why(error: &resvg::usvg::Error) -> Why {
             "Save it with a width and a height, or with a viewBox.",
         ),
         _ => not_xml(),
-    }
-}
-
-fn nothing_to_see(notes: &[String]) -> Why {
-    if notes.is_empty() {
-        Why::new(
-            "is a drawing in which nothing is to be seen",
-            "Look at it in the program it comes from and save it again.",
-        )
-    } else {
-        Why::new(
-            "is a drawing of nothing but words or pictures inside it, which are not taken from drawings",
-            "Turn words into outlines, or save it as PNG, and bring that.",
-        )
     }
 }

@@ -119,6 +119,15 @@ fn inks_without_a_profile_darken_white_paper() {
     assert!(cmyk.notes[0].starts_with("Its colours are inks for a press"));
 }
 
+/// The file holds black as well, and its inks as light and colour (YCCK, Adobe Technical Note 5116).
+#[test]
+fn inks_as_light_and_colour_are_read_too() {
+    let ycck = photo("ycck.jpg", &picture("ycck.jpg"));
+    let (mean, _) = difference(ycck.pixels(), colour);
+    assert!(mean <= 3.0, "{mean}");
+    assert!(ycck.notes[0].starts_with("Its colours are inks for a press"));
+}
+
 #[test]
 fn an_animation_gives_its_first_picture_and_says_so() {
     for name in ["moving.webp", "moving.png"] {

@@ -94,7 +94,7 @@ fn what_flat_shapes_cannot_say_becomes_pixels_and_is_named() {
 }
 
 #[test]
-fn scripts_links_words_and_what_lies_outside_are_left_out_and_said() {
+fn scripts_links_and_what_moves_are_left_out_and_said() {
     let cases = [
         (
             "<script>alert(1)</script>",
@@ -107,22 +107,6 @@ fn scripts_links_words_and_what_lies_outside_are_left_out_and_said() {
         (
             "<a href='https://example.org'><circle r='9'/></a>",
             "Scripts and links in it were left out.",
-        ),
-        (
-            "<text x='5' y='9'>Sea</text>",
-            "Its words were left out; turn them into outlines to keep them.",
-        ),
-        (
-            "<image href='a.png' width='9' height='9'/>",
-            "A picture inside it was left out; bring it as a file of its own.",
-        ),
-        (
-            "<use href='other.svg#part'/>",
-            "What it refers to outside itself was left out.",
-        ),
-        (
-            "<use href='file:///etc/passwd#a'/>",
-            "What it refers to outside itself was left out.",
         ),
         (
             "<foreignObject><p>x</p></foreignObject>",
@@ -171,8 +155,8 @@ fn what_is_no_drawing_to_see_is_refused_in_a_sentence() {
             "nothing is to be seen",
         ),
         (
-            of("<text y='20'>Sea</text>"),
-            "is a drawing of nothing but words or pictures",
+            of(&format!("{SQUARE}<text y='20'>Sea</text>")),
+            "is a drawing with words in it",
         ),
         (
             of(SQUARE).replace("viewBox=\"0 0 100 100\"", "width=\"-5\" height=\"9\""),
@@ -184,6 +168,56 @@ fn what_is_no_drawing_to_see_is_refused_in_a_sentence() {
         assert!(
             said.starts_with("“a.svg” ") && said.contains(what),
             "{said}"
+        );
+    }
+}
+
+/// Without that part the drawing would say something else, so nothing is taken half.
+#[test]
+fn a_drawing_with_letters_pictures_or_parts_elsewhere_is_refused_with_the_reason() {
+    let cases = [
+        ("<text x='5' y='9'>Sea</text>", "words in it"),
+        ("<g><text><tspan>Sea</tspan></text></g>", "words in it"),
+        (
+            "<image href='a.png' width='9' height='9'/>",
+            "a picture of pixels inside it",
+        ),
+        (
+            "<image xlink:href='data:image/png;base64,AAAA' width='9' height='9'/>",
+            "a picture of pixels inside it",
+        ),
+        ("<use href='other.svg#part'/>", "from another file"),
+        ("<use href='drawing.svg#part'/>", "from another file"),
+        (
+            "<use xlink:href='file:///etc/passwd#a'/>",
+            "from another file",
+        ),
+        (
+            "<linearGradient id='g' href='https://example.org/a.svg#g'/>",
+            "from another file",
+        ),
+        (
+            "<filter id='f'><feImage href='a.png'/></filter>",
+            "from another file",
+        ),
+    ];
+    for (inside, what) in cases {
+        let said = refused("a.svg", of(&format!("{SQUARE}{inside}")).as_bytes());
+        assert!(
+            said.contains(what) && said.ends_with('.'),
+            "{inside}: {said}"
+        );
+    }
+    // Empty words and what is switched off change nothing that is seen.
+    for inside in [
+        "<text x='5' y='9'> </text>",
+        "<g display='none'><text>Sea</text></g>",
+        "<g style='fill:red; display : none'><image href='a.png'/></g>",
+        "<metadata><text>Sea</text></metadata>",
+    ] {
+        assert_eq!(
+            drawing(&format!("{SQUARE}{inside}")).notes,
+            Vec::<String>::new()
         );
     }
 }

@@ -57,7 +57,7 @@ fn drawings_that_grow_without_end_are_refused_at_once() {
         (
             "pictures in pictures",
             nested,
-            "nothing but words or pictures",
+            "a picture of pixels inside it",
         ),
         (
             "clips of clips",

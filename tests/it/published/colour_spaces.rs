@@ -201,3 +201,32 @@ fn a_profile_that_is_none_leaves_the_colours_and_says_so() {
         ]
     );
 }
+
+/// Inks with a profile, against Little CMS 2.14 (made outside; `tests/cases/pictures/SOURCE`).
+#[test]
+fn inks_with_a_profile_have_the_colours_of_another_reader() {
+    let folder = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/cases/pictures");
+    let table = std::fs::read_to_string(folder.join("inks.txt")).unwrap();
+    let rows: Vec<Vec<u8>> = table
+        .lines()
+        .filter(|l| !l.starts_with('#'))
+        .map(|l| l.split(' ').map(|n| n.parse().unwrap()).collect())
+        .collect();
+    assert_eq!(rows.len(), 24);
+    for name in ["cmyk-profile.jpg", "ycck-profile.jpg"] {
+        let bytes = std::fs::read(folder.join(name)).unwrap();
+        let Ok(Taken::Photo(photo)) = take(name, &bytes) else {
+            panic!("{name} was not taken");
+        };
+        assert_eq!(photo.notes, Vec::<String>::new(), "{name}");
+        for (i, row) in rows.iter().enumerate() {
+            let (x, y) = (i as u32 % 6 * 8 + 4, i as u32 / 6 * 8 + 4);
+            let got = photo.pixels().get_pixel(x, y).0;
+            for (a, b) in got.iter().zip(&row[4..]) {
+                // In the dark a step of a number is hardly any light, and tables are read unlike.
+                let apart = if *b < 40 { 10 } else { 4 };
+                assert!(a.abs_diff(*b) <= apart, "{name} {row:?}: {got:?}");
+            }
+        }
+    }
+}
