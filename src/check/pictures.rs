@@ -22,16 +22,9 @@ pub fn club(club: &Club, findings: &mut Vec<Finding>) {
             continue;
         };
         if !picture.may_be_seen(club, Place::Group) {
-            findings.push(finding(
-                Severity::Look,
-                "pictures.activity",
-                Spot::Activity(activity.id),
-                format!(
-                    "“{}” shows the picture “{}”, which the group may not see; what it stands for \
-                     is printed in its place.",
-                    activity.label.trim(),
-                    picture.name
-                ),
+            findings.push(not_seen(
+                ("pictures.activity", Spot::Activity(activity.id)),
+                (&activity.label, &picture.name, "the group may not see"),
                 "Choose a symbol for the activity, or say that the group may see the picture.",
             ));
         }
@@ -105,18 +98,26 @@ pub fn check(club: &Club, session: &Session, boards: &[Arc<Board>], findings: &m
             {
                 continue;
             }
-            findings.push(finding(
-                Severity::Look,
-                "pictures.step",
-                Spot::Step(session.id, board.participant, step.at),
-                format!(
-                    "“{}” shows the picture “{}”, which may not be seen there; what it stands for \
-                     is printed in its place.",
-                    step.label.trim(),
-                    picture.name
-                ),
+            let spot = Spot::Step(session.id, board.participant, step.at);
+            findings.push(not_seen(
+                ("pictures.step", spot),
+                (&step.label, &picture.name, "may not be seen there"),
                 "Swap the step for another symbol, or change who may see the picture.",
             ));
         }
     }
+}
+
+/// Something shows a picture where it may not be seen.
+fn not_seen(
+    (code, spot): (&'static str, Spot),
+    (what, picture, why): (&str, &str, &str),
+    hint: &str,
+) -> Finding {
+    let what = what.trim();
+    let sentence = format!(
+        "“{what}” shows the picture “{picture}”, which {why}; what it stands for is printed in its \
+         place."
+    );
+    finding(Severity::Look, code, spot, sentence, hint)
 }

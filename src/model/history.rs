@@ -179,6 +179,16 @@ impl History {
         self.undone.last().map(|c| c.label.as_str())
     }
 
+    /// What was done, the last thing first: as many as can be taken back.
+    pub fn done(&self) -> impl ExactSizeIterator<Item = &str> {
+        self.past.iter().rev().map(|c| c.label.as_str())
+    }
+
+    /// What was taken back, what redo would do again first.
+    pub fn undone(&self) -> impl ExactSizeIterator<Item = &str> {
+        self.undone.iter().rev().map(|c| c.label.as_str())
+    }
+
     /// Whether the club differs from what is in the file.
     pub fn is_modified(&self) -> bool {
         self.saved != Some(self.now.revision)

@@ -43,8 +43,8 @@ pub struct Saved {
 /// Stands for the content of a file; tells two contents apart, not who wrote them.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Stamp {
-    bytes: u64,
-    hash: u64,
+    pub(super) bytes: u64,
+    pub(super) hash: u64,
 }
 
 impl Stamp {

@@ -9,7 +9,7 @@
 //! `v1` (the words of the file), `pretty` (how it is set out), `club_file`, `earlier`, `forget` (removed
 //! pictures), `output`,
 //! `pictures` (that someone brings),
-//! `preferences`, `set` (given to another club), `table`.
+//! `preferences`, `set` (given to another club), `table`, `unsaved` (kept until it is saved).
 
 mod club_file;
 pub mod disk;
@@ -22,6 +22,7 @@ pub mod preferences;
 mod pretty;
 pub mod set;
 pub mod table;
+pub mod unsaved;
 mod v1;
 
 use std::path::Path;

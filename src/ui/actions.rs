@@ -29,6 +29,18 @@ pub enum Action {
     Go(Place),
     /// Go to where a symbol or a name is looked for.
     Search,
+    /// One field for everything.
+    Seek,
+    /// What was done, to go back to.
+    Past,
+    /// What is to be done next.
+    Next,
+    /// The next participant.
+    PersonAfter,
+    /// The participant before.
+    PersonBefore,
+    /// Write the sheets.
+    Write,
     /// All boards at once, or one.
     Group,
     /// The full-screen view for participant and parent.
@@ -226,6 +238,26 @@ pub const TABLE: &[Row] = &[
     )
     .group(Group::Make),
     row(
+        Action::Seek,
+        "Find anything…",
+        "A person, an activity, a symbol, a command, by its words",
+        ctrl(Key::K),
+    )
+    .group(Group::Make),
+    row(
+        Action::Past,
+        "What was done…",
+        "All changes, to go back to any of them",
+        ctrl(Key::H),
+    )
+    .group(Group::Make),
+    row(
+        Action::Next,
+        "The next thing",
+        "What is to be done next this evening",
+        plain(Key::F4),
+    ),
+    row(
         Action::Undo,
         "Undo",
         "Take the last change back",
@@ -248,6 +280,25 @@ pub const TABLE: &[Row] = &[
         plain(Key::Slash),
     )
     .yields(),
+    row(
+        Action::PersonAfter,
+        "Next participant",
+        "The board of the next participant, or their sheet",
+        ctrl(Key::PageDown),
+    ),
+    row(
+        Action::PersonBefore,
+        "Participant before",
+        "The board of the participant before",
+        ctrl(Key::PageUp),
+    ),
+    row(
+        Action::Write,
+        "Write the sheets…",
+        "What is chosen at Print, into a folder",
+        ctrl(Key::P),
+    )
+    .group(Group::File),
     row(
         Action::Group,
         "Whole group",
@@ -339,6 +390,8 @@ pub fn possible(action: Action, view: &View<'_>) -> bool {
     match action {
         Action::Undo => view.undo.is_some(),
         Action::Redo => view.redo.is_some(),
+        Action::PersonAfter | Action::PersonBefore => view.club.participants.len() > 1,
+        Action::Write => view.session.is_some() && view.job.is_none(),
         Action::Together => view.board().is_some_and(|b| !b.steps.is_empty()),
         _ => true,
     }

@@ -1,7 +1,6 @@
 //! The window as a whole: one frame from keys to commands, and opening it on a display.
 
 use std::panic::{AssertUnwindSafe, catch_unwind};
-use std::path::PathBuf;
 
 use egui::{Context, Rect, Ui, ViewportCommand, vec2};
 
@@ -13,24 +12,32 @@ use super::files::SystemDialog;
 use super::people::standing;
 use super::picker::{For, Picked};
 use super::pictures::Pictures;
+use super::seek::{self, Seek};
+use super::start::StartState;
 use super::state::{UiState, larger, smaller};
 use super::theme::{self, Scheme, Theme};
 use super::together::TogetherState;
 use super::topbar::{self, Bar};
 use super::widgets::{self, within};
-use super::{boards, checks, drawing, find, notice, people, photo, print, session, together};
+use super::{
+    boards, checks, drawing, find, notice, past, people, photo, print, session, start, together,
+};
 use crate::model::edit::Edit;
 use crate::model::finding::Spot;
 use crate::model::ids::SymbolId;
 use crate::symbols::lexicon;
 use crate::workbench::Workbench;
 use crate::workbench::command::{Command, Effect, Place};
+use crate::workbench::next::{Where, next_thing};
 use crate::workbench::turns::Arranging;
 
 /// Size of the window at first.
 const SIZE: [f32; 2] = [1366.0, 768.0];
 /// Least size; at 200 % the places still work in it.
 const LEAST: [f32; 2] = [640.0, 380.0];
+/// Seconds without a change after which changes are kept aside, and the longest they wait.
+const KEPT_AFTER: f64 = 3.0;
+const KEPT_AT_LATEST: f64 = 20.0;
 /// Seconds until a message about something that went well goes by itself.
 const NOTICE_SECONDS: f64 = 6.0;
 
@@ -43,6 +50,8 @@ pub struct App {
     theme: Option<(Theme, u32)>,
     title: String,
     notice: Option<(String, f64)>,
+    /// The changes that are not kept yet: their revision, since when, and when the last one came.
+    unkept: Option<(u64, f64, f64)>,
     /// Commands from keys, carried out after those of the panels.
     late: Vec<Command>,
     closing: bool,
@@ -59,6 +68,7 @@ impl App {
             theme: None,
             title: String::new(),
             notice: None,
+            unkept: None,
             late: Vec::new(),
             closing: false,
         }
@@ -104,6 +114,7 @@ impl App {
             self.state.dialog = None;
             self.late.push(command);
         }
+        self.keep_unsaved(ctx);
         self.close_request(ctx);
         self.brought(ctx);
         self.keys(ctx);
@@ -124,6 +135,29 @@ impl App {
         ctx.request_repaint();
     }
 
+    /// Keeps changes for the case of a crash: when nothing was changed for a while, and at the latest
+    /// some time after the first.
+    fn keep_unsaved(&mut self, ctx: &Context) {
+        let (unkept, revision) = (self.bench.view().unkept, self.bench.view().revision);
+        if !unkept {
+            self.unkept = None;
+            return;
+        }
+        let now = ctx.input(|i| i.time);
+        let (of, first, last) = self.unkept.get_or_insert((revision, now, now));
+        if *of != revision {
+            (*of, *last) = (revision, now);
+        }
+        let due = (*last + KEPT_AFTER).min(*first + KEPT_AT_LATEST);
+        if now >= due {
+            self.unkept = None;
+            self.late.push(Command::KeepUnsaved);
+            ctx.request_repaint();
+        } else {
+            ctx.request_repaint_after_secs((due - now) as f32);
+        }
+    }
+
     /// The cross of the window asks like Quit does.
     fn close_request(&mut self, ctx: &Context) {
         if ctx.input(|i| i.viewport().close_requested()) && !self.closing {
@@ -138,34 +172,7 @@ impl App {
         if self.bench.view().question.is_some() || covered {
             return;
         }
-        let dropped = ctx.input(|i| i.raw.dropped_files.clone());
-        let paths: Vec<PathBuf> = dropped.iter().map(|f| f.path().to_path_buf()).collect();
-        let club = |p: &&PathBuf| p.extension().is_some_and(|e| e == "daystrand");
-        if let Some(path) = paths.iter().find(club) {
-            self.late.push(Command::Open(path.clone()));
-        } else if !paths.is_empty() {
-            let purpose = photo::purpose(&self.bench.view());
-            self.late.push(Command::TakePictures(paths, purpose));
-        }
-        let pasted = ctx.input(|i| {
-            i.events.iter().find_map(|e| match e {
-                egui::Event::PasteImage(image) => Some(image.clone()),
-                _ => None,
-            })
-        });
-        let rgba = pasted.and_then(|image| {
-            let [w, h] = image.size.map(|side| u32::try_from(side).unwrap_or(0));
-            let bytes = image
-                .pixels
-                .iter()
-                .flat_map(egui::Color32::to_srgba_unmultiplied);
-            image::RgbaImage::from_raw(w, h, bytes.collect())
-        });
-        if let Some(rgba) = rgba {
-            let purpose = photo::purpose(&self.bench.view());
-            let pasted = Command::TakePasted(std::sync::Arc::new(rgba), purpose);
-            self.late.push(pasted);
-        }
+        self.late.extend(photo::commands(ctx, &self.bench.view()));
     }
 
     fn keys(&mut self, ctx: &Context) {
@@ -175,6 +182,8 @@ impl App {
             || self.state.people.picker.is_some()
             || self.bench.view().incoming.is_some()
             || self.bench.view().question.is_some()
+            || self.state.seek.is_some()
+            || self.state.past
             || self.state.draw.is_some();
         if busy {
             return;
@@ -223,6 +232,15 @@ impl App {
                 s.boards.group = !s.boards.group || self.bench.view().place != Place::Boards;
                 self.late.push(Command::Show(Place::Boards));
             }
+            Action::PersonAfter => self.another_person(1),
+            Action::PersonBefore => self.another_person(-1),
+            Action::Write => {
+                self.late.push(Command::Show(Place::Print));
+                self.late.push(Command::AskPrintFolder);
+            }
+            Action::Seek => s.seek = Some(Seek::default()),
+            Action::Past => s.past = true,
+            Action::Next => self.next_thing(ctx),
             Action::Together => {
                 s.together = Some(TogetherState::default());
                 ctx.send_viewport_cmd(ViewportCommand::Fullscreen(true));
@@ -247,6 +265,38 @@ impl App {
             Action::Help => s.help = !s.help,
         }
         ctx.request_repaint();
+    }
+
+    /// Goes on to another participant: of those who come at Boards, else of all. After the last comes
+    /// the first.
+    fn another_person(&mut self, by: isize) {
+        let view = self.bench.view();
+        let all: Vec<_> = match view.place {
+            Place::Boards => view.boards.iter().map(|(id, _)| *id).collect(),
+            _ => view.club.participants.iter().map(|p| p.id).collect(),
+        };
+        let now = view.participant.map(|p| p.id);
+        let at = all.iter().position(|id| Some(*id) == now).unwrap_or(0);
+        let count = all.len() as isize;
+        if count > 0 {
+            let next = (at as isize + by).rem_euclid(count) as usize;
+            self.late.push(Command::ChooseParticipant(all[next]));
+        }
+    }
+
+    /// Leads to what is to be done next.
+    fn next_thing(&mut self, ctx: &Context) {
+        let next = next_thing(&self.bench.view(), &self.state.led_to);
+        match &next.at {
+            Where::Place(place) => self.late.push(Command::Show(*place)),
+            Where::Spot(spot) => self.late.push(Command::GoTo(*spot)),
+            Where::Save => self.late.push(Command::Save),
+            Where::Write => self.late.push(Command::AskPrintFolder),
+            Where::Together => self.act(ctx, Action::Together),
+        }
+        if matches!(next.at, Where::Spot(_)) {
+            self.state.led_to.push(next.at);
+        }
     }
 
     /// The search field of the place, or that of the symbols.
@@ -332,13 +382,24 @@ impl App {
             }
             return;
         }
-        if let Some(drawing) = &mut s.drawing {
+        let begun = view.path.is_some() || view.modified || !view.club.name.is_empty();
+        if begun {
+            s.start = None;
+        }
+        if let Some(state) = &mut s.start {
+            if start::show(ui, &mut desk, state, window) {
+                s.start = None;
+            }
+        } else if let Some(drawing) = &mut s.drawing {
             let covered = s.help || s.dialog.is_some() || view.question.is_some();
             if drawing::show(ui, &mut desk, drawing, (window, covered)) == Went::Away {
                 s.drawing = None;
             }
         } else {
-            let bar = Bar { still: s.still };
+            let bar = Bar {
+                still: s.still,
+                led_to: &s.led_to,
+            };
             let top = window.with_max_y(window.top() + topbar::height(window.size()));
             topbar::show(ui, &mut desk, &bar, top);
             let place = Rect::from_min_max(
@@ -355,6 +416,9 @@ impl App {
         }
         notice::show(ui, &mut desk, window);
         photo::show(ui, &mut desk, &mut s.photo);
+        if view.question.is_none() && s.drawing.is_none() {
+            photo::held_over(ui, &view, window);
+        }
         pickers(ui, &mut desk, (&mut s.session.picker, &mut s.people.picker));
         if let Some(dialog) = &mut s.dialog {
             match dialogs::path(ui, dialog, &mut self.system, view.recent) {
@@ -368,6 +432,28 @@ impl App {
         }
         if let Some(answer) = view.question.and_then(|q| dialogs::question(ui, q)) {
             desk.ask(Command::Answer(answer));
+        }
+        if s.past && past::show(ui, &mut desk) {
+            s.past = false;
+        }
+        if let Some(looking) = &mut s.seek {
+            match seek::show(ui, &mut desk, looking) {
+                seek::Went::Stays => {}
+                seek::Went::Away => s.seek = None,
+                seek::Went::To(goes) => {
+                    s.seek = None;
+                    desk.out.extend(seek::commands(&goes));
+                    match goes {
+                        seek::Goes::Do(action) => desk.actions.push(action),
+                        seek::Goes::Symbol(words) => {
+                            s.boards.group = false;
+                            s.boards.tray.group = None;
+                            s.boards.tray.search = words;
+                        }
+                        seek::Goes::To(_) => {}
+                    }
+                }
+            }
         }
         if s.help && dialogs::help(ui) {
             s.help = false;
@@ -405,6 +491,7 @@ impl App {
                     let dialog = PathDialog::write_table(beside, &suggested, for_helpers);
                     self.state.dialog = Some(dialog);
                 }
+                Effect::OpenFolder(folder) => self.look_into(folder),
                 Effect::Quit => {
                     self.closing = true;
                     ctx.send_viewport_cmd(ViewportCommand::Close);
@@ -413,12 +500,22 @@ impl App {
         }
     }
 
+    /// Opens a folder with the system; where there is nothing to open it with, says where it is.
+    fn look_into(&mut self, folder: std::path::PathBuf) {
+        if open::that_detached(&folder).is_err() {
+            self.late.push(Command::CannotOpen(folder));
+        }
+    }
+
     /// What the window itself does beside a command.
     fn before(&mut self, command: &Command) {
         match command {
             Command::Undo | Command::Redo => self.state.drafts.clear(),
             Command::SetPrint(_) | Command::ChooseSession(_) => self.state.print.pages.clear(),
-            Command::New | Command::Demo | Command::Open(_) => self.state.print.pages.clear(),
+            Command::New | Command::Demo | Command::Open(_) => {
+                self.state.print.pages.clear();
+                self.state.led_to.clear();
+            }
             Command::GoTo(spot) => self.open_pane(*spot),
             _ => {}
         }
@@ -463,7 +560,7 @@ impl App {
         let view = self.bench.view();
         let fresh = view
             .notice
-            .filter(|n| !n.trouble)
+            .filter(|n| !n.trouble && n.folder.is_none())
             .map(|n| n.sentence.clone());
         let Some(sentence) = fresh else {
             self.notice = None;
@@ -585,6 +682,7 @@ pub fn run(bench: Workbench) -> Result<(), String> {
     let begin = move |cc: &eframe::CreationContext<'_>| {
         App::prepare(&cc.egui_ctx);
         let mut app = App::new(bench);
+        app.state.start = Some(StartState::default());
         app.dress(&cc.egui_ctx);
         // From here on a panic is a fault of ours and is shown as one.
         started.store(true, std::sync::atomic::Ordering::Relaxed);

@@ -20,15 +20,19 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, window: Rect) {
         format!("{} {}", n.sentence, n.hint)
     };
     let most = window.width() - 32.0;
+    let open = if n.folder.is_some() { 176.0 } else { 0.0 };
     let g = words::lay(
         ui.painter(),
         &words,
         theme::regular(16.0),
         t.col.on_peg,
-        most - 130.0,
+        most - 130.0 - open,
         3,
     );
-    let size = vec2((g.size().x + 130.0).min(most), g.size().y.max(24.0) + 22.0);
+    let size = vec2(
+        (g.size().x + 130.0 + open).min(most),
+        g.size().y.max(24.0) + 22.0,
+    );
     let tray = matches!(desk.view.place, Place::Boards | Place::Session);
     let above = if tray { 146.0 } else { 12.0 };
     let rect = Rect::from_min_size(
@@ -76,6 +80,14 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, window: Rect) {
                 pos2(rect.right() - 50.0, rect.center().y - 22.0),
                 vec2(44.0, 44.0),
             );
+            if let Some(folder) = &n.folder {
+                let at = away.translate(vec2(-open, 0.0));
+                let at = at.with_max_x(away.left() - 10.0);
+                let b = Button::new("notice-folder", "Open the folder").icon(Icon::Folder);
+                if b.show_at(ui, at).clicked() {
+                    desk.ask(Command::LookInto(folder.clone()));
+                }
+            }
             let b = Button::new("notice-away", "Put the message away").icon_only(Icon::Cross);
             if b.weight(Weight::Chosen(true)).show_at(ui, away).clicked() {
                 desk.ask(Command::DismissNotice);

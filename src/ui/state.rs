@@ -7,9 +7,12 @@ use super::people::PeopleState;
 use super::photo::PhotoState;
 use super::print::PrintState;
 use super::regions::Regions;
+use super::seek::Seek;
 use super::session::SessionState;
+use super::start::StartState;
 use super::together::TogetherState;
 use super::widgets::field::Drafts;
+use crate::workbench::next::Where;
 
 /// Sizes offered, in percent.
 const ZOOMS: [u32; 7] = [80, 90, 100, 125, 150, 175, 200];
@@ -19,12 +22,20 @@ const ZOOMS: [u32; 7] = [80, 90, 100, 125, 150, 175, 200];
 pub struct UiState {
     /// No movement.
     pub still: bool,
+    /// The page that one meets first, until a club is there.
+    pub start: Option<StartState>,
     /// What is being typed.
     pub drafts: Drafts,
     /// Areas for F6.
     pub regions: Regions,
     /// The sheet of keys lies open.
     pub help: bool,
+    /// The list of what was done lies open.
+    pub past: bool,
+    /// Anything is being looked for.
+    pub seek: Option<Seek>,
+    /// Things the next-thing key has led to, so that it leads on.
+    pub led_to: Vec<Where>,
     /// A file or folder is being asked for.
     pub dialog: Option<PathDialog>,
     /// The place Session.

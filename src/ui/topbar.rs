@@ -16,12 +16,15 @@ use super::widgets::{focus_ring, words};
 use crate::model::finding::{Severity, Spot};
 use crate::plan::clock;
 use crate::workbench::command::{Command, Place, Theme};
+use crate::workbench::next::{Where, next_thing};
 use crate::workbench::view::View;
 
 /// What the bar shows of the window's own state.
-pub struct Bar {
+pub struct Bar<'a> {
     /// No movement.
     pub still: bool,
+    /// Things the next-thing key has led to.
+    pub led_to: &'a [Where],
 }
 
 /// Height of the bar for a window of a size.
@@ -30,7 +33,7 @@ pub fn height(window: egui::Vec2) -> f32 {
 }
 
 /// Shows the bar.
-pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, bar: &Bar, rect: Rect) {
+pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, bar: &Bar<'_>, rect: Rect) {
     let small = rect.width() < 1120.0;
     let menu = Rect::from_min_size(
         pos2(rect.left() + theme::MARGIN, rect.top() + 12.0),
@@ -59,23 +62,29 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, bar: &Bar, rect: Rect) {
         pos2(rect.right() - theme::MARGIN - width, rect.top() + 12.0),
         vec2(width, if small { 44.0 } else { 48.0 }),
     );
+    let next_width = if small { 48.0 } else { 150.0 };
     let saved_width = if small { 56.0 } else { 106.0 };
     let saved = Rect::from_min_max(
         pos2(right.left() - saved_width - 12.0, rect.top() + 10.0),
         pos2(right.left() - 12.0, rect.top() + 58.0),
     );
+    let next = Rect::from_min_max(
+        pos2(saved.left() - next_width - 10.0, right.top()),
+        pos2(saved.left() - 10.0, right.bottom()),
+    );
     let strand = Rect::from_min_max(
         pos2(title.right() + 10.0, rect.top()),
-        pos2(saved.left() - 10.0, rect.bottom()),
+        pos2(next.left() - 6.0, rect.bottom()),
     );
     places(ui, desk, strand);
+    show_next(ui, desk, bar, next, small);
     show_saved(ui, desk, saved, small);
     if main.show_at(ui, right).clicked() {
         desk.actions.push(Action::Together);
     }
 }
 
-fn show_menu(ui: &mut Ui, desk: &mut Desk<'_>, bar: &Bar, rect: Rect) {
+fn show_menu(ui: &mut Ui, desk: &mut Desk<'_>, bar: &Bar<'_>, rect: Rect) {
     let r = Button::new("menu", "Menu")
         .icon_only(Icon::Lines)
         .show_at(ui, rect);
@@ -298,6 +307,8 @@ fn one_place(ui: &Ui, desk: &Desk<'_>, place: Place, cell: Rect, y: f32) -> Resp
             format!("{}: {says}", place.label()),
         )
     });
+    ui.ctx()
+        .accesskit_node_builder(r.id, |node| node.set_selected(current));
     let p = ui.painter();
     let at = pos2(cell.center().x, y);
     let (ink, soft) = if current {
@@ -396,6 +407,47 @@ pub fn open_in(view: &View<'_>, place: Place) -> (String, bool) {
             (n, 0) => (format!("{n} kinds of sheet"), true),
             (_, n) => (format!("{n} pages"), true),
         },
+    }
+}
+
+/// The next thing of the evening, as the end of the strand: a press leads there.
+fn show_next(ui: &mut Ui, desk: &mut Desk<'_>, bar: &Bar<'_>, rect: Rect, small: bool) {
+    let t = theme::of(ui.ctx());
+    let next = next_thing(desk.view, bar.led_to);
+    let r = ui.interact(rect, Id::unique("next-thing"), Sense::click());
+    let name = format!("Next: {}", next.says);
+    r.widget_info(|| WidgetInfo::labeled(Role::Button, true, &name));
+    let p = ui.painter();
+    let corner = egui::CornerRadius::same(theme::R_CONTROL);
+    let fill = if r.hovered() { t.col.tint } else { t.col.panel };
+    p.rect(rect, corner, fill, t.edge(), egui::StrokeKind::Inside);
+    if small {
+        icons::paint(
+            p,
+            Icon::Right,
+            icons::square(rect.center(), 20.0),
+            t.col.accent,
+        );
+    } else {
+        let text = rect.shrink2(vec2(11.0, 3.0));
+        let (upper, lower) = text.split_top_bottom_at_fraction(0.46);
+        let soft = theme::regular(14.0);
+        words::line(p, upper, Align2::LEFT_CENTER, "Next  F4", soft, t.col.soft);
+        let sign = icons::square(upper.right_center() - vec2(7.0, 0.0), 14.0);
+        icons::paint(p, Icon::Right, sign, t.col.accent);
+        words::line(
+            p,
+            lower,
+            Align2::LEFT_CENTER,
+            &next.says,
+            theme::bold(15.0),
+            t.col.ink,
+        );
+    }
+    focus_ring(ui, &r, rect, theme::R_CONTROL);
+    let r = r.on_hover_cursor(CursorIcon::PointingHand);
+    if r.on_hover_text(format!("{name} (F4)")).clicked() {
+        desk.actions.push(Action::Next);
     }
 }
 

@@ -5,6 +5,7 @@ use std::sync::Arc;
 
 use image::RgbaImage;
 
+use super::begin::Beginning;
 use super::incoming::{Keep, Purpose};
 use crate::layout::{InkChoice, SheetKind, Turn};
 use crate::model::club::Paper;
@@ -65,6 +66,10 @@ pub enum Command {
     Undo,
     /// Makes it again.
     Redo,
+    /// Takes so many changes back.
+    UndoSteps(usize),
+    /// Makes so many again.
+    RedoSteps(usize),
     /// Goes to a place.
     Show(Place),
     /// Chooses a session.
@@ -79,6 +84,8 @@ pub enum Command {
     GoTo(Spot),
     /// A club without people and sessions, after asking about unsaved changes.
     New,
+    /// A new club from three answers, in place of an untouched one.
+    Begin(Beginning),
     /// The demo club, after asking about unsaved changes.
     Demo,
     /// Asks for a file to open.
@@ -97,6 +104,10 @@ pub enum Command {
     Answer(Answer),
     /// Sets what to print.
     SetPrint(PrintChoice),
+    /// Says that the system cannot show a folder.
+    CannotOpen(PathBuf),
+    /// Opens a folder with whatever the system shows folders with.
+    LookInto(PathBuf),
     /// Asks for a folder to write the sheets to.
     AskPrintFolder,
     /// Writes the chosen sheets into a folder.
@@ -141,6 +152,8 @@ pub enum Command {
     DropTurns,
     /// Puts the notice away.
     DismissNotice,
+    /// Keeps changes that are not saved, for the case of a crash.
+    KeepUnsaved,
     /// Sets the colours of the window, also for the next time.
     SetTheme(Theme),
     /// Sets the size of everything in the window in per cent, also for the next time.
@@ -245,6 +258,8 @@ pub enum Answer {
     Discard,
     /// Do nothing.
     Stay,
+    /// Go on with what a program left that came to an end without being closed.
+    TakeUp,
     /// Of two with the same name, the one that is there.
     KeepOurs,
     /// Of two with the same name, the one that comes.
@@ -290,6 +305,8 @@ pub enum Effect {
     AskFolder,
     /// Close the window.
     Quit,
+    /// Open this folder with the system.
+    OpenFolder(PathBuf),
 }
 
 /// Something to tell, until it is put away or the next one comes.
@@ -301,6 +318,8 @@ pub struct Notice {
     pub sentence: String,
     /// What to do, if anything.
     pub hint: String,
+    /// A folder to look into now; such a notice stays until it is put away.
+    pub folder: Option<PathBuf>,
 }
 
 impl Notice {
@@ -310,6 +329,7 @@ impl Notice {
             trouble: false,
             sentence: sentence.into(),
             hint: String::new(),
+            folder: None,
         }
     }
 
@@ -319,6 +339,7 @@ impl Notice {
             trouble: true,
             sentence: sentence.into(),
             hint: hint.into(),
+            folder: None,
         }
     }
 }

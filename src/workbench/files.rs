@@ -9,6 +9,7 @@ use crate::model::club::Club;
 use crate::model::history::History;
 use crate::model::set::Meeting;
 use crate::storage::disk::{Disk as _, Real};
+use crate::storage::unsaved::Left;
 use crate::storage::{self, EXTENSION, Stamp};
 
 /// The club's file.
@@ -16,7 +17,7 @@ use crate::storage::{self, EXTENSION, Stamp};
 pub(super) struct ClubFile {
     pub path: PathBuf,
     /// What it held when it was read or written here last.
-    stamp: Stamp,
+    pub stamp: Stamp,
 }
 
 /// What is done once it is clear what happens to changes that are not saved.
@@ -43,6 +44,8 @@ pub(super) enum About {
     Overwrite(Option<Next>),
     /// Some of what another club gives has the name of something here.
     Meeting(Arc<Club>),
+    /// A program came to an end without being closed and left this.
+    Left(Box<Left>),
 }
 
 impl Workbench {
@@ -75,6 +78,7 @@ impl Workbench {
             (Answer::KeepOurs, About::Meeting(set)) => self.use_set(set, Meeting::KeepOurs),
             (Answer::KeepBoth, About::Meeting(set)) => self.use_set(set, Meeting::KeepBoth),
             (Answer::TakeTheirs, About::Meeting(set)) => self.use_set(set, Meeting::TakeTheirs),
+            (answer, About::Left(left)) => self.answer_left(answer, *left),
             _ => {}
         }
     }
@@ -92,6 +96,7 @@ impl Workbench {
             Next::Open(path) => self.read_club(&path),
             Next::Quit => {
                 self.jobs.stop();
+                self.unsaved.forget();
                 effects.push(Effect::Quit);
             }
         }

@@ -12,11 +12,13 @@ use std::thread::{self, JoinHandle};
 
 use super::incoming;
 use super::printing::{self, Go, Order, Outcome, Step};
+use super::unsaved::Kept;
 use super::view::Progress;
 use crate::layout::{self, Laid, Request};
 use crate::model::club::Club;
 use crate::plan::rotation::{Answer, Effort};
 use crate::plan::turns::Round;
+use crate::storage::unsaved::{Keeper, Origin};
 
 /// What a job tells.
 #[derive(Debug)]
@@ -166,6 +168,20 @@ pub(super) fn reading(files: Vec<PathBuf>) -> Option<Receiver<incoming::Read>> {
         .name("pictures".to_owned())
         .spawn(work);
     thread.is_ok().then_some(receiver)
+}
+
+/// Keeps changes that are not saved; nothing if the system gives no thread for it.
+pub(super) fn keeping(
+    mut keeper: Keeper,
+    club: Arc<Club>,
+    origin: Option<Origin>,
+) -> Option<JoinHandle<Kept>> {
+    let work = move || {
+        let wrong = keeper.keep(&club, origin.as_ref()).err();
+        (keeper, wrong)
+    };
+    let thread = thread::Builder::new().name("keeping".to_owned());
+    thread.spawn(work).ok()
 }
 
 impl Drop for Jobs {

@@ -1,12 +1,13 @@
 //! The running program without a window: commands come in, the club changes, boards, findings and
 //! sheets follow, a view goes out. The window, the command line and the tests are its drivers.
 //!
-//! Here: the workbench and how each command is carried out. `choice` keeps what is chosen,
+//! Here: the workbench and how each command is carried out. `begin` makes a new club, `choice` keeps what is chosen,
 //! `derived` what follows from the club, `story` a told story while it is shown, `files` opens and saves, `print` and `jobs` write sheets
 //! in the background, `printing` is what they do, `table` is people for a spreadsheet, `turns` works rows
-//! in turns out, `looked` puts what was looked at into words, `incoming` brings pictures in, `sets` gives them to other
+//! in turns out, `unsaved` keeps changes until they are saved, `next` says what is to be done next, `looked` puts what was looked at into words, `incoming` brings pictures in, `sets` gives them to other
 //! clubs.
 
+pub mod begin;
 mod choice;
 pub mod command;
 pub mod contact;
@@ -16,6 +17,7 @@ mod files;
 pub mod incoming;
 mod jobs;
 pub mod looked;
+pub mod next;
 mod print;
 pub mod printing;
 mod sets;
@@ -23,6 +25,7 @@ pub mod story;
 pub mod table;
 pub mod telephone;
 pub mod turns;
+mod unsaved;
 pub mod view;
 
 use std::path::PathBuf;
@@ -43,9 +46,11 @@ use jobs::Jobs;
 use story::Telling;
 use table::TakenIn;
 use turns::Turning;
+use unsaved::Unsaved;
 use view::View;
 
 pub use crate::storage::preferences::usual_path as usual_preferences;
+pub use crate::storage::unsaved::usual_folder as usual_unsaved;
 
 /// The running program.
 #[derive(Debug)]
@@ -70,6 +75,10 @@ pub struct Workbench {
     taken_in: Option<TakenIn>,
     preferences: Preferences,
     preferences_at: Option<PathBuf>,
+    unsaved: Unsaved,
+    /// The revision whose sheets are being written, and that whose sheets were written last.
+    writing: Option<u64>,
+    written: Option<u64>,
 }
 
 impl Workbench {
@@ -97,6 +106,9 @@ impl Workbench {
             taken_in: None,
             preferences: Preferences::default(),
             preferences_at: None,
+            unsaved: Unsaved::default(),
+            writing: None,
+            written: None,
         };
         bench.follow();
         bench
@@ -141,6 +153,8 @@ impl Workbench {
             Command::EditBoard(edit) => self.edit_board(edit),
             Command::Undo => self.undo(),
             Command::Redo => self.redo(),
+            Command::UndoSteps(steps) => self.undo_steps(steps),
+            Command::RedoSteps(steps) => self.redo_steps(steps),
             Command::Show(place) => self.choice.place = place,
             Command::ChooseSession(id) => self.choice.session = Some(id),
             Command::ChooseParticipant(id) => self.choice.participant = Some(id),
@@ -149,6 +163,7 @@ impl Workbench {
             Command::GoTo(spot) => self.choice.go_to(spot),
             Command::New => self.ask_first(Next::New, effects),
             Command::Demo => self.ask_first(Next::Demo, effects),
+            Command::Begin(answers) => self.begin(&answers),
             Command::AskOpen => effects.push(Effect::AskOpenPath),
             Command::Open(path) => self.open(path, effects),
             Command::Save => self.save(effects),
@@ -157,6 +172,14 @@ impl Workbench {
             Command::Quit => self.ask_first(Next::Quit, effects),
             Command::Answer(answer) => self.answer(answer, effects),
             Command::SetPrint(choice) => self.print = choice,
+            Command::CannotOpen(folder) => self.tell(Notice::trouble(
+                format!(
+                    "The system opens no folder from here: {}.",
+                    folder.display()
+                ),
+                "Open it with your file manager.",
+            )),
+            Command::LookInto(folder) => effects.push(Effect::OpenFolder(folder)),
             Command::AskPrintFolder => self.ask_folder(effects),
             Command::WriteSheets(folder) => self.write_sheets(folder),
             Command::AskTakeIn => effects.push(Effect::AskTable),
@@ -179,6 +202,7 @@ impl Workbench {
             Command::UseTurns => self.use_turns(),
             Command::DropTurns => self.turning.drop_it(),
             Command::DismissNotice => self.notice = None,
+            Command::KeepUnsaved => self.keep_unsaved(),
             Command::SetTheme(theme) => self.set_look(theme, self.preferences.zoom_percent),
             Command::SetZoom(percent) => self.set_look(self.preferences.theme, percent),
         }
@@ -230,6 +254,20 @@ impl Workbench {
         }
     }
 
+    fn undo_steps(&mut self, steps: usize) {
+        let taken = (0..steps).map_while(|_| self.history.undo()).count();
+        if taken > 0 {
+            self.tell(Notice::done(format!("{} taken back.", changes(taken))));
+        }
+    }
+
+    fn redo_steps(&mut self, steps: usize) {
+        let done = (0..steps).map_while(|_| self.history.redo()).count();
+        if done > 0 {
+            self.tell(Notice::done(format!("{} done again.", changes(done))));
+        }
+    }
+
     fn set_look(&mut self, theme: Theme, zoom_percent: u32) {
         self.preferences.theme = theme;
         self.preferences.zoom_percent = zoom_percent.clamp(*ZOOM.start(), *ZOOM.end());
@@ -265,6 +303,9 @@ impl Workbench {
     fn follow(&mut self) {
         let revision = self.revisions_before + self.history.revision();
         self.last_revision = self.last_revision.max(revision);
+        if !self.history.is_modified() {
+            self.unsaved.forget();
+        }
         let club = self.history.club();
         self.choice.settle(club);
         let session = self.choice.session_of(club);
@@ -325,7 +366,10 @@ impl Workbench {
             findings: self.derived.findings(),
             undo: self.history.undo_label(),
             redo: self.history.redo_label(),
+            history: &self.history,
             modified: self.history.is_modified(),
+            written: self.written == Some(self.last_revision_of_club()),
+            unkept: self.history.is_modified() && self.unsaved.lacks(self.last_revision_of_club()),
             revision: self.last_revision_of_club(),
             path: self.file.as_ref().map(|f| f.path.as_path()),
             recent: &self.preferences.recent,
@@ -349,5 +393,12 @@ impl Workbench {
 
     const fn last_revision_of_club(&self) -> u64 {
         self.revisions_before + self.history.revision()
+    }
+}
+
+fn changes(count: usize) -> String {
+    match count {
+        1 => "One change".to_owned(),
+        n => format!("{n} changes"),
     }
 }

@@ -67,7 +67,9 @@ impl Workbench {
             one_file: self.print.one_file,
             folder: folder.clone(),
         };
+        let revision = self.last_revision_of_club();
         if self.jobs.start(order) {
+            self.writing = Some(revision);
             self.notice = None;
             self.preferences.last_folder = Some(folder);
             self.keep_preferences();
@@ -85,6 +87,9 @@ impl Workbench {
         let gone = self.jobs.is_lost();
         let (mut changed, ended) = self.jobs.poll();
         if let Some(outcome) = ended {
+            if outcome.end == End::Done && !outcome.written.is_empty() {
+                self.written = self.writing;
+            }
             self.tell(ended_notice(&outcome));
         } else if gone && self.jobs.is_running() {
             self.jobs.forget();
@@ -94,7 +99,7 @@ impl Workbench {
             ));
             changed = true;
         }
-        changed |= self.poll_turns() | self.poll_incoming();
+        changed |= self.poll_turns() | self.poll_incoming() | self.poll_unsaved();
         if let Some(well) = self.derived.poll_sheets() {
             if !well {
                 self.tell(Notice::trouble(
@@ -115,5 +120,6 @@ fn ended_notice(outcome: &Outcome) -> Notice {
         trouble: matches!(outcome.end, End::Failed { .. }) || outcome.written.is_empty(),
         sentence,
         hint,
+        folder: (!outcome.written.is_empty()).then(|| outcome.folder.clone()),
     }
 }

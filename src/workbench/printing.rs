@@ -338,7 +338,10 @@ impl Outcome {
                 "There was nothing to write.".to_owned(),
                 "Choose sheets and people who come.".to_owned(),
             ),
-            End::Done => (format!("{written} in {place}."), String::new()),
+            End::Done => (
+                format!("{written} in {place}."),
+                "At the printer: 100 %, not “fit to page”; then measure the bar.".to_owned(),
+            ),
             End::Stopped => (
                 format!(
                     "Writing was stopped. {written} in {place}, of {} wanted.",

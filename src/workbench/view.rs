@@ -14,6 +14,7 @@ use crate::layout::{Counts, Sheet};
 use crate::model::board::Board;
 use crate::model::club::Club;
 use crate::model::finding::Finding;
+use crate::model::history::History;
 use crate::model::ids::{ParticipantId, StepRef};
 use crate::model::people::Participant;
 use crate::model::session::Session;
@@ -48,8 +49,14 @@ pub struct View<'a> {
     pub undo: Option<&'a str>,
     /// What Redo would make again.
     pub redo: Option<&'a str>,
+    /// All that was done and taken back.
+    pub history: &'a History,
     /// Whether there are changes not saved.
     pub modified: bool,
+    /// Whether the sheets were written as the club is now.
+    pub written: bool,
+    /// Whether some of them are not even kept for the case of a crash.
+    pub unkept: bool,
     /// Grows with every change of the club; equal numbers mean an equal club.
     pub revision: u64,
     /// The club's file.

@@ -6,3 +6,4 @@ mod output;
 mod pictures;
 mod round_trip;
 mod saving;
+mod unsaved;

@@ -1,5 +1,6 @@
 //! The running program without a window: whole evenings, questions, files, jobs.
 
+mod begin;
 mod choice;
 mod edits;
 mod evening;
@@ -12,6 +13,7 @@ mod pictures;
 mod printing;
 mod table;
 mod turns;
+mod unsaved;
 
 use daystrand::model::club::Activity;
 use daystrand::model::edit::{Edit, SessionDetails};

@@ -13,6 +13,7 @@ mod line;
 mod slips;
 pub mod sort;
 mod story;
+mod told;
 mod who;
 
 use egui::{Rect, Ui, pos2, vec2};
@@ -65,6 +66,8 @@ pub struct BoardsState {
     /// The place that what is in the hand would take.
     gap: Option<usize>,
     rope: Option<(Grid, Rope)>,
+    /// What changed on the board, for whoever hears it.
+    told: told::Told,
 }
 
 impl BoardsState {
@@ -135,6 +138,7 @@ fn take_off(desk: &mut Desk<'_>, who: ParticipantId, board: &Board, step: StepRe
 /// Shows the place.
 pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut BoardsState, rect: Rect) {
     state.follow(desk);
+    state.told.follow(ui, desk.view, rect);
     if state.group {
         group::show(ui, desk, state, rect);
         return;

@@ -6,10 +6,11 @@ use super::{DrawingState, Use};
 use crate::symbols::lexicon::lexicon;
 use crate::ui::desk::Desk;
 use crate::ui::icons::Icon;
+use crate::ui::photo::details;
 use crate::ui::picker::{For, Picker};
 use crate::ui::theme;
 use crate::ui::widgets::button::Button;
-use crate::ui::widgets::choose::{select, tick};
+use crate::ui::widgets::choose::tick;
 use crate::ui::widgets::field::Field;
 use crate::ui::widgets::form::block;
 use crate::ui::widgets::words;
@@ -43,7 +44,10 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut DrawingState) {
         }
     });
     block(ui, "Whose it is", width, theme::CONTROL, |ui| {
-        whose(ui, desk, state);
+        let (id, club) = (Id::unique("draw-whose"), desk.view.club);
+        if let Some(whose) = details::choose_whose(ui, id, club, state.facts.whose) {
+            state.facts.whose = whose;
+        }
     });
     block(ui, "Seen in the place of", width, theme::CONTROL, |ui| {
         stands_for(ui, desk, state);
@@ -60,18 +64,6 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut DrawingState) {
     );
     if r.on_hover_text(tip).clicked() {
         state.sketch.set_tidy(!on);
-    }
-}
-
-fn whose(ui: &mut Ui, desk: &Desk<'_>, state: &mut DrawingState) {
-    let people = &desk.view.club.participants;
-    let mut options = vec!["The club".to_owned()];
-    options.extend(people.iter().map(|p| p.name.clone()));
-    let at = people.iter().position(|p| Some(p.id) == state.facts.whose);
-    let chosen = Some(at.map_or(0, |i| i + 1));
-    let (id, width) = (Id::unique("draw-whose"), ui.available_width());
-    if let Some(i) = select(ui, id, "Whose it is", &options, chosen, width) {
-        state.facts.whose = i.checked_sub(1).map(|i| people[i].id);
     }
 }
 

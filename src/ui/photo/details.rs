@@ -92,19 +92,30 @@ fn name(ui: &mut Ui, desk: &mut Desk<'_>, details: &mut Details, next: &mut Pict
 }
 
 fn whose(ui: &mut Ui, club: &Club, next: &mut Picture) {
-    let mut options = vec!["The club’s, for everyone".to_owned()];
-    options.extend(club.participants.iter().map(|p| told_apart(club, p)));
-    let at = next
-        .whose
-        .and_then(|id| club.participants.iter().position(|p| p.id == id));
     let width = ui.available_width();
     block(ui, "Whose it is", width, theme::CONTROL, |ui| {
         let id = Id::unique(("picture-whose", next.id));
-        let chosen = Some(at.map_or(0, |i| i + 1));
-        if let Some(i) = select(ui, id, "Whose it is", &options, chosen, width) {
-            set_whose(next, i.checked_sub(1).map(|i| club.participants[i].id));
+        if let Some(whose) = choose_whose(ui, id, club, next.whose) {
+            set_whose(next, whose);
         }
     });
+}
+
+/// A list of the club and everyone in it; what was chosen, if anything was.
+pub fn choose_whose(
+    ui: &mut Ui,
+    id: Id,
+    club: &Club,
+    whose: Option<ParticipantId>,
+) -> Option<Option<ParticipantId>> {
+    let people = &club.participants;
+    let mut options = vec!["The club’s, for everyone".to_owned()];
+    options.extend(people.iter().map(|p| told_apart(club, p)));
+    let at = whose.and_then(|id| people.iter().position(|p| p.id == id));
+    let chosen = Some(at.map_or(0, |i| i + 1));
+    let width = ui.available_width();
+    let i = select(ui, id, "Whose it is", &options, chosen, width)?;
+    Some(i.checked_sub(1).map(|i| people[i].id))
 }
 
 /// A name, with the mark beside it where two have the same.

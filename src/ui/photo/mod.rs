@@ -3,8 +3,9 @@
 //!
 //! Reading order: here what is remembered and the card; `stage` is the photograph with its frame and
 //! its brush, `cut` what was cut out so far, `tools` the controls, `details` what is said about any
-//! picture, `looks` the pictures of all that as textures.
+//! picture, `looks` the pictures of all that as textures; `brought` is what is dropped or pasted.
 
+mod brought;
 mod cut;
 pub mod details;
 mod looks;
@@ -23,6 +24,7 @@ use crate::model::picture::Picture;
 use crate::workbench::command::{Command, Place};
 use crate::workbench::incoming::{Arrived, Arriving, Keep, Purpose, begun};
 use crate::workbench::view::View;
+pub use brought::{commands, held_over};
 use cut::Cut;
 use details::Details;
 use looks::Looks;
@@ -176,8 +178,10 @@ fn body(
     } else {
         within(ui, "photo-all", rect, |ui| {
             scrolled(ui, "photo-about", |ui| {
-                let side = ui.available_width().min(420.0);
-                let (_, place) = ui.allocate_space(vec2(side, side + 2.0 * theme::CONTROL));
+                // No higher than what is seen of it: a frame is moved on the whole picture.
+                let width = ui.available_width();
+                let high = (room - 8.0).clamp(180.0, width.min(420.0) + theme::CONTROL);
+                let (_, place) = ui.allocate_space(vec2(width, high));
                 picture(ui, state, arrived, place);
                 about(ui, desk, state, arrived);
             });

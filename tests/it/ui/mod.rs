@@ -4,6 +4,7 @@
 mod boards;
 mod certificates;
 mod drawing;
+mod evening;
 mod find;
 mod group;
 mod looks;

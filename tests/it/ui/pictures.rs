@@ -9,6 +9,7 @@ use daystrand::ui::people::Pane;
 use daystrand::workbench::command::{Command, Place};
 use egui::{Color32, ColorImage, Event, Key, Modifiers, Vec2};
 use egui_kittest::Harness;
+use egui_kittest::kittest::Queryable;
 
 use super::{click, middle, press, type_words, window_of, window_with};
 use crate::model::random_pictures::drawing;
@@ -49,6 +50,101 @@ fn a_picture_pasted_at_a_step_is_kept_with_two_presses() {
     assert_eq!(kept.consent, PhotoConsent::OwnTiles);
     // The largest square of it.
     assert_eq!(kept.photo().unwrap().size(), [60, 60]);
+}
+
+/// A file as the system hands it to the window.
+#[derive(Debug)]
+struct Dropped(std::path::PathBuf);
+
+impl egui::DroppedFile for Dropped {
+    fn path(&self) -> &std::path::Path {
+        &self.0
+    }
+
+    fn bytes(&self) -> Result<Vec<u8>, String> {
+        std::fs::read(&self.0).map_err(|e| e.to_string())
+    }
+}
+
+fn drop_on(h: &mut Window, paths: &[&str]) {
+    let cases = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/cases");
+    let input = h.input_mut();
+    for path in paths {
+        input
+            .dropped_files
+            .push(Arc::new(Dropped(cases.join(path))));
+    }
+    h.run();
+    // They are read in the background.
+    for _ in 0..500 {
+        if h.state().bench().view().incoming.is_none_or(|i| !i.reading) {
+            break;
+        }
+        std::thread::sleep(std::time::Duration::from_millis(10));
+        h.run_ok();
+    }
+}
+
+#[test]
+fn files_dropped_at_a_step_are_looked_at_one_after_the_other_and_bad_ones_are_named() {
+    let mut h = window_with(SIZE, |bench| {
+        drop(bench.handle(Command::Show(Place::Boards)));
+        let third = bench.view().board().unwrap().steps[2].at;
+        drop(bench.handle(Command::ChooseStep(Some(third))));
+    });
+    let view = h.state().bench().view();
+    let who = view.participant.unwrap().id;
+    let symbol = view.board().unwrap().steps[2].symbol.clone();
+    drop_on(
+        &mut h,
+        &["pictures/rgb8.png", "pictures/SOURCE", "svg/fills.svg"],
+    );
+    assert_eq!(h.state().bench().view().incoming.unwrap().behind, 1);
+    let said = h.state().bench().view().notice.unwrap();
+    assert!(
+        said.trouble && said.sentence.contains("“SOURCE”"),
+        "{}",
+        said.sentence
+    );
+    click(&mut h, "Keep");
+    click(&mut h, "Keep");
+    let view = h.state().bench().view();
+    assert!(view.incoming.is_none());
+    assert_eq!(view.club.pictures.len(), 2);
+    assert!(view.club.pictures.iter().all(|p| p.whose == Some(who)));
+    assert!(
+        view.club
+            .pictures
+            .iter()
+            .all(|p| p.stands_for.as_ref() == Some(&symbol))
+    );
+    assert!(view.club.pictures[0].photo().is_some() && view.club.pictures[1].photo().is_none());
+}
+
+#[test]
+fn a_club_dropped_on_the_window_is_opened() {
+    let mut h = window_of(SIZE);
+    drop_on(&mut h, &["files/good.daystrand"]);
+    let path = h.state().bench().view().path.unwrap();
+    assert!(path.ends_with("files/good.daystrand"));
+}
+
+#[test]
+fn what_is_held_over_the_window_says_what_it_will_be() {
+    let mut h = window_with(SIZE, |bench| {
+        drop(bench.handle(Command::Show(Place::Boards)));
+    });
+    assert!(h.query_by_role(egui::accesskit::Role::Status).is_none());
+    h.input_mut()
+        .hovered_files
+        .push(egui::HoveredFile::default());
+    h.run_ok();
+    let view = h.state().bench().view();
+    let says = format!(
+        "The picture will be {}’s own. Let go, and look at it first.",
+        view.participant.unwrap().name
+    );
+    h.get_by_label(&says);
 }
 
 #[test]

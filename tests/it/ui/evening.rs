@@ -1,0 +1,218 @@
+//! A whole evening by keys alone, from the first page to files in a folder; and the ways through it:
+//! the next thing, the list of what was done, the one field for everything.
+
+use std::path::Path;
+use std::time::Duration;
+
+use daystrand::model::board::StepState;
+use daystrand::ui::app::App;
+use daystrand::ui::start::StartState;
+use daystrand::workbench::Workbench;
+use daystrand::workbench::command::{Command, Place};
+use egui::{Key, Modifiers, Vec2};
+use egui_kittest::Harness;
+use egui_kittest::kittest::{NodeT as _, Queryable};
+use jiff::civil::date;
+
+use super::{click, focused, key, labels, press, type_words, window_on, window_with};
+
+const SIZE: Vec2 = Vec2::new(1366.0, 768.0);
+
+/// A program that was just started, on its first page.
+fn first_page() -> Harness<'static, App> {
+    let mut h = window_on(Workbench::new(date(2027, 6, 10)), SIZE);
+    h.state_mut().state_mut().start = Some(StartState::default());
+    h.run();
+    h
+}
+
+/// Hands that do nothing but press keys and type, and are counted.
+struct Hands {
+    window: Harness<'static, App>,
+    actions: u32,
+}
+
+impl Hands {
+    fn press(&mut self, modifiers: Modifiers, key: Key) {
+        press(&mut self.window, modifiers, key);
+        self.actions += 1;
+    }
+
+    fn key(&mut self, key: Key) {
+        self.press(Modifiers::NONE, key);
+    }
+
+    /// Something typed in one go is one action, as it is for whoever counts an evening's work.
+    fn types(&mut self, words: &str) {
+        type_words(&mut self.window, words);
+        self.actions += 1;
+    }
+
+    /// F6 until the keyboard is on something that is called so.
+    fn goes_to(&mut self, name: &str) {
+        for _ in 0..12 {
+            if focused(&self.window).contains(name) {
+                return;
+            }
+            self.key(Key::F6);
+        }
+        panic!("F6 never reaches {name}, only {}", focused(&self.window));
+    }
+}
+
+const NAMES: &str = "Ada, Bo, Cy, Dee, Eli, Fay, Gus, Hal, Ivy, Jo, Kim, Lou";
+
+#[test]
+fn a_whole_evening_by_keys_alone_takes_at_most_forty_actions() {
+    let dir = tempfile::tempdir().unwrap();
+    let mut hands = Hands {
+        window: first_page(),
+        actions: 0,
+    };
+    assert_eq!(focused(&hands.window), "What the club is called");
+    hands.types("Pebble Cove");
+    hands.key(Key::Tab);
+    hands.types(NAMES);
+    hands.key(Key::Tab);
+    hands.types("12.6.2027");
+    hands.key(Key::Tab);
+    assert_eq!(focused(&hands.window), "Begin");
+    hands.key(Key::Enter);
+    let view = hands.window.state().bench().view();
+    assert_eq!(view.club.participants.len(), 12);
+    assert_eq!(view.boards.len(), 12);
+    assert_eq!(view.session.unwrap().timetable.len(), 8);
+
+    // A swap on each of three boards, a step of their own on the last, and one thing not today.
+    hands.press(Modifiers::COMMAND, Key::Num3);
+    for _ in 0..2 {
+        swap(&mut hands);
+        hands.press(Modifiers::COMMAND, Key::PageDown);
+    }
+    swap(&mut hands);
+    hands.key(Key::Enter);
+    assert_eq!(labels(&hands.window).len(), 9, "an own step after it");
+    hands.goes_to("step ");
+    hands.key(Key::Delete);
+    let board = |h: &Hands| h.window.state().bench().view().board().unwrap().clone();
+    let steps = board(&hands).steps;
+    assert!(steps.iter().any(|s| s.state == StepState::NotToday));
+
+    // Into a file, and onto paper.
+    hands.press(Modifiers::COMMAND, Key::S);
+    let file = dir.path().join("cove.daystrand");
+    replaced(&mut hands, &file);
+    assert!(!hands.window.state().bench().view().modified);
+    hands.press(Modifiers::COMMAND, Key::P);
+    assert_eq!(hands.window.state().bench().view().place, Place::Print);
+    let folder = dir.path().join("sheets");
+    replaced(&mut hands, &folder);
+    written(&mut hands.window);
+    let files = std::fs::read_dir(&folder).unwrap().count();
+    assert!(files > 40, "{files} files");
+    println!("An evening by keys: {} actions.", hands.actions);
+    assert!(hands.actions <= 40, "{} actions", hands.actions);
+}
+
+/// The third step of the board that is shown, swapped for a drum.
+fn swap(hands: &mut Hands) {
+    hands.goes_to("step ");
+    hands.key(Key::R);
+    hands.types("drum");
+    hands.key(Key::Enter);
+    hands.key(Key::Enter);
+    assert!(labels(&hands.window).contains(&"Drum".to_owned()));
+}
+
+/// The path that is suggested, replaced by another, and on with it.
+fn replaced(hands: &mut Hands, path: &Path) {
+    press(&mut hands.window, Modifiers::COMMAND, Key::A);
+    hands.types(&path.display().to_string());
+    hands.key(Key::Enter);
+}
+
+fn written(h: &mut Harness<'_, App>) {
+    for _ in 0..2400 {
+        if h.state().bench().view().written {
+            return;
+        }
+        std::thread::sleep(Duration::from_millis(25));
+        h.run_ok();
+    }
+    panic!("nothing was written: {:?}", h.state().bench().view().notice);
+}
+
+#[test]
+fn the_next_thing_leads_through_the_evening() {
+    let mut h = first_page();
+    type_words(&mut h, "Pebble Cove");
+    click(&mut h, "Begin");
+    // Nobody takes part yet.
+    click(&mut h, "Next: Add who takes part");
+    assert_eq!(h.state().bench().view().place, Place::People);
+    let mut h = window_with(SIZE, |_| {});
+    let open = h.state().bench().view().findings.len();
+    let mut seen = Vec::new();
+    for _ in 0..open + 4 {
+        let next = h.get_by(|n| n.label().is_some_and(|l| l.starts_with("Next: ")));
+        seen.push(next.accesskit_node().label().unwrap_or_default());
+        if seen.last().is_some_and(|s| s.contains("Save")) {
+            break;
+        }
+        key(&mut h, Key::F4);
+    }
+    let last = seen.last().unwrap();
+    assert_eq!(last, "Next: Save the club", "{seen:?}");
+    assert!(seen.len() > 2 && seen[0].contains("to look at"), "{seen:?}");
+}
+
+#[test]
+fn what_was_done_is_gone_back_to_and_forth() {
+    let mut h = window_with(SIZE, |bench| {
+        for name in ["One", "Two", "Three"] {
+            let edit = daystrand::model::edit::Edit::ClubName(name.into());
+            drop(bench.handle(Command::Edit(edit)));
+            // Another field in between, so that each is a change of its own.
+            drop(bench.handle(Command::DismissNotice));
+        }
+    });
+    let name = |h: &Harness<'_, App>| h.state().bench().view().club.name.clone();
+    press(&mut h, Modifiers::COMMAND, Key::H);
+    click(&mut h, "As it was opened");
+    assert_eq!(name(&h), "Reedwater Paddle and Play");
+    let redo = h.query_all_by(|n| n.label().is_some_and(|l| l.contains(", taken back, ")));
+    assert_eq!(redo.count(), 3);
+    let rows = h.query_all_by(|n| n.label().is_some_and(|l| l.contains(", 1 of 4")));
+    let first = rows.last().unwrap().accesskit_node().label().unwrap();
+    click(&mut h, &first);
+    assert_eq!(name(&h), "Three");
+    key(&mut h, Key::Escape);
+    assert!(!h.state_mut().state_mut().past);
+}
+
+#[test]
+fn one_field_finds_people_commands_activities_and_symbols() {
+    let mut h = window_with(SIZE, |_| {});
+    let find = |h: &mut Harness<'static, App>, words: &str| {
+        press(h, Modifiers::COMMAND, Key::K);
+        type_words(h, words);
+        key(h, Key::Enter);
+        assert!(h.state_mut().state_mut().seek.is_none());
+    };
+    find(&mut h, "jonas");
+    let view = h.state().bench().view();
+    assert_eq!(view.place, Place::Boards);
+    assert_eq!(view.participant.unwrap().name, "Jonas");
+    find(&mut h, "print");
+    assert_eq!(h.state().bench().view().place, Place::Print);
+    find(&mut h, "lighthouse");
+    assert_eq!(h.state().bench().view().place, Place::Boards);
+    let before = h.state().bench().view().theme;
+    press(&mut h, Modifiers::COMMAND, Key::K);
+    type_words(&mut h, "qqqqqq");
+    key(&mut h, Key::Enter);
+    h.get_by_label("Nothing is called so. Try another word for it.");
+    key(&mut h, Key::Escape);
+    key(&mut h, Key::Escape);
+    assert_eq!(h.state().bench().view().theme, before);
+}
