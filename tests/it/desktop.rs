@@ -48,14 +48,12 @@ fn mime_type(ending: &str) -> String {
 }
 
 #[test]
-fn the_entry_opens_club_files_with_the_program() {
+fn the_entry_opens_our_files_with_the_program() {
     assert_eq!(entry("Exec"), "daystrand open %f");
     assert!(VERBS.iter().any(|v| v.word == "open"));
-    // A set is taken into a club and is not opened by itself.
-    assert_eq!(
-        entry("MimeType"),
-        format!("{};", mime_type(storage::EXTENSION))
-    );
+    // Opened by itself, a set is not taken in: the window says where that is done.
+    let types = [storage::EXTENSION, set::SET_EXTENSION].map(|e| mime_type(e) + ";");
+    assert_eq!(entry("MimeType"), types.concat());
     assert_eq!(entry("Icon"), ICONS[0].0);
     assert!(text("daystrand.metainfo.xml").contains("<id>daystrand</id>"));
 }
