@@ -56,3 +56,6 @@ fn texts(folder: &str) -> Vec<(&'static str, &'static str)> {
 pub const PHONE_STYLE: &str = include_str!("../assets/phone/story.css");
 /// How it is gone through.
 pub const PHONE_SCRIPT: &str = include_str!("../assets/phone/story.js");
+
+/// The program's icon, as SVG.
+pub const PROGRAM_ICON: &str = include_str!("../assets/desktop/icons/daystrand.svg");

@@ -8,15 +8,17 @@ use lexopt::prelude::{Long, Short, Value};
 use lexopt::{Parser, ValueExt as _};
 
 use super::Trouble;
-use super::help::Topic;
+use super::completion::{SHELLS, Shell};
 use super::symbols::{self, SymbolsWish};
+use super::table::{Topic, VERBS};
+use super::words::{FORMATS, INKS, PAPERS, TURNS, or, sheets};
 use crate::layout::{InkChoice, SheetKind, Turn};
 use crate::model::club::Paper;
 use crate::workbench::command::Format;
 
 /// What is asked for.
 #[derive(Debug)]
-pub enum Verb {
+pub enum Request {
     /// How something is used.
     Help(Topic),
     /// Which version this is.
@@ -31,6 +33,10 @@ pub enum Verb {
     Check(CheckWish),
     /// The symbols that fit some words, all, or contact sheets of them.
     Symbols(SymbolsWish),
+    /// The manual page.
+    Manual,
+    /// What a shell needs to complete a command line.
+    Completion(Shell),
 }
 
 /// How the demo is wanted.
@@ -74,20 +80,22 @@ pub struct CheckWish {
 }
 
 /// The request in the words after the program's name.
-pub fn parse(words: impl IntoIterator<Item = OsString>) -> Result<Verb, Trouble> {
+pub fn parse(words: impl IntoIterator<Item = OsString>) -> Result<Request, Trouble> {
     let mut parser = Parser::from_args(words);
     let Some(first) = parser.next().map_err(|e| unreadable(&e, Topic::Program))? else {
-        return Ok(Verb::Open(None));
+        return Ok(Request::Open(None));
     };
     match first {
-        Short('h') | Long("help") => Ok(Verb::Help(Topic::Program)),
-        Short('V') | Long("version") => Ok(Verb::Version),
+        Short('h') | Long("help") => Ok(Request::Help(Topic::Program)),
+        Short('V') | Long("version") => Ok(Request::Version),
         Value(word) => match word.to_str() {
             Some("open") => open(&mut parser),
             Some("demo") => demo(&mut parser),
             Some("print") => print(&mut parser),
             Some("check") => check(&mut parser),
             Some("symbols") => symbols::parse(&mut parser),
+            Some("manual") => manual(&mut parser),
+            Some("completion") => completion(&mut parser),
             Some("help") => help(&mut parser),
             _ => bare_file(word, &mut parser),
         },
@@ -96,19 +104,19 @@ pub fn parse(words: impl IntoIterator<Item = OsString>) -> Result<Verb, Trouble>
 }
 
 /// A file named without a verb is opened; a single word that is no file name was meant as a verb.
-fn bare_file(word: OsString, parser: &mut Parser) -> Result<Verb, Trouble> {
+fn bare_file(word: OsString, parser: &mut Parser) -> Result<Request, Trouble> {
     let text = word.to_string_lossy();
     if !text.contains(['.', '/', '\\']) {
         return Err(Trouble::new(
             format!("There is no verb “{text}”."),
-            "Verbs are open, demo, print, check and symbols; see daystrand --help.",
+            format!("Verbs are {}; see daystrand --help.", or(&verbs())),
         ));
     }
     let file = PathBuf::from(word);
     let rest = options(parser, Topic::Open, |_, _| Ok(false))?;
     match rest {
-        Rest::Help => Ok(Verb::Help(Topic::Open)),
-        Rest::Files(files) if files.is_empty() => Ok(Verb::Open(Some(file))),
+        Rest::Help => Ok(Request::Help(Topic::Open)),
+        Rest::Files(files) if files.is_empty() => Ok(Request::Open(Some(file))),
         Rest::Files(_) => Err(too_many(Topic::Open)),
     }
 }
@@ -119,7 +127,13 @@ pub(super) enum Rest {
     Files(Vec<OsString>),
 }
 
-/// Takes the options of a verb: `take` knows those with a value or without, by name.
+/// The verbs by their words.
+fn verbs() -> Vec<&'static str> {
+    VERBS.iter().map(|v| v.word).collect()
+}
+
+/// Takes the options of a verb: `take` knows those with a value or without, by name. What is not in
+/// the table of verbs is not even asked for.
 pub(super) fn options(
     parser: &mut Parser,
     topic: Topic,
@@ -132,7 +146,7 @@ pub(super) fn options(
             Value(value) => files.push(value),
             Long(name) => {
                 let name = name.to_owned();
-                if !take(&name, parser)? {
+                if !topic.has(&name) || !take(&name, parser)? {
                     return Err(unknown(&format!("--{name}"), topic));
                 }
             }
@@ -142,15 +156,15 @@ pub(super) fn options(
     Ok(Rest::Files(files))
 }
 
-fn open(parser: &mut Parser) -> Result<Verb, Trouble> {
+fn open(parser: &mut Parser) -> Result<Request, Trouble> {
     match options(parser, Topic::Open, |_, _| Ok(false))? {
-        Rest::Help => Ok(Verb::Help(Topic::Open)),
+        Rest::Help => Ok(Request::Help(Topic::Open)),
         Rest::Files(files) if files.len() > 1 => Err(too_many(Topic::Open)),
-        Rest::Files(files) => Ok(Verb::Open(files.into_iter().next().map(PathBuf::from))),
+        Rest::Files(files) => Ok(Request::Open(files.into_iter().next().map(PathBuf::from))),
     }
 }
 
-fn demo(parser: &mut Parser) -> Result<Verb, Trouble> {
+fn demo(parser: &mut Parser) -> Result<Request, Trouble> {
     let mut wish = DemoWish {
         to: PathBuf::from("daystrand-demo"),
         window: true,
@@ -164,8 +178,8 @@ fn demo(parser: &mut Parser) -> Result<Verb, Trouble> {
         Ok(true)
     })?;
     match rest {
-        Rest::Help => Ok(Verb::Help(Topic::Demo)),
-        Rest::Files(files) if files.is_empty() => Ok(Verb::Demo(wish)),
+        Rest::Help => Ok(Request::Help(Topic::Demo)),
+        Rest::Files(files) if files.is_empty() => Ok(Request::Demo(wish)),
         Rest::Files(_) => Err(Trouble::new(
             "The demo takes no file.",
             "Say where it is written with --to DIR.",
@@ -173,7 +187,7 @@ fn demo(parser: &mut Parser) -> Result<Verb, Trouble> {
     }
 }
 
-fn print(parser: &mut Parser) -> Result<Verb, Trouble> {
+fn print(parser: &mut Parser) -> Result<Request, Trouble> {
     let mut to = None;
     let mut wish = PrintWish {
         file: PathBuf::new(),
@@ -209,7 +223,7 @@ fn print(parser: &mut Parser) -> Result<Verb, Trouble> {
         Ok(true)
     })?;
     let Rest::Files(files) = rest else {
-        return Ok(Verb::Help(Topic::Print));
+        return Ok(Request::Help(Topic::Print));
     };
     wish.file = the_file(files, Topic::Print)?;
     wish.to = to.ok_or_else(|| {
@@ -225,10 +239,10 @@ fn print(parser: &mut Parser) -> Result<Verb, Trouble> {
     if wish.formats.is_empty() {
         wish.formats.push(Format::Pdf);
     }
-    Ok(Verb::Print(wish))
+    Ok(Request::Print(wish))
 }
 
-fn check(parser: &mut Parser) -> Result<Verb, Trouble> {
+fn check(parser: &mut Parser) -> Result<Request, Trouble> {
     let mut session = None;
     let rest = options(parser, Topic::Check, |name, parser| {
         if name == "session" {
@@ -237,50 +251,50 @@ fn check(parser: &mut Parser) -> Result<Verb, Trouble> {
         Ok(name == "session")
     })?;
     let Rest::Files(files) = rest else {
-        return Ok(Verb::Help(Topic::Check));
+        return Ok(Request::Help(Topic::Check));
     };
     let file = the_file(files, Topic::Check)?;
-    Ok(Verb::Check(CheckWish { file, session }))
+    Ok(Request::Check(CheckWish { file, session }))
 }
 
-fn help(parser: &mut Parser) -> Result<Verb, Trouble> {
-    let word = parser.next().map_err(|e| unreadable(&e, Topic::Program))?;
-    let topic = match word {
-        None => Topic::Program,
-        Some(Value(word)) => {
-            let word = word.to_string_lossy().into_owned();
-            one_of(&word, "verb", &Topic::VERBS)?
-        }
-        Some(other) => return Err(unreadable(&other.unexpected(), Topic::Program)),
+fn manual(parser: &mut Parser) -> Result<Request, Trouble> {
+    match options(parser, Topic::Manual, |_, _| Ok(false))? {
+        Rest::Help => Ok(Request::Help(Topic::Manual)),
+        Rest::Files(files) if files.is_empty() => Ok(Request::Manual),
+        Rest::Files(_) => Err(Trouble::new(
+            "Nothing belongs after “manual”.",
+            format!("See {}.", Topic::Manual.help()),
+        )),
+    }
+}
+
+fn completion(parser: &mut Parser) -> Result<Request, Trouble> {
+    let Rest::Files(shells) = options(parser, Topic::Completion, |_, _| Ok(false))? else {
+        return Ok(Request::Help(Topic::Completion));
     };
-    Ok(Verb::Help(topic))
+    match shells.as_slice() {
+        [shell] => one_of(&shell.to_string_lossy(), "shell", &SHELLS).map(Request::Completion),
+        _ => Err(Trouble::new(
+            "It is not said for which shell.",
+            format!("Name one; see {}.", Topic::Completion.help()),
+        )),
+    }
 }
 
-pub(super) const PAPERS: [(&str, Paper); 4] = [
-    ("A4", Paper::A4),
-    ("A3", Paper::A3),
-    ("A5", Paper::A5),
-    ("Letter", Paper::Letter),
-];
-
-const TURNS: [(&str, Turn); 3] = [
-    ("as-suits", Turn::AsSuits),
-    ("portrait", Turn::Portrait),
-    ("landscape", Turn::Landscape),
-];
-
-const INKS: [(&str, InkChoice); 3] = [
-    ("colour", InkChoice::Colour),
-    ("grey", InkChoice::Grey),
-    ("outline", InkChoice::Outline),
-];
-
-const FORMATS: [(&str, Format); 4] = [
-    ("pdf", Format::Pdf),
-    ("png", Format::Png),
-    ("text", Format::Text),
-    ("html", Format::Html),
-];
+fn help(parser: &mut Parser) -> Result<Request, Trouble> {
+    let Rest::Files(words) = options(parser, Topic::Help, |_, _| Ok(false))? else {
+        return Ok(Request::Help(Topic::Help));
+    };
+    let topics: Vec<_> = VERBS.iter().map(|v| (v.word, v.topic)).collect();
+    match words.as_slice() {
+        [] => Ok(Request::Help(Topic::Program)),
+        [verb] => one_of(&verb.to_string_lossy(), "verb", &topics).map(Request::Help),
+        _ => Err(Trouble::new(
+            "There is more than one verb to say something about.",
+            format!("Name one; see {}.", Topic::Help.help()),
+        )),
+    }
+}
 
 /// The choice with this word, whatever its capitals.
 pub(super) fn one_of<T: Copy>(word: &str, what: &str, choices: &[(&str, T)]) -> Result<T, Trouble> {
@@ -295,11 +309,7 @@ pub(super) fn one_of<T: Copy>(word: &str, what: &str, choices: &[(&str, T)]) -> 
 }
 
 fn kinds(text: &str) -> Result<Vec<SheetKind>, Trouble> {
-    let mut choices: Vec<_> = SheetKind::ALL
-        .iter()
-        .map(|k| (k.word(), Some(*k)))
-        .collect();
-    choices.push(("all", None));
+    let choices = sheets();
     let mut kinds = Vec::new();
     for word in list(text) {
         match one_of(&word, "sheet", &choices)? {
@@ -396,13 +406,4 @@ fn unreadable(error: &lexopt::Error, topic: Topic) -> Trouble {
         other => format!("The command line cannot be read: {other}."),
     };
     Trouble::new(what, format!("See {}.", topic.help()))
-}
-
-/// Words as a choice: "a, b or c".
-pub fn or(words: &[&str]) -> String {
-    match words {
-        [] => String::new(),
-        [one] => (*one).to_owned(),
-        [all @ .., last] => format!("{} or {last}", all.join(", ")),
-    }
 }

@@ -1,151 +1,118 @@
-//! How the program and each verb are used.
+//! How the program and each verb are used, as text for a terminal.
 
-/// What help is about.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Topic {
-    /// The program.
-    Program,
-    /// `open`.
-    Open,
-    /// `demo`.
-    Demo,
-    /// `print`.
-    Print,
-    /// `check`.
-    Check,
-    /// `symbols`.
-    Symbols,
+use super::table::{CODES, Flag, HELP, PROGRAM_FLAGS, PURPOSE, Takes, Topic, VERBS, Verb};
+use super::words::{Word, or};
+
+/// The widest line, in characters.
+const WIDTH: usize = 100;
+/// With fewer words to choose from, what each means is said too.
+const FEW: usize = 8;
+
+/// The text about something.
+pub fn text(topic: Topic) -> String {
+    topic.verb().map_or_else(program, verb)
 }
 
-impl Topic {
-    /// The verbs by their words.
-    pub const VERBS: [(&str, Self); 5] = [
-        ("open", Self::Open),
-        ("demo", Self::Demo),
-        ("print", Self::Print),
-        ("check", Self::Check),
-        ("symbols", Self::Symbols),
+fn program() -> String {
+    let verbs: Vec<_> = VERBS
+        .iter()
+        .map(|v| (called(v), v.brief.to_owned()))
+        .collect();
+    let flags = PROGRAM_FLAGS.iter();
+    let flags: Vec<_> = flags.map(|f| (switches(f), about(f))).collect();
+    let codes: Vec<_> = CODES.iter().map(|(c, m)| format!("{c} {m}")).collect();
+    [
+        format!("{PURPOSE}\n"),
+        "Usage: daystrand [VERB] [OPTIONS]\n".to_owned(),
+        format!("Verbs:\n{}", columns(&verbs)),
+        format!("Options:\n{}", columns(&flags)),
+        format!("Exit codes: {}.\n", codes.join(", ")),
+    ]
+    .join("\n")
+}
+
+fn verb(verb: &Verb) -> String {
+    let usage: Vec<_> = verb
+        .usage
+        .iter()
+        .map(|u| format!("daystrand {u}"))
+        .collect();
+    let flags = verb.flags.iter().chain([&HELP]);
+    let flags: Vec<_> = flags.map(|f| (switches(f), about(f))).collect();
+    let mut parts = vec![
+        wrapped(verb.about, 0),
+        format!("Usage: {}\n", usage.join("\n       ")),
+        format!("Options:\n{}", columns(&flags)),
     ];
-
-    /// As typed.
-    pub fn word(self) -> &'static str {
-        let found = Self::VERBS.iter().find(|(_, topic)| *topic == self);
-        found.map_or("daystrand", |(word, _)| word)
+    parts.extend(verb.further.iter().map(|p| wrapped(p, 0)));
+    if !verb.examples.is_empty() {
+        parts.push(format!("Example:\n  {}\n", verb.examples.join("\n  ")));
     }
+    parts.join("\n")
+}
 
-    /// How its help is asked for.
-    pub fn help(self) -> String {
-        match self {
-            Self::Program => "daystrand --help".to_owned(),
-            verb => format!("daystrand {} --help", verb.word()),
+/// A verb with what stands after it.
+pub fn called(verb: &Verb) -> String {
+    let operand = verb.operand.map_or("", |o| o.shown);
+    format!("{} {operand}", verb.word).trim_end().to_owned()
+}
+
+/// An option as it is typed, with what stands after it.
+fn switches(flag: &Flag) -> String {
+    let letter = flag.letter.map_or(String::new(), |l| format!("-{l}, "));
+    let value = flag
+        .value
+        .map_or(String::new(), |v| format!(" {}", v.shown));
+    format!("{letter}--{}{value}", flag.name)
+}
+
+/// All that is said about an option, with the words to choose from.
+pub fn about(flag: &Flag) -> String {
+    let words = flag.value.map_or(Vec::new(), |v| v.takes.words());
+    let few = words.len() < FEW;
+    let word = |w: &Word| match w.said {
+        said if few && !said.is_empty() => format!("{} ({said})", w.word),
+        _ => w.word.to_owned(),
+    };
+    let words: Vec<_> = words.iter().map(word).collect();
+    let choices = match flag.value.map(|v| v.takes) {
+        Some(Takes::One(_)) => format!(": {}", or(&words)),
+        Some(Takes::Several(_)) => format!(": {}, several with commas between", words.join(", ")),
+        _ => String::new(),
+    };
+    format!("{}{choices}{}", flag.what, flag.more)
+}
+
+/// Two columns, the second broken into lines below itself.
+fn columns(rows: &[(String, String)]) -> String {
+    let widest = rows.iter().map(|(left, _)| left.chars().count()).max();
+    let indent = widest.unwrap_or(0) + 5;
+    let row = |(left, right): &(String, String)| {
+        let right = wrapped(right, indent);
+        format!("  {left:0$}{1}", indent - 2, right.trim_start())
+    };
+    rows.iter().map(row).collect()
+}
+
+/// Words in lines of at most [`WIDTH`], each moved in, with a line end behind the last.
+fn wrapped(text: &str, indent: usize) -> String {
+    let margin = " ".repeat(indent);
+    let lines = lines(text, WIDTH - indent);
+    let lines = lines.iter().map(|line| format!("{margin}{line}\n"));
+    lines.collect()
+}
+
+/// Words in lines of at most so many characters.
+pub fn lines(text: &str, width: usize) -> Vec<String> {
+    let mut lines: Vec<String> = Vec::new();
+    for word in text.split_whitespace() {
+        match lines.last_mut() {
+            Some(line) if line.chars().count() + 1 + word.chars().count() <= width => {
+                line.push(' ');
+                line.push_str(word);
+            }
+            _ => lines.push(word.to_owned()),
         }
     }
+    lines
 }
-
-/// The text.
-pub const fn text(topic: Topic) -> &'static str {
-    match topic {
-        Topic::Program => PROGRAM,
-        Topic::Open => OPEN,
-        Topic::Demo => DEMO,
-        Topic::Print => PRINT,
-        Topic::Check => CHECK,
-        Topic::Symbols => SYMBOLS,
-    }
-}
-
-const PROGRAM: &str = "\
-From one group timetable to a picture schedule for each participant.
-
-Usage: daystrand [VERB] [OPTIONS]
-
-Verbs:
-  open [FILE]        open the window, on a club file if one is named; the usual verb
-  demo               write a demo club with all its sheets, then open it
-  print FILE         write sheets into a folder, without a window
-  check FILE         say what should be looked at before printing
-  symbols [WORD...]  list the pictures that fit some words
-  help VERB          more about a verb
-
-Options:
-  -h, --help         this text
-  -V, --version      the version
-
-Exit codes: 0 done, 1 something needs a look (check), 2 wrong use or a file that cannot be read.
-";
-
-const OPEN: &str = "\
-Opens the window, on a club file if one is named. This is what happens without a verb too.
-
-Usage: daystrand [open] [FILE]
-";
-
-const DEMO: &str = "\
-Writes an invented club with two sessions and every sheet of both, and opens it in the window
-where there is a display.
-
-Usage: daystrand demo [--to DIR] [--no-window]
-
-Options:
-  --to DIR      the folder to write into; daystrand-demo if not said
-  --no-window   write only
-";
-
-const PRINT: &str = "\
-Writes the sheets of a session into a folder. File names hold marks and dates, never names.
-
-Usage: daystrand print FILE --to DIR [OPTIONS]
-
-Options:
-  --to DIR          the folder to write into; it is made if it is not there
-  --session DATE    which session, such as 2027-06-12, or 2027-06-12T09:30 if there are two that
-                    day; may be left out if the club has one session only
-  --for WHO         a name, a mark, several with commas between, or all; all if not said
-  --sheet KIND      large-print, tiles, base-board, cards, story, booklet, story-page, group-wall,
-                    helper-card, words, session, changes, roll, print-run, cut-list, pouch-guide,
-                    pack-list, labels, look-list, today-slip, own-pictures, test-page, several with
-                    commas between, or all (all but booklet, story-page, own-pictures and
-                    test-page, which is also so if not said)
-  --paper PAPER     A4, A3, A5 or Letter; the club's paper if not said
-  --turn WAY        as-suits, portrait or landscape; as-suits if not said
-  --ink INK         colour, grey or outline; colour if not said
-  --format FORMAT   pdf, png, text (the words of a story), html (a story as one page for a
-                    telephone), several with commas between; pdf if not said
-  --missing         leave out tiles and cards that are in stock
-  --one-file        one PDF for all sheets that the same people may see
-
-A story may help a child know what to expect, and promises nothing more: a large published trial
-found no clear effect on its main measure. The README says what research found.
-
-Example:
-  daystrand print club.daystrand --session 2027-06-12 --for leaf --sheet tiles,story --to out
-";
-
-const CHECK: &str = "\
-Says what should be looked at before anything is printed, the most serious first. Ends with code 1
-if something needs a look. Nothing found does not mean that anything is safe.
-
-Usage: daystrand check FILE [--session DATE]
-
-Options:
-  --session DATE    one session, such as 2027-06-12, or 2027-06-12T09:30; all if not said
-";
-
-const SYMBOLS: &str = "\
-Lists the pictures that fit all of the words, best first, or all pictures and marks; a letter or
-two may be wrong. With --to, writes contact sheets of all pictures by group: a PDF for each ink and
-a PNG picture for each page.
-
-Usage: daystrand symbols [WORD...] [--words TAG]
-       daystrand symbols --to DIR [OPTIONS]
-
-Options:
-  --words TAG     the language of the words: en-GB, en-AU or en-US; en-GB if not said
-  --to DIR        the folder for contact sheets; it is made if it is not there
-  --ink INK       colour, grey, outline, on-dark, several with commas between; the first three if
-                  not said
-  --people AGE    child, teen or adult; child if not said
-  --skin SKIN     light, warm, tan or deep, of the main person; warm if not said
-  --mirrored      left and right exchanged, where a drawing allows it
-  --paper PAPER   A4, A3, A5 or Letter; A4 if not said
-";

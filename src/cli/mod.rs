@@ -1,17 +1,22 @@
 //! The command line: the same work without a window, for printing in bulk, scripts and tests.
 //!
-//! Reading order: `args` (from words to a checked request), `help`, then a file for each verb. Exit
-//! codes: 0 done, 1 findings that need a look (`check`), 2 wrong use or unreadable input. What went
+//! Reading order: `table` (every verb and option, and what is said about them) with `words`, then
+//! `args` (from words to a checked request), `help`, `manual` and `completion` (made from the table),
+//! then a file for each verb. Exit codes: 0 done, 1 findings that need a look (`check`), 2 wrong use or unreadable input. What went
 //! wrong is one line on the error stream, with what to do.
 
 mod args;
 mod check;
+mod completion;
 mod demo;
 mod help;
+mod manual;
 mod open;
 mod pick;
 mod print;
 mod symbols;
+pub mod table;
+pub mod words;
 
 use std::ffi::OsString;
 use std::io::Write;
@@ -21,7 +26,7 @@ use jiff::civil::Date;
 
 use crate::workbench::command::Notice;
 use crate::workbench::{Workbench, usual_preferences};
-use args::Verb;
+use args::Request;
 
 /// Done.
 pub const DONE: u8 = 0;
@@ -128,34 +133,39 @@ pub fn run(
     out: &mut dyn Write,
     err: &mut dyn Write,
 ) -> Outcome {
-    let done = args::parse(words).and_then(|verb| do_verb(verb, around, out, err));
+    let done = args::parse(words).and_then(|request| answer(request, around, out, err));
     done.unwrap_or_else(|trouble| {
         tell(err, &trouble);
         Outcome::code(WRONG)
     })
 }
 
-fn do_verb(
-    verb: Verb,
+fn answer(
+    request: Request,
     around: &Surroundings,
     out: &mut dyn Write,
     err: &mut dyn Write,
 ) -> Result<Outcome, Trouble> {
-    match verb {
-        Verb::Help(topic) => {
-            say(out, help::text(topic).trim_end());
-            Ok(Outcome::code(DONE))
-        }
-        Verb::Version => {
+    match request {
+        Request::Help(topic) => written(out, &help::text(topic)),
+        Request::Version => {
             say(out, &format!("daystrand {}", env!("CARGO_PKG_VERSION")));
             Ok(Outcome::code(DONE))
         }
-        Verb::Open(file) => open::run(file, around, err),
-        Verb::Demo(wish) => demo::run(&wish, around, out),
-        Verb::Print(wish) => print::run(&wish, around, out),
-        Verb::Check(wish) => check::run(&wish, around, out),
-        Verb::Symbols(wish) => symbols::run(&wish, out),
+        Request::Open(file) => open::run(file, around, err),
+        Request::Demo(wish) => demo::run(&wish, around, out),
+        Request::Print(wish) => print::run(&wish, around, out),
+        Request::Check(wish) => check::run(&wish, around, out),
+        Request::Symbols(wish) => symbols::run(&wish, out),
+        Request::Manual => written(out, &manual::text()),
+        Request::Completion(shell) => written(out, &completion::text(shell)),
     }
+}
+
+/// Done, with a text written.
+fn written(out: &mut dyn Write, text: &str) -> Result<Outcome, Trouble> {
+    say(out, text.trim_end());
+    Ok(Outcome::code(DONE))
 }
 
 /// One line for what went wrong.

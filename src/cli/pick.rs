@@ -3,7 +3,8 @@
 use std::path::PathBuf;
 use std::sync::Arc;
 
-use super::args::{When, or};
+use super::args::When;
+use super::words::or;
 use super::{Surroundings, Trouble};
 use crate::model::club::Club;
 use crate::model::ids::ParticipantId;

@@ -6,14 +6,15 @@ use std::path::PathBuf;
 
 use lexopt::Parser;
 
-use super::args::{PAPERS, Rest, Verb, list, one_of, options, or, path, text};
-use super::help::Topic;
+use super::args::{Request, Rest, list, one_of, options, path, text};
+use super::table::Topic;
+use super::words::{AGES, PAPERS, SKINS, SYMBOL_INKS, languages, or};
 use super::{DONE, Outcome, Trouble, say};
 use crate::layout::contact::Contact;
 use crate::model::club::Paper;
 use crate::model::language::Language;
-use crate::model::people::{Age, Figure, Skin};
-use crate::symbols::lexicon::{lexicon, lexicons};
+use crate::model::people::Figure;
+use crate::symbols::lexicon::lexicon;
 use crate::symbols::library::{Symbol, library};
 use crate::symbols::variant::Ink;
 use crate::workbench::contact;
@@ -38,7 +39,7 @@ pub struct SymbolsWish {
 }
 
 /// The request in the words after `symbols`.
-pub fn parse(parser: &mut Parser) -> Result<Verb, Trouble> {
+pub fn parse(parser: &mut Parser) -> Result<Request, Trouble> {
     let mut wish = SymbolsWish::default();
     let mut contact_only = None;
     let rest = options(parser, Topic::Symbols, |name, parser| {
@@ -62,7 +63,7 @@ pub fn parse(parser: &mut Parser) -> Result<Verb, Trouble> {
         Ok(true)
     })?;
     let Rest::Files(find) = rest else {
-        return Ok(Verb::Help(Topic::Symbols));
+        return Ok(Request::Help(Topic::Symbols));
     };
     wish.find = find
         .iter()
@@ -81,34 +82,14 @@ pub fn parse(parser: &mut Parser) -> Result<Verb, Trouble> {
             if wish.inks.is_empty() {
                 wish.inks = vec![Ink::Colour, Ink::Grey, Ink::Outline];
             }
-            Ok(Verb::Symbols(wish))
+            Ok(Request::Symbols(wish))
         }
     }
 }
 
-const SYMBOL_INKS: [(&str, Ink); 4] = [
-    ("colour", Ink::Colour),
-    ("grey", Ink::Grey),
-    ("outline", Ink::Outline),
-    ("on-dark", Ink::OnDark),
-];
-
-const AGES: [(&str, Age); 3] = [
-    ("child", Age::Child),
-    ("teen", Age::Teen),
-    ("adult", Age::Adult),
-];
-
-const SKINS: [(&str, Skin); 4] = [
-    ("light", Skin::Light),
-    ("warm", Skin::Warm),
-    ("tan", Skin::Tan),
-    ("deep", Skin::Deep),
-];
-
 /// A language that there are words in.
 fn language(tag: &str) -> Result<Language, Trouble> {
-    let known: Vec<_> = lexicons().iter().map(|l| l.language.tag()).collect();
+    let known = languages();
     let found = known.iter().find(|t| t.eq_ignore_ascii_case(tag));
     found.map(|t| Language::new(t)).ok_or_else(|| {
         Trouble::new(

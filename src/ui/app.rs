@@ -671,6 +671,7 @@ pub fn run(bench: Workbench) -> Result<(), String> {
         viewport: egui::ViewportBuilder::default()
             .with_title("Daystrand")
             .with_app_id("daystrand")
+            .with_icon(super::program_icon::program_icon())
             .with_inner_size(SIZE)
             .with_min_inner_size(LEAST),
         ..Default::default()

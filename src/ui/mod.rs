@@ -19,6 +19,7 @@ pub mod photo;
 pub mod picker;
 pub mod pictures;
 pub mod print;
+pub mod program_icon;
 pub mod regions;
 pub mod seek;
 pub mod session;

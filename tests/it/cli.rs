@@ -1,6 +1,7 @@
 //! The command line: what it writes, what it says, and how it ends.
 
 mod demo;
+mod made;
 mod print;
 mod process;
 mod words;

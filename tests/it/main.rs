@@ -7,6 +7,7 @@
 
 mod check;
 mod cli;
+mod desktop;
 mod drawing;
 mod export;
 mod fixture;

@@ -3,6 +3,7 @@
 use std::fs;
 use std::sync::Arc;
 
+use daystrand::cli::table::VERBS;
 use daystrand::cli::{Outcome, Surroundings};
 use tempfile::tempdir;
 
@@ -12,11 +13,11 @@ use super::*;
 fn help_for_the_program_and_each_verb() {
     for words in [&["--help"][..], &["-h"], &["help"]] {
         let text = run(words).done();
-        for verb in ["open", "demo", "print", "check", "symbols", "Exit codes"] {
+        for verb in VERBS.iter().map(|v| v.word).chain(["Exit codes"]) {
             assert!(text.contains(verb), "{verb} in {words:?}");
         }
     }
-    for verb in ["open", "demo", "print", "check", "symbols"] {
+    for verb in VERBS.iter().map(|v| v.word) {
         let text = run(&[verb, "--help"]).done();
         assert!(
             text.contains(&format!("daystrand {verb}")) || text.contains("[open]"),
@@ -33,13 +34,13 @@ fn help_for_the_program_and_each_verb() {
 
 #[test]
 fn what_is_not_understood_is_said_with_what_to_do() {
-    let cases: [(&[&str], &str, &str); 19] = [
+    let cases: [(&[&str], &str, &str); 24] = [
         (&["prnt"], "“prnt”", "open, demo, print"),
         (&["--fast"], "--fast", "--help"),
         (
             &["help", "prnt"],
             "“prnt”",
-            "open, demo, print, check or symbols",
+            "open, demo, print, check, symbols, manual, completion or help",
         ),
         (
             &["open", "a.daystrand", "b.daystrand"],
@@ -101,6 +102,19 @@ fn what_is_not_understood_is_said_with_what_to_do() {
             "“2027-13-01”",
             "2027-06-12",
         ),
+        (
+            &["manual", "print"],
+            "after “manual”",
+            "daystrand manual --help",
+        ),
+        (
+            &["completion"],
+            "which shell",
+            "daystrand completion --help",
+        ),
+        (&["completion", "bash", "fish"], "which shell", "Name one"),
+        (&["completion", "tcsh"], "“tcsh”", "bash, zsh or fish"),
+        (&["help", "open", "demo"], "more than one verb", "Name one"),
     ];
     for (words, sentence, hint) in cases {
         let line = run(words).wrong();
