@@ -516,7 +516,11 @@ impl App {
                 self.state.print.pages.clear();
                 self.state.led_to.clear();
             }
-            Command::GoTo(spot) => self.open_pane(*spot),
+            Command::Show(_) => self.state.start = None,
+            Command::GoTo(spot) => {
+                self.state.start = None;
+                self.open_pane(*spot);
+            }
             _ => {}
         }
     }

@@ -7,13 +7,15 @@ use super::actions::Action;
 use super::dates;
 use super::desk::Desk;
 use super::icons::Icon;
+use super::pictures::Eyes;
 use super::strand::{Rope, paint};
 use super::theme;
 use super::widgets::button::{Button, Weight};
-use super::widgets::card::{Lie, tile};
+use super::widgets::card::{self, Lie};
 use super::widgets::field::Field;
 use super::widgets::form::block;
 use super::widgets::{within, words};
+use crate::model::ids::SymbolId;
 use crate::workbench::begin::{Beginning, names};
 use crate::workbench::command::Command;
 
@@ -35,7 +37,7 @@ pub struct StartState {
 pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut StartState, window: Rect) -> bool {
     let t = theme::of(ui.ctx());
     let low = window.height() < 560.0;
-    let y = window.top() + if low { 66.0 } else { 118.0 };
+    let y = window.top() + if low { 74.0 } else { 142.0 };
     head(ui, window, low);
     let mut rope = Rope {
         points: vec![pos2(window.left() + 44.0, y)],
@@ -57,6 +59,9 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut StartState, window: Re
     for x in stops {
         paint::knot(p, &t, pos2(*x, y), 9.0);
     }
+    if !narrow {
+        a_day(ui, desk, window, room.top() + 410.0 + 44.0);
+    }
     within(ui, "start", room, |ui| {
         if narrow {
             ScrollArea::vertical()
@@ -71,7 +76,7 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut StartState, window: Re
 
 fn head(ui: &Ui, window: Rect, low: bool) {
     let t = theme::of(ui.ctx());
-    let (size, top) = if low { (26.0, 12.0) } else { (34.0, 22.0) };
+    let (size, top) = if low { (26.0, 10.0) } else { (36.0, 26.0) };
     let at = window.min + vec2(40.0, top);
     let p = ui.painter();
     let font = theme::bold(size);
@@ -100,12 +105,55 @@ fn cards(room: Rect, narrow: bool) -> [Rect; 3] {
     }
     let width = ((room.width() - 2.0 * 26.0) / 3.0).min(420.0);
     let free = (room.width() - 3.0 * width) / 2.0;
-    let high = room.height().min(560.0);
+    let high = room.height().min(410.0);
     let one = |i: f32| {
         let x = room.left() + i * (width + free);
         Rect::from_min_size(pos2(x, room.top()), vec2(width, high))
     };
     [one(0.0), one(1.0), one(2.0)]
+}
+
+/// Where there is room below: a day as it will hang.
+fn a_day(ui: &Ui, desk: &mut Desk<'_>, window: Rect, y: f32) {
+    const DAY: [&str; 8] = [
+        "say_hello",
+        "welcome_circle",
+        "sunscreen",
+        "song",
+        "warm_up",
+        "dig",
+        "canoe",
+        "bye",
+    ];
+    let side = (window.bottom() - y - 24.0).min(128.0);
+    if side < 72.0 {
+        return;
+    }
+    let t = theme::of(ui.ctx());
+    let p = ui.painter();
+    let (left, right) = (window.left() + 44.0, window.right() - 60.0);
+    let step = (right - left) / DAY.len() as f32;
+    let middle = |i: usize| left + (i as f32 + 0.5) * step;
+    let mut rope = Rope {
+        points: vec![pos2(left, y)],
+        arrows: Vec::new(),
+    };
+    for i in 0..DAY.len() {
+        rope.sag_to(pos2(middle(i), y));
+    }
+    rope.sag_to(pos2(right, y));
+    paint::line(p, &t, &rope.points, 6.0);
+    paint::ring(p, &t.col, pos2(left, y), 12.0, t.col.ground);
+    paint::stopper(p, &t, pos2(right, y));
+    for (i, symbol) in DAY.into_iter().enumerate() {
+        let at = pos2(middle(i) - side / 2.0, y + 8.0);
+        let rect = Rect::from_min_size(at, vec2(side, side));
+        let paper = card::tile(p, &t, rect, Lie::Ground);
+        let picture = paper.shrink(5.0);
+        let id = SymbolId::new(symbol);
+        desk.pictures.symbol(p, picture, &id, Eyes::default());
+        card::peg(p, pos2(middle(i), y), "", t.col.peg, t.col.on_peg);
+    }
 }
 
 type Part = fn(&mut Ui, &mut Desk<'_>, &mut StartState) -> bool;
@@ -120,9 +168,9 @@ fn beside(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut StartState, room: Rect) 
     let t = theme::of(ui.ctx());
     let mut done = false;
     for (rect, (title, part)) in cards(room, false).into_iter().zip(PARTS) {
-        let paper = tile(ui.painter(), &t, rect, Lie::Ground).shrink2(vec2(14.0, 10.0));
-        within(ui, title, paper, |ui| {
-            ui.visuals_mut().override_text_color = Some(t.col.card_ink);
+        card::panel(ui.painter(), &t, rect);
+        let inside = rect.shrink2(vec2(20.0, 14.0));
+        within(ui, title, inside, |ui| {
             ui.spacing_mut().item_spacing.y = 8.0;
             heading(ui, title);
             done |= part(ui, desk, state);
