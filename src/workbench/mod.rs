@@ -5,7 +5,7 @@
 //! `derived` what follows from the club, `story` a told story while it is shown, `files` opens and saves, `print` and `jobs` write sheets
 //! in the background, `printing` is what they do, `table` is people for a spreadsheet, `turns` works rows
 //! in turns out, `looked` puts what was looked at into words, `incoming` brings pictures in, `sets` gives them to other
-//! clubs.
+//! clubs, `voice` says words aloud with the system's own voice.
 
 mod choice;
 pub mod command;
@@ -24,6 +24,7 @@ pub mod table;
 pub mod telephone;
 pub mod turns;
 pub mod view;
+pub mod voice;
 
 use std::path::PathBuf;
 use std::sync::Arc;
@@ -33,7 +34,7 @@ use jiff::civil::{Date, Time};
 use crate::model::club::Club;
 use crate::model::edit::{BoardEdit, Edit, Made};
 use crate::model::history::History;
-use crate::storage::preferences::{Preferences, Theme, ZOOM};
+use crate::storage::preferences::{GoingThrough, PACE, Preferences, Theme, ZOOM};
 use choice::Choice;
 use command::{Command, Effect, Notice, Place, PrintChoice};
 use derived::Derived;
@@ -44,6 +45,7 @@ use story::Telling;
 use table::TakenIn;
 use turns::Turning;
 use view::View;
+use voice::Voice;
 
 pub use crate::storage::preferences::usual_path as usual_preferences;
 
@@ -68,6 +70,7 @@ pub struct Workbench {
     incoming: Incoming,
     clock: Option<fn() -> Time>,
     taken_in: Option<TakenIn>,
+    voice: Voice,
     preferences: Preferences,
     preferences_at: Option<PathBuf>,
 }
@@ -95,6 +98,7 @@ impl Workbench {
             incoming: Incoming::default(),
             clock: None,
             taken_in: None,
+            voice: Voice::default(),
             preferences: Preferences::default(),
             preferences_at: None,
         };
@@ -181,6 +185,9 @@ impl Workbench {
             Command::DismissNotice => self.notice = None,
             Command::SetTheme(theme) => self.set_look(theme, self.preferences.zoom_percent),
             Command::SetZoom(percent) => self.set_look(self.preferences.theme, percent),
+            Command::SetGoingThrough(going) => self.set_going_through(going),
+            Command::Say(words) => self.say(&words),
+            Command::Hush => self.voice.hush(),
         }
     }
 
@@ -234,6 +241,24 @@ impl Workbench {
         self.preferences.theme = theme;
         self.preferences.zoom_percent = zoom_percent.clamp(*ZOOM.start(), *ZOOM.end());
         self.keep_preferences();
+    }
+
+    fn set_going_through(&mut self, going: GoingThrough) {
+        self.preferences.together = GoingThrough {
+            pace_ms: going.pace_ms.clamp(*PACE.start(), *PACE.end()),
+            ..going
+        };
+        if !going.voice {
+            self.voice.hush();
+        }
+        self.keep_preferences();
+    }
+
+    fn say(&mut self, words: &str) {
+        if self.preferences.together.voice {
+            let club = self.history.club();
+            self.voice.say(words, &club.rules.words);
+        }
     }
 
     /// Remembers for the next time; losing that is never a reason to stop or to bother anyone.
@@ -332,6 +357,8 @@ impl Workbench {
             last_folder: self.preferences.last_folder.as_deref(),
             theme: self.preferences.theme,
             zoom_percent: self.preferences.zoom_percent,
+            together: self.preferences.together,
+            mute: self.voice.is_missing(),
             notice: self.notice.as_ref(),
             question: self.question.as_ref().map(|s| &s.question),
             print: &self.print,
