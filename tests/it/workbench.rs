@@ -12,6 +12,7 @@ mod pictures;
 mod printing;
 mod table;
 mod turns;
+mod voice;
 
 use daystrand::model::club::Activity;
 use daystrand::model::edit::{Edit, SessionDetails};

@@ -53,10 +53,9 @@ pub fn show(
     let t = theme::of(ui.ctx());
     let p = ui.painter();
     rope(p, &t, places, Run::LeftToRight);
-    let head = places.head_now.union(places.head_next);
-    heading(p, &t, head, &words(day, asking), places);
+    heading(p, &t, places.head(), &words(day, asking), places);
     let Some(q) = asking.now() else {
-        let face = mark("good", "Finished", day);
+        let face = Face::from(&crate::story::cards::finished(day.club));
         let (rect, _) = places.picture_and_beside();
         let rect = rect.translate(vec2(places.stage.center().x - rect.center().x, 0.0));
         cards::paint(p, pictures, rect, &face, day.eyes);
@@ -70,7 +69,7 @@ pub fn show(
     }
 }
 
-fn mark(symbol: &str, label: &str, _: &Day<'_>) -> Face {
+fn mark(symbol: &str, label: &str) -> Face {
     Face {
         symbol: SymbolId::new(symbol),
         label: label.to_owned(),
@@ -101,7 +100,7 @@ fn side(
     );
     cards::named(ui, "asked", picture, &face.label);
     for (i, ((symbol, label, _), rect)) in answers.iter().zip(rects).enumerate() {
-        let face = mark(symbol, label, day);
+        let face = mark(symbol, label);
         cards::wide(p, pictures, rect, &face, day.eyes, places.mirrored);
         presses.at(ui, Target::Answer(i), rect, label);
     }

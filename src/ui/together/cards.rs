@@ -75,7 +75,7 @@ pub fn paint(p: &Painter, pictures: &mut Pictures, rect: Rect, face: &Face, eyes
         return not_today(p, pictures, rect, face, eyes);
     }
     let paper = sheet(p, &t, rect);
-    let most = (rect.width() * 0.115).clamp(LETTERS.1, LETTERS.0);
+    let most = letters(rect.width());
     match face.form {
         Form::Word => alone(p, &t, paper, &face.label, most * 1.9),
         Form::Sentence => alone(p, &t, paper, &face.label, most * 1.1),
@@ -88,6 +88,14 @@ pub fn paint(p: &Painter, pictures: &mut Pictures, rect: Rect, face: &Face, eyes
         }
         Form::Drawing => picture_and_words(p, pictures, (paper, most), face, None, eyes),
     }
+}
+
+/// Size of the words on a card: on a small one they take more of it.
+fn letters(width: f32) -> f32 {
+    let share = if width < 200.0 { 0.15 } else { 0.115 };
+    (width * share)
+        .clamp(LETTERS.1, LETTERS.0)
+        .min(width.max(230.0) * 0.115 + 3.0)
 }
 
 /// The paper of a card in its clear edge.
@@ -237,14 +245,15 @@ pub fn wide(
     let most = (rect.height() * 0.36).clamp(15.0, 30.0);
     let sizes = [most, most * 0.85, (most * 0.7).max(14.0), 13.0];
     let rows = if rect.height() > 48.0 { 2 } else { 1 };
-    words::label(
-        p,
-        text.shrink2(vec2(3.0, 0.0)),
-        &face.label,
-        &sizes,
-        rows,
-        t.col.card_ink,
-    );
+    let text = text.shrink2(vec2(3.0, 0.0));
+    // In a long row the words stand near their picture.
+    let room = rect.height() * 4.0;
+    let near = match (read || text.width() <= room, mirrored) {
+        (true, _) => text,
+        (false, true) => text.with_min_x(text.right() - room),
+        (false, false) => text.with_max_x(text.left() + room),
+    };
+    words::label(p, near, &face.label, &sizes, rows, t.col.card_ink);
 }
 
 /// What can be pressed in a frame: what is offered by scanning now, and what was pressed.

@@ -8,20 +8,18 @@ use super::views::{heading, peg, rope};
 use super::{Day, Target};
 use crate::model::board::Step;
 use crate::model::hand::Content;
-use crate::model::ids::SymbolId;
 use crate::model::manner::Run;
 use crate::story::cards::choose;
-use crate::symbols::lexicon::lexicon;
 use crate::ui::pictures::Pictures;
 use crate::ui::theme;
 
 /// What can be chosen at a step, and how much of it the board itself offers.
 pub fn options(day: &Day<'_>, step: &Step) -> (Vec<Content>, usize) {
-    let named = lexicon(&day.club.rules.words);
+    // A word that the club itself has for such a picture goes before ours.
     let words = |symbol: &str| {
-        let symbol = SymbolId::new(symbol);
-        let word = named.label(&symbol);
-        Some(word.to_owned()).filter(|w| !w.is_empty())
+        let mut all = day.club.activities.iter();
+        let own = all.find(|a| a.symbol.as_str() == symbol && !a.label.trim().is_empty());
+        own.map(|a| a.label.clone())
     };
     super::walk::options(step, words)
 }
@@ -40,8 +38,7 @@ pub fn show(
     rope(p, &t, places, Run::LeftToRight);
     let (all, own) = options(day, step);
     let rects = places.options(own, all.len() - own);
-    let head = places.head_now.with_min_x(places.stage.left());
-    heading(p, &t, head, &choose(day.club).label, places);
+    heading(p, &t, places.head(), &choose(day.club).label, places);
     for (i, (option, rect)) in all.iter().zip(rects).enumerate() {
         let face = Face::from(option);
         if i < own {

@@ -2,13 +2,14 @@
 //! turned over, tiles ticked. Pressing it takes the last one back.
 
 use egui::{
-    CornerRadius, Mesh, Painter, Pos2, Rect, Shape, Stroke, StrokeKind, Ui, Vec2, pos2, vec2,
+    Color32, CornerRadius, Mesh, Painter, Pos2, Rect, Shape, Stroke, StrokeKind, Ui, Vec2, pos2,
+    vec2,
 };
 
 use super::cards::{self, Face, Presses};
 use super::places::{Places, between};
 use super::{Day, Target};
-use crate::model::manner::Finishing;
+use crate::model::manner::{Finishing, Form};
 use crate::ui::icons::{self, Icon};
 use crate::ui::pictures::Pictures;
 use crate::ui::theme::{self, Theme};
@@ -132,7 +133,12 @@ fn caption(p: &Painter, t: &Theme, rect: Rect) {
 
 fn tile(p: &Painter, pictures: &mut Pictures, day: &Day<'_>, rect: Rect, step: usize, part: f32) {
     let t = theme::of(p.ctx());
-    let face = day.face(step);
+    let mut face = day.face(step);
+    if face.form == Form::Sentence {
+        // A sentence is too long for a small tile: its words are those of the board.
+        face.form = Form::Word;
+        face.label.clone_from(&day.board.steps[step].label);
+    }
     match day.who.manner.finishing {
         Finishing::TurnedOver if !face.off => turned(p, pictures, day, rect),
         Finishing::Tick if !face.off => {
@@ -146,7 +152,8 @@ fn tile(p: &Painter, pictures: &mut Pictures, day: &Day<'_>, rect: Rect, step: u
 /// A finished tile: small ones show their picture alone.
 fn small(p: &Painter, pictures: &mut Pictures, day: &Day<'_>, rect: Rect, face: &Face) {
     let t = theme::of(p.ctx());
-    if rect.width() >= 92.0 || face.off {
+    let read = matches!(face.form, Form::Word | Form::Sentence);
+    if rect.width() >= 92.0 || face.off || read {
         return cards::paint(p, pictures, rect, face, day.eyes);
     }
     let paper = cards::sheet(p, &t, rect);
@@ -164,11 +171,11 @@ fn turned(p: &Painter, pictures: &mut Pictures, day: &Day<'_>, rect: Rect) {
 
 /// A tick in its ring, growing as it is made.
 fn tick(p: &Painter, t: &Theme, rect: Rect, part: f32) {
-    let side = (rect.width() * 0.36).clamp(20.0, 120.0) * part.clamp(0.0, 1.0);
+    let side = (rect.width() * 0.3).clamp(20.0, 110.0) * part.clamp(0.0, 1.0);
     if side < 2.0 {
         return;
     }
-    let mid = rect.right_bottom() - Vec2::splat((rect.width() * 0.2).clamp(10.0, 70.0));
+    let mid = rect.right_top() + vec2(-1.0, 1.0) * (rect.width() * 0.14).clamp(8.0, 50.0);
     p.circle(mid, side * 0.52, t.col.accent, Stroke::new(2.0, t.col.card));
     icons::paint(
         p,
@@ -229,28 +236,29 @@ fn pouch_back(p: &Painter, t: &Theme, pouch: Rect) {
     p.rect(back, corner, t.col.well, edge, StrokeKind::Inside);
 }
 
+/// The front with its sagging mouth and a seam.
 fn pouch_front(p: &Painter, t: &Theme, pouch: Rect) {
     let front = pouch.with_min_y(mouth(pouch));
-    let corner = CornerRadius {
-        nw: 6,
-        ne: 6,
-        sw: 18,
-        se: 18,
-    };
-    let edge = Stroke::new(2.0, t.col.edge);
-    p.rect(front, corner, t.col.panel, edge, StrokeKind::Inside);
-    let seam = front.shrink(7.0);
+    hollow(p, front, t.col.panel, Stroke::new(2.0, t.col.edge));
+    let seam = front.shrink(8.0);
+    let (upper, lower) = edges(seam);
+    let all: Vec<Pos2> = upper.into_iter().chain(lower.into_iter().rev()).collect();
     let line = Stroke::new(1.6, t.col.rope);
-    icons::dashed_rect(p, seam, 12.0, line, 7.0, 6.0);
-    words::label(p, seam, "Finished", &[25.0, 21.0, 17.0], 1, t.col.ink);
+    p.extend(Shape::dashed_line(&all, line, 7.0, 6.0));
+    let room = seam.with_min_y(seam.top() + seam.height() * 0.14);
+    words::label(p, room, "Finished", &[25.0, 21.0, 17.0], 1, t.col.ink);
 }
 
 /// A wide shallow hollow.
 fn basket(p: &Painter, t: &Theme, rect: Rect) {
+    hollow(p, rect, t.col.well, Stroke::new(2.0, t.col.edge));
+}
+
+fn hollow(p: &Painter, rect: Rect, ground: Color32, line: Stroke) {
     let (upper, lower) = edges(rect);
     let mut mesh = Mesh::default();
     for at in upper.iter().zip(&lower).flat_map(|(a, b)| [*a, *b]) {
-        mesh.colored_vertex(at, t.col.well);
+        mesh.colored_vertex(at, ground);
     }
     for i in 0..upper.len() as u32 - 1 {
         mesh.add_triangle(2 * i, 2 * i + 1, 2 * i + 2);
@@ -258,7 +266,7 @@ fn basket(p: &Painter, t: &Theme, rect: Rect) {
     }
     p.add(Shape::mesh(mesh));
     let edge = upper.iter().chain(lower.iter().rev()).copied().collect();
-    p.add(Shape::closed_line(edge, Stroke::new(2.0, t.col.edge)));
+    p.add(Shape::closed_line(edge, line));
 }
 
 /// Upper edge, sagging, and lower edge, round at its ends, with points above one another.

@@ -323,6 +323,8 @@ fn paint(
             coming,
             cards: day.cards.len(),
             run: day.who.manner.run,
+            row: state.open,
+            finished: day_shown,
         },
     );
     let pictures = &mut *desk.pictures;
@@ -340,10 +342,10 @@ fn paint(
         Scene::Wait(w) => wait_view::show(ui, pictures, day, &places, w, presses),
         Scene::Asking(a) => ask_view::show(ui, pictures, day, &places, a, presses),
     }
-    let part = way.map(|(w, _)| w);
-    let mut none = Presses::default();
-    let back = if day_shown { presses } else { &mut none };
-    finished::show(ui, pictures, day, &places, part, back);
+    if day_shown {
+        let part = way.map(|(w, _)| w);
+        finished::show(ui, pictures, day, &places, part, presses);
+    }
     places
 }
 
@@ -393,13 +395,7 @@ fn end(
     let t = theme::of(ui.ctx());
     let p = ui.painter();
     views::rope(p, &t, places, crate::model::manner::Run::LeftToRight);
-    views::heading(
-        p,
-        &t,
-        places.head_now.union(places.head_next),
-        "All finished",
-        places,
-    );
+    views::heading(p, &t, places.head(), "All finished", places);
     let card = crate::story::cards::finished(day.club);
     cards::paint(p, pictures, places.now, &cards::Face::from(&card), day.eyes);
     let at = egui::pos2(places.now.center().x, places.now.top() - places::HANG + 2.0);

@@ -13,6 +13,8 @@ const NARROW: f32 = 900.0;
 const SMALL: f32 = 58.0;
 /// Least height of a step in a list.
 const ROW: f32 = 54.0;
+/// Height of the adult's row with the words to say below it.
+const ROW_HIGH: f32 = 80.0;
 /// From the rope to the top of a card.
 pub const HANG: f32 = 14.0;
 /// Least side of anything that can be pressed.
@@ -84,6 +86,10 @@ pub struct Wanted {
     pub cards: usize,
     /// Which way it runs.
     pub run: Run,
+    /// Whether the adult's row is open: everything makes room for it.
+    pub row: bool,
+    /// Whether there is a finished place; without one the stage goes down to the edge.
+    pub finished: bool,
 }
 
 impl Places {
@@ -95,18 +101,23 @@ impl Places {
         let (bar, cards, words_beside) = bar(window, edge, wanted.cards);
         let left = window.left() + if narrow { 16.0 } else { 32.0 };
         let right = bar.left() - if narrow { 12.0 } else { 24.0 };
-        let rope_y = window.top()
-            + if low {
-                58.0
-            } else {
-                (window.height() * 0.115).max(72.0)
+        let above = window.top() + if wanted.row { ROW_HIGH } else { 0.0 };
+        let rope_y = above
+            + match (low, wanted.row) {
+                (true, false) => 58.0,
+                (true, true) => 40.0,
+                _ => (window.height() * 0.115).max(72.0) - if wanted.row { 14.0 } else { 0.0 },
             };
         let deep = (window.height() * 0.235).clamp(88.0, 200.0);
         let bottom = window.bottom() - edge;
         let finished = Rect::from_min_max(pos2(left, bottom - deep), pos2(right, bottom));
         let gap = if low { 8.0 } else { 20.0 };
-        let stage =
-            Rect::from_min_max(pos2(left, rope_y + HANG), pos2(right, finished.top() - gap));
+        let deepest = if wanted.finished {
+            finished.top() - gap
+        } else {
+            bottom - 6.0
+        };
+        let stage = Rect::from_min_max(pos2(left, rope_y + HANG), pos2(right, deepest));
         let (now, coming) = match wanted.coming {
             0 => (alone(stage), Vec::new()),
             1 => pair(stage, wanted.run),
@@ -118,10 +129,12 @@ impl Places {
         let leave = Rect::from_min_size(pos2(right - LEAST, top), Vec2::splat(LEAST));
         let fold = leave.translate(vec2(-LEAST - 6.0, 0.0));
         let row = Rect::from_min_max(pos2(left, top), pos2(fold.left() - 6.0, top + LEAST));
+        let head_top = if wanted.row { above } else { top };
+        let ends = if wanted.row { right } else { fold.left() - 8.0 };
         let head = |from: f32, to: f32| {
-            Rect::from_min_max(pos2(from, top), pos2(to.max(from), rope_y - 10.0))
+            Rect::from_min_max(pos2(from, head_top), pos2(to.max(from), rope_y - 10.0))
         };
-        let next_left = coming.first().map_or(fold.left(), |c| c.rect().left());
+        let next_left = coming.first().map_or(ends, |c| c.rect().left()).min(ends);
         let mut places = Self {
             window,
             low,
@@ -129,8 +142,8 @@ impl Places {
             rope_y,
             stage,
             now,
-            head_now: head(now.left(), next_left.min(fold.left()) - 8.0),
-            head_next: head(next_left.min(fold.left()), fold.left() - 8.0),
+            head_now: head(now.left(), next_left - 8.0),
+            head_next: head(next_left, ends),
             coming,
             finished,
             bar,
@@ -245,6 +258,25 @@ impl Places {
             (flipped(s, picture), flipped(s, beside))
         } else {
             (picture, beside)
+        }
+    }
+
+    /// Two cards of one size side by side.
+    pub fn two(&self) -> [Rect; 2] {
+        let s = self.stage;
+        let gap = (s.width() * 0.06).clamp(20.0, 90.0);
+        let side = s.height().min((s.width() - gap) / 2.0);
+        let from = s.center().x - side - gap / 2.0;
+        let all = [from, from + side + gap].map(|x| square(x, s.top(), side));
+        if self.mirrored { [all[1], all[0]] } else { all }
+    }
+
+    /// The heading of a picture that fills the stage.
+    pub fn head(&self) -> Rect {
+        let all = self.head_now.union(self.head_next);
+        match self.mirrored {
+            false => all.with_min_x(self.stage.left()),
+            true => all.with_max_x(self.stage.right()),
         }
     }
 
@@ -376,7 +408,7 @@ fn list(s: Rect, count: usize) -> (Rect, Vec<Coming>) {
     let large = s.height().min((s.width() - gap) * 0.56);
     let now = square(s.left(), s.top(), large);
     let left = now.right() + gap;
-    let wide = (s.right() - left).min(large * 1.1);
+    let wide = (s.right() - left).min(large * 1.35);
     let between = 8.0;
     // The next one counts for one and a half.
     let fit = ((s.height() + between) / (ROW + between) - 0.5)
@@ -423,9 +455,17 @@ mod tests {
                 for coming in 0..16 {
                     for cards in [0, 5, 7, 9, 12] {
                         let window = Rect::from_min_size(Pos2::ZERO, vec2(w, h));
-                        let wanted = Wanted { coming, cards, run };
-                        let name = format!("{w}x{h} {wanted:?}");
-                        all.push((name, Places::of(window, wanted)));
+                        for (row, finished) in [(false, true), (true, true), (true, false)] {
+                            let wanted = Wanted {
+                                coming,
+                                cards,
+                                run,
+                                row,
+                                finished,
+                            };
+                            let name = format!("{w}x{h} {wanted:?}");
+                            all.push((name, Places::of(window, wanted)));
+                        }
                     }
                 }
             }
@@ -447,7 +487,8 @@ mod tests {
     #[test]
     fn nothing_lies_on_anything_else_in_any_window() {
         for (name, p) in every() {
-            let mut rects = vec![p.now, p.finished, p.bar, p.leave, p.fold];
+            let mut rects = vec![p.now, p.bar, p.leave, p.fold];
+            rects.extend(name.contains("finished: true").then_some(p.finished));
             rects.extend(p.coming.iter().map(|c| c.rect()));
             apart(&name, &rects);
             apart(&name, &[p.row, p.leave, p.fold, p.bar]);
@@ -473,8 +514,13 @@ mod tests {
                 let least = r.width().min(r.height());
                 assert!(least >= LEAST - 0.5, "{name}: {r:?}");
             }
+            let least = if name.contains("row: true") {
+                90.0
+            } else {
+                130.0
+            };
             assert!(
-                p.now.width() >= 130.0,
+                p.now.width() >= least,
                 "{name}: now is the largest: {:?}",
                 p.now
             );
@@ -498,12 +544,15 @@ mod tests {
         let window = Rect::from_min_size(pos2(10.0, 20.0), vec2(1024.0, 600.0));
         for coming in 0..9 {
             let of = |run| {
+                let (row, finished) = (false, true);
                 Places::of(
                     window,
                     Wanted {
                         coming,
                         cards: 7,
                         run,
+                        row,
+                        finished,
                     },
                 )
             };
@@ -548,6 +597,13 @@ mod tests {
             apart(&name, &all);
             assert!(
                 all.iter().all(|r| p.stage.expand(0.5).contains_rect(*r)),
+                "{name}"
+            );
+            apart(&name, &p.two());
+            assert!(
+                p.two()
+                    .iter()
+                    .all(|r| p.stage.expand(0.5).contains_rect(*r)),
                 "{name}"
             );
             let card = p.very_large();

@@ -1,6 +1,6 @@
 //! A change practised, in three quiet pictures: the question, what is not today, what comes instead.
 
-use egui::{Rect, Ui, vec2};
+use egui::{Ui, vec2};
 
 use super::cards::{self, Face, Presses};
 use super::places::Places;
@@ -27,8 +27,7 @@ pub fn show(
     let t = theme::of(ui.ctx());
     let p = ui.painter();
     rope(p, &t, places, Run::LeftToRight);
-    let head = places.head_now.union(places.head_next);
-    heading(p, &t, head, &words(practise), places);
+    heading(p, &t, places.head(), &words(practise), places);
     let tile = change(day.club);
     let condition = what.condition.map(|k| Content {
         activity: None,
@@ -51,7 +50,7 @@ pub fn show(
             [off, instead.unwrap_or_else(|| Face::from(&tile))]
         }
     };
-    let rects = pair(places);
+    let rects = places.two();
     for (face, rect) in shown.iter().zip(rects) {
         cards::paint(p, pictures, rect, face, day.eyes);
         peg(
@@ -67,21 +66,6 @@ pub fn show(
         both,
         &format!("{} Press to go on", words(practise)),
     );
-}
-
-/// Two cards of one size.
-fn pair(places: &Places) -> [Rect; 2] {
-    let s = places.stage;
-    let gap = (s.width() * 0.06).clamp(20.0, 90.0);
-    let side = s.height().min((s.width() - gap) / 2.0);
-    let from = s.center().x - side - gap / 2.0;
-    let rect = |x: f32| Rect::from_min_size(egui::pos2(x, s.top()), egui::Vec2::splat(side));
-    let all = [rect(from), rect(from + side + gap)];
-    if places.mirrored {
-        [all[1], all[0]]
-    } else {
-        all
-    }
 }
 
 /// What is said at this moment.

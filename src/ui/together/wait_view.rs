@@ -30,14 +30,13 @@ pub fn show(
     let t = theme::of(ui.ctx());
     let p = ui.painter();
     rope(p, &t, places, Run::LeftToRight);
-    let (vessel, beside) = places.picture_and_beside();
+    let [vessel, beside] = places.two();
     let words = if wait.is_over() {
         "Waiting is finished"
     } else {
         "Wait"
     };
-    let head = places.head_now.union(places.head_next);
-    heading(p, &t, head, words, places);
+    heading(p, &t, places.head(), words, places);
     paint(
         p,
         &t,
@@ -50,11 +49,9 @@ pub fn show(
     let face = meanwhile
         .as_ref()
         .map_or_else(|| Face::from(&wait_card(day.club)), Face::from);
-    let side = beside.height().min(beside.width()) * 0.86;
-    let card = Rect::from_min_size(
-        pos2(beside.center().x - side / 2.0, beside.top()),
-        egui::Vec2::splat(side),
-    );
+    let side = beside.width() * 0.8;
+    let from = pos2(beside.center().x - side / 2.0, beside.top());
+    let card = Rect::from_min_size(from, egui::Vec2::splat(side));
     cards::paint(p, pictures, card, &face, day.eyes);
     peg(
         p,
