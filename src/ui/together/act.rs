@@ -171,6 +171,7 @@ fn on(desk: &mut Desk<'_>, state: &mut TogetherState, day: &Day<'_>) {
 /// The adult did something.
 pub fn adult(desk: &mut Desk<'_>, state: &mut TogetherState, day: &Day<'_>, act: Adult) {
     let going = desk.view.together;
+    state.note = "";
     match act {
         Adult::Fold => state.open = !state.open,
         Adult::Sentence => {
@@ -200,7 +201,12 @@ pub fn adult(desk: &mut Desk<'_>, state: &mut TogetherState, day: &Day<'_>, act:
             state.said = format!("Now: {words}.");
         }
         Adult::Practise => {
-            if let Some(p) = Practise::of(day.club, day.session, day.board) {
+            let practise = Practise::of(day.club, day.session, day.board);
+            if practise.is_none() {
+                state.note = "Nothing on this board has a change ready to practise.";
+                state.said = state.note.to_owned();
+            }
+            if let Some(p) = practise {
                 state.said = practise_view::words(&p);
                 let words = state.said.clone();
                 state.scene = Scene::Practise(p);

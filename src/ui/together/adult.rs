@@ -65,12 +65,7 @@ pub struct Entry {
 pub const FOLD: Key = Key::A;
 
 /// What the row holds now.
-pub fn entries(
-    state: &TogetherState,
-    going: GoingThrough,
-    mute: bool,
-    can_practise: bool,
-) -> Vec<Entry> {
+pub fn entries(state: &TogetherState, going: GoingThrough, mute: bool) -> Vec<Entry> {
     let plain = |act, key, words: &str, on| Entry {
         act,
         key,
@@ -78,20 +73,19 @@ pub fn entries(
         on,
     };
     let mut all = match &state.scene {
-        Scene::Day => {
-            let mut all = vec![
-                plain(Adult::Sentence, Key::S, "Story", state.sentence),
-                plain(Adult::Wait(0), Key::W, "Wait", false),
-                plain(Adult::Wait(1), Key::L, "Wait longer", false),
-                plain(Adult::Ask, Key::Q, "Ask", false),
-            ];
-            if can_practise {
-                all.insert(3, plain(Adult::Practise, Key::P, "Practise", false));
-            }
-            all
-        }
-        Scene::Wait(_) => vec![
-            plain(Adult::More, Key::M, "More time", false),
+        Scene::Day => vec![
+            plain(Adult::Sentence, Key::S, "Story", state.sentence),
+            plain(Adult::Wait(0), Key::W, "Wait", false),
+            plain(Adult::Wait(1), Key::L, "Wait longer", false),
+            plain(Adult::Practise, Key::P, "Practise", false),
+            plain(Adult::Ask, Key::Q, "Ask", false),
+        ],
+        Scene::Wait(w) => vec![
+            if w.is_over() {
+                plain(Adult::Wait(0), Key::W, "Wait again", false)
+            } else {
+                plain(Adult::More, Key::M, "More time", false)
+            },
             plain(Adult::Day, Key::D, "Back to the day", false),
         ],
         Scene::Practise(p) => {
@@ -210,8 +204,7 @@ pub fn show(ui: &Ui, places: &Places, open: bool, entries: &[Entry], say: &str) 
         } else {
             Align2::LEFT_CENTER
         };
-        let said = format!("Say: {say}");
-        words::line(p, room, align, &said, theme::regular(16.0), t.col.soft);
+        words::line(p, room, align, say, theme::regular(16.0), t.col.soft);
     }
     all
 }

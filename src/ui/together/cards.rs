@@ -1,8 +1,8 @@
 //! Cards as large as the moment asks, and everything that is pressed on them.
 
 use egui::{
-    CornerRadius, CursorIcon, Id, Painter, Rect, Response, Role, Sense, Stroke, StrokeKind, Ui,
-    WidgetInfo, pos2, vec2,
+    Align2, CornerRadius, CursorIcon, Id, Painter, Rect, Response, Role, Sense, Stroke, StrokeKind,
+    Ui, WidgetInfo, pos2, vec2,
 };
 
 use super::Target;
@@ -218,8 +218,11 @@ pub fn wide(
     mirrored: bool,
 ) {
     let t = theme::of(p.ctx());
+    if face.off {
+        return wide_off(p, pictures, rect, face, eyes, mirrored);
+    }
     let paper = sheet(p, &t, rect).shrink(2.0);
-    let side = paper.height().min(paper.width() * 0.5);
+    let side = paper.height().min(paper.width() * 0.4);
     let room = vec2(side, paper.height());
     let (picture, text) = if mirrored {
         (
@@ -232,28 +235,74 @@ pub fn wide(
             paper.with_min_x(paper.left() + side + 4.0),
         )
     };
-    let read = matches!(face.form, Form::Word | Form::Sentence) && !face.off;
+    let read = matches!(face.form, Form::Word | Form::Sentence);
     let text = if read { paper.shrink(4.0) } else { text };
     if !read {
-        let symbol = if face.off {
-            SymbolId::new("not_today")
-        } else {
-            face.symbol.clone()
-        };
-        pictures.symbol(p, picture.shrink(1.0), &symbol, eyes);
+        pictures.symbol(p, picture.shrink(1.0), &face.symbol, eyes);
     }
     let most = (rect.height() * 0.36).clamp(15.0, 30.0);
     let sizes = [most, most * 0.85, (most * 0.7).max(14.0), 13.0];
     let rows = if rect.height() > 48.0 { 2 } else { 1 };
     let text = text.shrink2(vec2(3.0, 0.0));
-    // In a long row the words stand near their picture.
-    let room = rect.height() * 4.0;
-    let near = match (read || text.width() <= room, mirrored) {
-        (true, _) => text,
-        (false, true) => text.with_min_x(text.right() - room),
-        (false, false) => text.with_max_x(text.left() + room),
+    if read || text.width() <= rect.height() * 4.0 {
+        words::label(p, text, &face.label, &sizes, rows, t.col.card_ink);
+    } else {
+        beside(
+            p,
+            text.shrink2(vec2(6.0, 0.0)),
+            &face.label,
+            &sizes,
+            mirrored,
+        );
+    }
+}
+
+/// The same for what is not today: it lies face down and says so.
+fn wide_off(
+    p: &Painter,
+    pictures: &mut Pictures,
+    rect: Rect,
+    face: &Face,
+    eyes: Eyes,
+    mirrored: bool,
+) {
+    let t = theme::of(p.ctx());
+    back(p, &t, rect);
+    let plate = rect.shrink2(vec2(rect.height() * 0.3, rect.height() * 0.13));
+    p.rect_filled(plate, CornerRadius::same(7), t.col.card);
+    let side = plate.height();
+    let (picture, text) = if mirrored {
+        plate.split_left_right_at_x(plate.right() - side)
+    } else {
+        plate.split_left_right_at_x(plate.left() + side)
     };
-    words::label(p, near, &face.label, &sizes, rows, t.col.card_ink);
+    let (picture, text) = if mirrored {
+        (text, picture)
+    } else {
+        (picture, text)
+    };
+    pictures.symbol(p, picture.shrink(1.0), &SymbolId::new("not_today"), eyes);
+    let words = format!("Not today: {}", face.label);
+    let most = (rect.height() * 0.3).clamp(14.0, 26.0);
+    let sizes = [most, most * 0.85, (most * 0.7).max(13.0)];
+    beside(p, text.shrink2(vec2(6.0, 0.0)), &words, &sizes, mirrored);
+}
+
+/// Words that stand near their picture in a long row, as large as one line holds.
+fn beside(p: &Painter, room: Rect, label: &str, sizes: &[f32], mirrored: bool) {
+    let ink = theme::of(p.ctx()).col.card_ink;
+    let fits = |size: &&f32| {
+        let g = p.layout_no_wrap(label.to_owned(), theme::bold(**size), ink);
+        g.size().x <= room.width()
+    };
+    let size = sizes.iter().find(fits).or(sizes.last());
+    let align = if mirrored {
+        Align2::RIGHT_CENTER
+    } else {
+        Align2::LEFT_CENTER
+    };
+    let font = theme::bold(size.copied().unwrap_or(LETTERS.1));
+    words::line(p, room, align, label, font, ink);
 }
 
 /// What can be pressed in a frame: what is offered by scanning now, and what was pressed.
@@ -269,11 +318,22 @@ impl Presses {
     /// Something to press, already painted: with a name, a ring for the keyboard and a frame while
     /// it is offered.
     pub fn at(&mut self, ui: &Ui, target: Target, rect: Rect, name: &str) -> Response {
+        self.moving(ui, target, (rect, rect), name)
+    }
+
+    /// The same for what is seen on its way to the place where it is pressed.
+    pub fn moving(
+        &mut self,
+        ui: &Ui,
+        target: Target,
+        (rect, seen): (Rect, Rect),
+        name: &str,
+    ) -> Response {
         let r = ui.interact(rect, id(target), Sense::click());
         r.widget_info(|| WidgetInfo::labeled(Role::Button, true, name));
-        focus_ring(ui, &r, rect, radius(rect));
+        focus_ring(ui, &r, seen, radius(seen));
         if self.offered == Some(target) {
-            offer(ui, rect);
+            offer(ui, seen);
         }
         let r = r.on_hover_cursor(CursorIcon::PointingHand);
         if r.clicked() {

@@ -107,6 +107,8 @@ pub fn keep_focus(ui: &Ui, targets: &[Target], scanning: bool) {
     let focused = ui.memory(egui::Memory::focused);
     let single = matches!(targets.first(), Some(Target::Now | Target::On));
     match (focused, targets.first()) {
+        // Nobody asks for help by a press that was meant for nothing.
+        (None, Some(Target::Card(_))) => {}
         (None, Some(first)) if !scanning => ui.memory_mut(|m| m.request_focus(id(*first))),
         (Some(at), _) if single => regions::keep_arrows(ui, at),
         _ => {}

@@ -71,6 +71,8 @@ pub struct TogetherState {
     seen: Option<f64>,
     /// What happened last, in words.
     said: String,
+    /// What the adult is told.
+    note: &'static str,
     /// The story, once it was asked for, and of which revision.
     story: Option<(u64, Story)>,
 }
@@ -244,9 +246,7 @@ pub fn show(
     let mut presses = Presses::default();
     pass_time(ui, desk, state, gone, targets.len());
     let mut adult_acts = Vec::new();
-    let can_practise =
-        !matches!(state.scene, Scene::Day) || day.board.done().any(|s| s.activity.is_some());
-    let entries = adult::entries(state, desk.view.together, desk.view.mute, can_practise);
+    let entries = adult::entries(state, desk.view.together, desk.view.mute);
     if !covered {
         adult_acts = adult::keys(ui, state.open, &entries);
         let mirrored = day.who.manner.run == crate::model::manner::Run::RightToLeft;
@@ -429,18 +429,21 @@ fn on_its_way(ui: &Ui, state: &mut TogetherState, places: &Places) -> Option<(On
 
 /// The few words to say: those that were agreed for this participant, or the words of the board.
 fn say(day: &Day<'_>, state: &TogetherState) -> String {
+    if !state.note.is_empty() {
+        return state.note.to_owned();
+    }
     if !matches!(state.scene, Scene::Day) || state.card.is_some() {
         return String::new();
     }
     let exact = day.who.profile.for_owner(Field::ExactWords).trim();
     match (day.sight.now, exact) {
-        (None, _) => "Finished.".to_owned(),
-        (Some(_), exact) if !exact.is_empty() => exact.to_owned(),
+        (None, _) => "Say: Finished.".to_owned(),
+        (Some(_), exact) if !exact.is_empty() => format!("Say: {exact}"),
         _ if day.walk.choosing(&day.path, day.board).is_some() => {
-            crate::story::cards::choose(day.club).label
+            format!("Say: {}.", crate::story::cards::choose(day.club).label)
         }
-        (Some(i), _) if day.face(i).off => format!("Not today: {}.", day.face(i).label),
-        (Some(i), _) => format!("Now: {}.", day.board.steps[i].label),
+        (Some(i), _) if day.face(i).off => format!("Say: Not today, {}.", day.face(i).label),
+        (Some(i), _) => format!("Say: {}.", day.board.steps[i].label),
     }
 }
 

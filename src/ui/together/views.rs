@@ -138,7 +138,8 @@ fn now_card(
     let n = day.board.steps.len();
     let label = day.face(now).label;
     let name = format!("Now: {label}, step {} of {n}, {how}", now + 1);
-    presses.at(ui, Target::Now, places.now, &name);
+    let seen = if taken_back { places.now } else { rect };
+    presses.moving(ui, Target::Now, (places.now, seen), &name);
 }
 
 fn coming(

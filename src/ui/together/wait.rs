@@ -1,8 +1,8 @@
 //! Waiting as a picture of time that empties: how full it is. Seconds come in; there is no clock, no
 //! number and no sound. More time can be given at any moment, and the picture only gets slower.
 
-/// Seconds of the three lengths that are offered.
-pub const LENGTHS: [f64; 3] = [60.0, 180.0, 300.0];
+/// Seconds of the two lengths that are offered; the shorter one is also what is given more.
+pub const LENGTHS: [f64; 2] = [60.0, 180.0];
 /// In a still picture it goes down in so many steps.
 const COARSE: f64 = 8.0;
 
@@ -34,17 +34,12 @@ impl Wait {
         }
     }
 
-    /// More time: the water stays where it is and sinks more slowly from there. An empty one fills
-    /// a little, for there is something to wait for again.
+    /// More time: the water stays where it is and sinks more slowly from there. Once it is over there
+    /// is nothing left to stretch; a new wait begins full.
     pub fn more(&mut self, seconds: f64) {
-        if seconds <= 0.0 {
-            return;
+        if !self.is_over() {
+            self.left += seconds.max(0.0);
         }
-        if self.is_over() {
-            // The one rise there is: asked for by a hand, after the end.
-            self.level = 0.25;
-        }
-        self.left += seconds;
     }
 
     /// How full it is, from 1 to 0; in steps where nothing moves.
@@ -102,6 +97,8 @@ mod tests {
             before = now;
         }
         assert!(w.is_over(), "however often it was stretched, it ends");
+        w.more(60.0);
+        assert!(w.is_over() && w.level(false) == 0.0, "and stays ended");
     }
 
     #[test]
