@@ -160,9 +160,6 @@ fn on(desk: &mut Desk<'_>, state: &mut TogetherState, day: &Day<'_>) {
             state.said = super::ask_view::words(day, a);
             return;
         }
-        Scene::Day if day.sight.now.is_none() => {
-            return adult(desk, state, day, Adult::Ask);
-        }
         _ => {}
     }
     adult(desk, state, day, Adult::Day);

@@ -101,7 +101,7 @@ fn side(
     cards::named(ui, "asked", picture, &face.label);
     for (i, ((symbol, label, _), rect)) in answers.iter().zip(rects).enumerate() {
         let face = mark(symbol, label);
-        cards::wide(p, pictures, rect, &face, day.eyes, places.mirrored);
+        cards::wide(p, pictures, (rect, false), &face, day.eyes, places.mirrored);
         presses.at(ui, Target::Answer(i), rect, label);
     }
 }

@@ -31,7 +31,14 @@ pub fn show(
     for (i, (card, rect)) in day.cards.iter().zip(&places.cards).enumerate() {
         let face = Face::from(card);
         if places.words_beside {
-            cards::wide(p, pictures, *rect, &face, day.eyes, places.mirrored);
+            cards::wide(
+                p,
+                pictures,
+                (*rect, false),
+                &face,
+                day.eyes,
+                places.mirrored,
+            );
         } else if rect.width() < 76.0 {
             let paper = cards::sheet(p, &t, *rect);
             pictures.symbol(p, paper.shrink(1.0), &face.symbol, day.eyes);

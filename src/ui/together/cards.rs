@@ -208,11 +208,11 @@ pub fn back(p: &Painter, t: &Theme, rect: Rect) {
     icons::dashed_rect(p, rect.shrink(1.0), corner, edge, 8.0, 6.0);
 }
 
-/// A low, wide card: the picture and the words beside it.
+/// A low, wide card: the picture and the words beside it; in a list the words all begin in one line.
 pub fn wide(
     p: &Painter,
     pictures: &mut Pictures,
-    rect: Rect,
+    (rect, listed): (Rect, bool),
     face: &Face,
     eyes: Eyes,
     mirrored: bool,
@@ -242,9 +242,12 @@ pub fn wide(
     }
     let most = (rect.height() * 0.36).clamp(15.0, 30.0);
     let sizes = [most, most * 0.85, (most * 0.7).max(14.0), 13.0];
-    let rows = if rect.height() > 48.0 { 2 } else { 1 };
+    // One line, if it need not be much smaller for that.
+    let bold = theme::bold(most * 0.75);
+    let one = words::rows_needed(p, &face.label, bold, text.width() - 6.0) < 2;
+    let rows = if one || rect.height() <= 48.0 { 1 } else { 2 };
     let text = text.shrink2(vec2(3.0, 0.0));
-    if read || text.width() <= rect.height() * 4.0 {
+    if read || !listed {
         words::label(p, text, &face.label, &sizes, rows, t.col.card_ink);
     } else {
         beside(
@@ -330,9 +333,14 @@ impl Presses {
         name: &str,
     ) -> Response {
         let r = ui.interact(rect, id(target), Sense::click());
+        let offered = self.offered == Some(target);
         r.widget_info(|| WidgetInfo::labeled(Role::Button, true, name));
+        if offered {
+            let mark = |node: &mut egui::accesskit::Node| node.set_selected(true);
+            ui.ctx().accesskit_node_builder(r.id, mark);
+        }
         focus_ring(ui, &r, seen, radius(seen));
-        if self.offered == Some(target) {
+        if offered {
             offer(ui, seen);
         }
         let r = r.on_hover_cursor(CursorIcon::PointingHand);

@@ -49,7 +49,7 @@ pub fn show(
                 rect.center_top() - egui::vec2(0.0, super::places::HANG - 2.0),
             );
         } else {
-            cards::wide(p, pictures, rect, &face, day.eyes, places.mirrored);
+            cards::wide(p, pictures, (rect, false), &face, day.eyes, places.mirrored);
         }
         presses.at(
             ui,

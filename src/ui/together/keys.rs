@@ -38,10 +38,10 @@ pub fn read(
         return;
     }
     let open = state.card.is_some();
-    let single = targets.contains(&Target::Now) || targets.contains(&Target::On);
-    let choosing = !open && matches!(state.scene, Scene::Day) && !single;
+    let several = |t: &Target| matches!(t, Target::Option(_) | Target::Answer(_));
+    let choosing = targets.iter().any(|t| matches!(t, Target::Option(_)));
     // Where there is more than one thing to take, the arrows go from one to the other.
-    let arrows = single && !open;
+    let arrows = !open && !targets.iter().any(several);
     let (onward, backward) = match mirrored {
         false => (Key::ArrowRight, Key::ArrowLeft),
         true => (Key::ArrowLeft, Key::ArrowRight),
@@ -105,12 +105,12 @@ fn switches(
 /// also wander.
 pub fn keep_focus(ui: &Ui, targets: &[Target], scanning: bool) {
     let focused = ui.memory(egui::Memory::focused);
-    let single = matches!(targets.first(), Some(Target::Now | Target::On));
+    let several = matches!(targets.first(), Some(Target::Option(_) | Target::Answer(_)));
     match (focused, targets.first()) {
         // Nobody asks for help by a press that was meant for nothing.
         (None, Some(Target::Card(_))) => {}
         (None, Some(first)) if !scanning => ui.memory_mut(|m| m.request_focus(id(*first))),
-        (Some(at), _) if single => regions::keep_arrows(ui, at),
+        (Some(at), _) if !several => regions::keep_arrows(ui, at),
         _ => {}
     }
 }

@@ -165,7 +165,8 @@ impl TogetherState {
                     (0..options.len()).map(Target::Option).collect()
                 }
                 None if day.sight.now.is_some() => vec![Target::Now],
-                None => vec![Target::On],
+                // At the end one press more does nothing.
+                None => Vec::new(),
             },
             (None, Scene::Practise(_)) => vec![Target::On],
             (None, Scene::Wait(w)) if w.is_over() => vec![Target::On],
@@ -363,7 +364,7 @@ fn one_day(
         return choose::show(ui, pictures, day, places, step, presses);
     }
     if day.sight.now.is_none() {
-        return end(ui, pictures, day, places, presses);
+        return end(ui, pictures, day, places);
     }
     match told {
         None => views::show(ui, pictures, day, places, way, presses),
@@ -385,13 +386,7 @@ fn one_day(
 }
 
 /// All is finished.
-fn end(
-    ui: &Ui,
-    pictures: &mut super::pictures::Pictures,
-    day: &Day<'_>,
-    places: &Places,
-    presses: &mut Presses,
-) {
+fn end(ui: &Ui, pictures: &mut super::pictures::Pictures, day: &Day<'_>, places: &Places) {
     let t = theme::of(ui.ctx());
     let p = ui.painter();
     views::rope(p, &t, places, crate::model::manner::Run::LeftToRight);
@@ -400,12 +395,7 @@ fn end(
     cards::paint(p, pictures, places.now, &cards::Face::from(&card), day.eyes);
     let at = egui::pos2(places.now.center().x, places.now.top() - places::HANG + 2.0);
     views::peg(p, &t, at);
-    presses.at(
-        ui,
-        Target::On,
-        places.now,
-        "All finished. Look back at the day",
-    );
+    cards::named(ui, "end", places.now, "All finished");
 }
 
 /// The card that moves now, and whether it goes to the finished place.

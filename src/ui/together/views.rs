@@ -167,7 +167,7 @@ fn coming(
             pictures.symbol(p, paper.shrink(2.0), &face.symbol, day.eyes);
         }
         Coming::Small(_) => cards::paint(p, pictures, rect, &face, day.eyes),
-        Coming::Row(_) => cards::wide(p, pictures, rect, &face, day.eyes, false),
+        Coming::Row(_) => cards::wide(p, pictures, (rect, true), &face, day.eyes, false),
     }
     let first = day.sight.coming.first() == Some(&step);
     let name = match (first, face.off) {
