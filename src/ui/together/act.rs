@@ -147,20 +147,19 @@ fn answer(state: &mut TogetherState, day: &Day<'_>, i: usize) {
 }
 
 fn on(desk: &mut Desk<'_>, state: &mut TogetherState, day: &Day<'_>) {
-    match &mut state.scene {
-        Scene::Practise(p) => {
-            if p.on() {
-                state.said = practise_view::words(p);
-                let words = state.said.clone();
-                return say(desk, words);
-            }
-        }
-        Scene::Asking(a) if a.now().is_some() => {
-            a.on_from_pointing(day.board);
-            state.said = super::ask_view::words(day, a);
-            return;
-        }
-        _ => {}
+    if let Scene::Practise(p) = &mut state.scene
+        && p.on()
+    {
+        state.said = practise_view::words(p);
+        let words = state.said.clone();
+        return say(desk, words);
+    }
+    if let Scene::Asking(a) = &mut state.scene
+        && a.now().is_some()
+    {
+        a.on_from_pointing(day.board);
+        state.said = super::ask_view::words(day, a);
+        return;
     }
     adult(desk, state, day, Adult::Day);
 }

@@ -97,7 +97,7 @@ pub fn show(
             .map_or(places.now, |c| between(c.rect(), places.now, w.part)),
         _ => places.now,
     };
-    now_card(ui, pictures, day, places, (rect, now), way, presses);
+    now_card(ui, pictures, day, (places, way), (rect, now), presses);
 }
 
 /// While a tile is taken back, what was now goes back to its place.
@@ -114,9 +114,8 @@ fn now_card(
     ui: &Ui,
     pictures: &mut Pictures,
     day: &Day<'_>,
-    places: &Places,
+    (places, way): (&Places, Option<(OnItsWay, bool)>),
     (rect, now): (Rect, usize),
-    way: Option<(OnItsWay, bool)>,
     presses: &mut Presses,
 ) {
     let t = theme::of(ui.ctx());
