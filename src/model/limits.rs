@@ -168,6 +168,12 @@ pub(crate) fn tidy_record(r: &Record) -> Record {
     Record {
         chose: tidy_line(&r.chose),
         next_time: tidy_text(&r.next_time),
+        picked: r
+            .picked
+            .iter()
+            .map(|(step, words)| (*step, tidy_line(words)))
+            .filter(|(_, words)| !words.is_empty())
+            .collect(),
         ..r.clone()
     }
 }
@@ -433,7 +439,11 @@ pub fn conditions(list: &[Condition]) -> Result<(), Refused> {
 /// Refuses a record outside the bounds.
 pub fn record(r: &Record) -> Result<(), Refused> {
     text("What was chosen", &r.chose)?;
-    text("What to change", &r.next_time)
+    text("What to change", &r.next_time)?;
+    count("choices", r.picked.len(), LIST)?;
+    count("answers", r.answered.len(), LIST)?;
+    let mut picked = r.picked.values();
+    picked.try_for_each(|words| filled("What was picked", words))
 }
 
 /// Refuses a helper outside the bounds.

@@ -1,7 +1,7 @@
 //! What was seen in a session, written down afterwards: facts, not judgements. It comes up when the
 //! next session is made.
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 
 use super::ids::{ActivityId, StepRef};
 
@@ -20,6 +20,11 @@ pub struct Record {
     pub favourite: Option<ActivityId>,
     /// What to change next time.
     pub next_time: String,
+    /// What was picked at each choice when the day was gone through beforehand, in the words of the
+    /// option.
+    pub picked: BTreeMap<StepRef, String>,
+    /// What was answered about steps when the day was gone through beforehand.
+    pub answered: BTreeMap<StepRef, Answered>,
 }
 
 impl Record {
@@ -54,6 +59,53 @@ impl Used {
             Self::Pointing => "With pointing",
             Self::Help => "With help",
             Self::NotAtAll => "Not used",
+        }
+    }
+}
+
+/// How a participant answered a simple question about a step, in their own way: with a thumb, by
+/// pointing, or by acting it out (guidance on social narratives asks for these instead of "do you
+/// understand?": a US national autism standards manual for schools, seen in part).
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Answered {
+    /// A thumb up.
+    ThumbUp,
+    /// A flat hand: not sure.
+    NotSure,
+    /// A thumb down: not good for them.
+    NotGood,
+    /// Pointed to it.
+    Pointed,
+    /// Pointed to another.
+    PointedElsewhere,
+    /// Acted it out, or showed it in another way.
+    Showed,
+    /// Did not, this time.
+    DidNotShow,
+}
+
+impl Answered {
+    /// All of them, for lists.
+    pub const ALL: [Self; 7] = [
+        Self::ThumbUp,
+        Self::NotSure,
+        Self::NotGood,
+        Self::Pointed,
+        Self::PointedElsewhere,
+        Self::Showed,
+        Self::DidNotShow,
+    ];
+
+    /// In words.
+    pub const fn label(self) -> &'static str {
+        match self {
+            Self::ThumbUp => "thumb up",
+            Self::NotSure => "not sure",
+            Self::NotGood => "not good",
+            Self::Pointed => "pointed to it",
+            Self::PointedElsewhere => "pointed to another",
+            Self::Showed => "showed it",
+            Self::DidNotShow => "did not show it",
         }
     }
 }

@@ -28,6 +28,82 @@ pub struct Preferences {
     pub theme: Theme,
     /// Size of everything in the window, in per cent, within [`ZOOM`].
     pub zoom_percent: u32,
+    /// How a day is gone through together.
+    pub together: GoingThrough,
+}
+
+/// How a day is gone through together on this computer.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct GoingThrough {
+    /// Whether what can be pressed is offered one after the other, for switches.
+    pub scanning: Scanning,
+    /// How long each is offered, in milliseconds, within [`PACE`].
+    pub pace_ms: u32,
+    /// Whether words are said aloud, where the system has a voice.
+    pub voice: bool,
+    /// Whether colours are dim and warm, for the evening.
+    pub night: bool,
+}
+
+impl Default for GoingThrough {
+    fn default() -> Self {
+        Self {
+            scanning: Scanning::Off,
+            pace_ms: 2000,
+            voice: false,
+            night: false,
+        }
+    }
+}
+
+/// Shortest and longest time one thing is offered, in milliseconds. From common practice with
+/// switches: half a second is the quickest that is used, ten seconds the slowest.
+pub const PACE: std::ops::RangeInclusive<u32> = 500..=10_000;
+
+/// For how many switches things are offered.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+pub enum Scanning {
+    /// None.
+    #[default]
+    Off,
+    /// One: it goes on by itself, the switch takes what is offered.
+    OneSwitch,
+    /// Two: one goes on, the other takes.
+    TwoSwitches,
+}
+
+impl Scanning {
+    /// All of them, for lists.
+    pub const ALL: [Self; 3] = [Self::Off, Self::OneSwitch, Self::TwoSwitches];
+
+    const fn word(self) -> &'static str {
+        match self {
+            Self::Off => "off",
+            Self::OneSwitch => "one-switch",
+            Self::TwoSwitches => "two-switches",
+        }
+    }
+}
+
+impl GoingThrough {
+    fn from_fields(fields: &Map<String, Value>) -> Self {
+        let first = Self::default();
+        let on = |name: &str| fields.get(name).and_then(Value::as_bool).unwrap_or(false);
+        let word = fields.get("scanning").and_then(Value::as_str);
+        let pace = fields.get("pace_ms").and_then(Value::as_u64);
+        Self {
+            scanning: Scanning::ALL
+                .into_iter()
+                .find(|s| Some(s.word()) == word)
+                .unwrap_or(first.scanning),
+            pace_ms: pace
+                .and_then(|p| u32::try_from(p).ok())
+                .filter(|p| PACE.contains(p))
+                .unwrap_or(first.pace_ms),
+            voice: on("voice"),
+            night: on("night"),
+        }
+    }
 }
 
 impl Default for Preferences {
@@ -37,6 +113,7 @@ impl Default for Preferences {
             last_folder: None,
             theme: Theme::System,
             zoom_percent: 100,
+            together: GoingThrough::default(),
         }
     }
 }
@@ -96,6 +173,7 @@ impl Preferences {
         let text = |name: &str| fields.get(name).and_then(Value::as_str);
         let recent = fields.get("recent").and_then(Value::as_array);
         let zoom = fields.get("zoom_percent").and_then(Value::as_u64);
+        let together = fields.get("together").and_then(Value::as_object);
         Self {
             recent: recent
                 .into_iter()
@@ -112,6 +190,7 @@ impl Preferences {
                 .and_then(|z| u32::try_from(z).ok())
                 .filter(|z| ZOOM.contains(z))
                 .unwrap_or(first.zoom_percent),
+            together: together.map_or(first.together, GoingThrough::from_fields),
         }
     }
 
@@ -127,6 +206,12 @@ impl Preferences {
             "last_folder": self.last_folder.as_ref().and_then(|p| p.to_str()),
             "theme": self.theme.word(),
             "zoom_percent": self.zoom_percent,
+            "together": {
+                "scanning": self.together.scanning.word(),
+                "pace_ms": self.together.pace_ms,
+                "voice": self.together.voice,
+                "night": self.together.night,
+            },
         });
         let write = || -> io::Result<()> {
             let text = serde_json::to_string_pretty(&value)?;

@@ -377,6 +377,11 @@ pub const IN_AREAS: &[(&str, &str)] = &[
     ("H", "on a card in turns: hold it in its turn, or let it go"),
     ("Delete", "take it off"),
     ("Backspace", "on a step: back to the timetable"),
+    (
+        "Arrows, Space, A",
+        "in Go through together: on and back, finished, the adult's row",
+    ),
+    ("Escape held", "in Go through together: leave"),
     ("Escape", "leave, drop what was typed"),
 ];
 

@@ -124,7 +124,10 @@ impl App {
     /// Puts theme and zoom in use when they changed.
     fn dress(&mut self, ctx: &Context) {
         let view = self.bench.view();
-        let scheme = Scheme::of(view.theme, ctx.system_theme());
+        let scheme = match self.state.together {
+            Some(_) if view.together.night => Scheme::Night,
+            _ => Scheme::of(view.theme, ctx.system_theme()),
+        };
         let wanted = (Theme::new(scheme, self.state.still), view.zoom_percent);
         if self.theme == Some(wanted) {
             return;
@@ -375,10 +378,15 @@ impl App {
             draw: &mut s.draw,
         };
         if let Some(together) = &mut s.together {
-            if together::show(ui, &mut desk, together, window) {
+            let covered = view.question.is_some();
+            if together::show(ui, &mut desk, together, (window, covered)) {
                 s.together = None;
                 ui.ctx()
                     .send_viewport_cmd(ViewportCommand::Fullscreen(false));
+            }
+            // The cross of the window asks here too.
+            if let Some(answer) = view.question.and_then(|q| dialogs::question(ui, q)) {
+                desk.ask(Command::Answer(answer));
             }
             return;
         }

@@ -228,7 +228,8 @@ fn stick(p: &Painter, rect: Rect, px: u32, texture: &TextureHandle) {
     let min = pos2(snap(rect.center().x - half), snap(rect.center().y - half));
     let place = Rect::from_min_size(min, Vec2::splat(px as f32 / scale));
     let whole = Rect::from_min_max(pos2(0.0, 0.0), pos2(1.0, 1.0));
-    p.image(texture.id(), place, whole, crate::ui::theme::AS_IS);
+    let light = crate::ui::theme::of(p.ctx()).light();
+    p.image(texture.id(), place, whole, light);
 }
 
 fn upload(ctx: &Context, drawn: &crate::symbols::library::Drawn, px: u32) -> TextureHandle {

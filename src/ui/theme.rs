@@ -55,11 +55,13 @@ pub enum Scheme {
     Dark,
     /// Black, white and one yellow.
     Contrast,
+    /// Dim and warm, pictures too, for going through a day in the evening.
+    Night,
 }
 
 impl Scheme {
     /// All of them.
-    pub const ALL: [Self; 3] = [Self::Light, Self::Dark, Self::Contrast];
+    pub const ALL: [Self; 4] = [Self::Light, Self::Dark, Self::Contrast, Self::Night];
 
     /// What was chosen, or how the system is set.
     pub fn of(chosen: Chosen, system: Option<egui::Theme>) -> Self {
@@ -214,8 +216,36 @@ const CONTRAST: Palette = Palette {
     veil: Color32::from_rgba_premultiplied(0, 0, 0, 200),
 };
 
+const NIGHT: Palette = Palette {
+    ground: c(0x1A130D),
+    panel: c(0x251B13),
+    well: c(0x120D08),
+    ink: c(0xE2CDA8),
+    soft: c(0xB59E7C),
+    card: c(0xC9B38C),
+    card_ink: c(0x17100A),
+    card_soft: c(0x3B2D1D),
+    accent: c(0xE39A6B),
+    on_accent: c(0x1A130D),
+    tint: c(0x4A2F1F),
+    edge: c(0x8F7A5C),
+    rope: c(0x95815F),
+    rope_light: c(0xB9A47F),
+    seal: c(0x4A3B29),
+    seal_line: c(0x8F7A5C),
+    rule: c(0x4A3B29),
+    down: c(0x2C2117),
+    down_line: c(0x8F7A5C),
+    peg: c(0xE2CDA8),
+    on_peg: c(0x1A130D),
+    shadow: Color32::from_rgba_premultiplied(0, 0, 0, 90),
+    veil: Color32::from_rgba_premultiplied(0, 0, 0, 160),
+};
+
 /// A picture painted in its own colours.
 pub const AS_IS: Color32 = Color32::WHITE;
+/// The light in which pictures are seen at night: as the paper of a card.
+const LAMPLIGHT: Color32 = c(0xC9B38C);
 
 /// How the window looks now.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -235,8 +265,17 @@ impl Theme {
             Scheme::Light => LIGHT,
             Scheme::Dark => DARK,
             Scheme::Contrast => CONTRAST,
+            Scheme::Night => NIGHT,
         };
         Self { scheme, still, col }
+    }
+
+    /// The light in which pictures are seen.
+    pub const fn light(&self) -> Color32 {
+        match self.scheme {
+            Scheme::Night => LAMPLIGHT,
+            _ => AS_IS,
+        }
     }
 
     /// Seconds a card takes to slide.

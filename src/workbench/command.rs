@@ -15,7 +15,7 @@ use crate::model::ids::{ParticipantId, SessionId, StepRef};
 use crate::model::set::Holds;
 use crate::plan::turns::Asked;
 
-pub use crate::storage::preferences::{Theme, ZOOM};
+pub use crate::storage::preferences::{GoingThrough, PACE, Scanning, Theme, ZOOM};
 
 /// The five places of the window, in the order of an evening.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -158,6 +158,12 @@ pub enum Command {
     SetTheme(Theme),
     /// Sets the size of everything in the window in per cent, also for the next time.
     SetZoom(u32),
+    /// Sets how a day is gone through together, also for the next time.
+    SetGoingThrough(GoingThrough),
+    /// Says words aloud, if that is wanted and the system has a voice.
+    Say(String),
+    /// Stops saying.
+    Hush,
 }
 
 /// What was chosen to print.

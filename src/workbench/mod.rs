@@ -5,7 +5,7 @@
 //! `derived` what follows from the club, `story` a told story while it is shown, `files` opens and saves, `print` and `jobs` write sheets
 //! in the background, `printing` is what they do, `table` is people for a spreadsheet, `turns` works rows
 //! in turns out, `unsaved` keeps changes until they are saved, `next` says what is to be done next, `looked` puts what was looked at into words, `incoming` brings pictures in, `sets` gives them to other
-//! clubs.
+//! clubs, `voice` says words aloud with the system's own voice.
 
 pub mod begin;
 mod choice;
@@ -27,6 +27,7 @@ pub mod telephone;
 pub mod turns;
 mod unsaved;
 pub mod view;
+pub mod voice;
 
 use std::path::PathBuf;
 use std::sync::Arc;
@@ -36,7 +37,7 @@ use jiff::civil::{Date, Time};
 use crate::model::club::Club;
 use crate::model::edit::{BoardEdit, Edit, Made};
 use crate::model::history::History;
-use crate::storage::preferences::{Preferences, Theme, ZOOM};
+use crate::storage::preferences::{GoingThrough, PACE, Preferences, Theme, ZOOM};
 use choice::Choice;
 use command::{Command, Effect, Notice, Place, PrintChoice};
 use derived::Derived;
@@ -48,6 +49,7 @@ use table::TakenIn;
 use turns::Turning;
 use unsaved::Unsaved;
 use view::View;
+use voice::Voice;
 
 pub use crate::storage::preferences::usual_path as usual_preferences;
 pub use crate::storage::unsaved::usual_folder as usual_unsaved;
@@ -73,6 +75,7 @@ pub struct Workbench {
     incoming: Incoming,
     clock: Option<fn() -> Time>,
     taken_in: Option<TakenIn>,
+    voice: Voice,
     preferences: Preferences,
     preferences_at: Option<PathBuf>,
     unsaved: Unsaved,
@@ -104,6 +107,7 @@ impl Workbench {
             incoming: Incoming::default(),
             clock: None,
             taken_in: None,
+            voice: Voice::default(),
             preferences: Preferences::default(),
             preferences_at: None,
             unsaved: Unsaved::default(),
@@ -205,6 +209,9 @@ impl Workbench {
             Command::KeepUnsaved => self.keep_unsaved(),
             Command::SetTheme(theme) => self.set_look(theme, self.preferences.zoom_percent),
             Command::SetZoom(percent) => self.set_look(self.preferences.theme, percent),
+            Command::SetGoingThrough(going) => self.set_going_through(going),
+            Command::Say(words) => self.say(&words),
+            Command::Hush => self.voice.hush(),
         }
     }
 
@@ -272,6 +279,24 @@ impl Workbench {
         self.preferences.theme = theme;
         self.preferences.zoom_percent = zoom_percent.clamp(*ZOOM.start(), *ZOOM.end());
         self.keep_preferences();
+    }
+
+    fn set_going_through(&mut self, going: GoingThrough) {
+        self.preferences.together = GoingThrough {
+            pace_ms: going.pace_ms.clamp(*PACE.start(), *PACE.end()),
+            ..going
+        };
+        if !going.voice {
+            self.voice.hush();
+        }
+        self.keep_preferences();
+    }
+
+    fn say(&mut self, words: &str) {
+        if self.preferences.together.voice {
+            let club = self.history.club();
+            self.voice.say(words, &club.rules.words);
+        }
     }
 
     /// Remembers for the next time; losing that is never a reason to stop or to bother anyone.
@@ -376,6 +401,8 @@ impl Workbench {
             last_folder: self.preferences.last_folder.as_deref(),
             theme: self.preferences.theme,
             zoom_percent: self.preferences.zoom_percent,
+            together: self.preferences.together,
+            mute: self.voice.is_missing(),
             notice: self.notice.as_ref(),
             question: self.question.as_ref().map(|s| &s.question),
             print: &self.print,

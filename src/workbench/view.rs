@@ -5,7 +5,7 @@ use std::sync::Arc;
 
 use jiff::civil::{Date, Time};
 
-use super::command::{Notice, Place, PrintChoice, Question, Theme};
+use super::command::{GoingThrough, Notice, Place, PrintChoice, Question, Theme};
 use super::incoming;
 use super::story::ToldStory;
 use super::table::TakenIn;
@@ -69,6 +69,10 @@ pub struct View<'a> {
     pub theme: Theme,
     /// Size of everything in the window, in per cent.
     pub zoom_percent: u32,
+    /// How a day is gone through together.
+    pub together: GoingThrough,
+    /// Whether it was found that this system has no voice to say words aloud with.
+    pub mute: bool,
     /// What is to be told.
     pub notice: Option<&'a Notice>,
     /// What is to be answered first.

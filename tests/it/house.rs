@@ -212,6 +212,15 @@ fn only_jobs_and_file_dialogs_start_threads() {
 }
 
 #[test]
+fn only_the_voice_starts_other_programs() {
+    let found = found_outside(
+        &["process::Command", "Command::new(", "process::{Child"],
+        &["workbench/voice"],
+    );
+    assert!(found.is_empty(), "{found:?}");
+}
+
+#[test]
 fn only_workbench_and_cli_read_the_clock() {
     let words = ["SystemTime", "Instant", "Zoned::now", "Timestamp::now"];
     let found = found_outside(&words, &["workbench/", "cli/", "ui/"]);

@@ -14,6 +14,7 @@ mod printing;
 mod table;
 mod turns;
 mod unsaved;
+mod voice;
 
 use daystrand::model::club::Activity;
 use daystrand::model::edit::{Edit, SessionDetails};

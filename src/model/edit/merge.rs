@@ -322,6 +322,8 @@ fn record(old: &Record, new: &Record) -> Option<&'static str> {
     let choices = old.used != new.used
         || old.done != new.done
         || old.changed != new.changed
+        || old.picked != new.picked
+        || old.answered != new.answered
         || old.favourite != new.favourite;
     only(&[
         (old.chose != new.chose, Some("chose")),

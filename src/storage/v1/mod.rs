@@ -319,6 +319,24 @@ struct Record {
     favourite: Option<u32>,
     #[serde(default, skip_serializing_if = "String::is_empty")]
     next_time: String,
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    picked: Vec<Picked>,
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    answered: Vec<Answer>,
+}
+
+#[derive(Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Picked {
+    step: Step,
+    words: String,
+}
+
+#[derive(Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Answer {
+    step: Step,
+    how: settings::Answered,
 }
 
 #[derive(Serialize, Deserialize)]

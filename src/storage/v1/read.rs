@@ -259,7 +259,7 @@ fn session(s: Session) -> Result<session::Session, String> {
     let mut records = BTreeMap::new();
     for r in s.records {
         let who = ParticipantId(r.participant);
-        let seen = Guarded::new(Class::Coordinator, record(r));
+        let seen = Guarded::new(Class::Coordinator, record(r)?);
         once(&mut records, who, seen)
             .map_err(|()| format!("the record of participant {who} is there twice."))?;
     }
@@ -304,15 +304,27 @@ fn session(s: Session) -> Result<session::Session, String> {
     })
 }
 
-fn record(r: Record) -> record::Record {
-    limits::tidy_record(&record::Record {
+fn record(r: Record) -> Result<record::Record, String> {
+    let mut picked = BTreeMap::new();
+    for p in r.picked {
+        once(&mut picked, p.step.0, p.words)
+            .map_err(|()| "two things are picked at one choice.".to_owned())?;
+    }
+    let mut answered = BTreeMap::new();
+    for a in r.answered {
+        once(&mut answered, a.step.0, a.how.into())
+            .map_err(|()| "two answers are about one step.".to_owned())?;
+    }
+    Ok(limits::tidy_record(&record::Record {
         used: r.used.map(Into::into),
         done: r.done.into_iter().map(|s| s.0).collect(),
         changed: r.changed.into_iter().map(|s| s.0).collect(),
         chose: r.chose,
         favourite: r.favourite.map(ActivityId),
         next_time: r.next_time,
-    })
+        picked,
+        answered,
+    }))
 }
 
 impl From<Shown> for Content {

@@ -103,6 +103,17 @@ words!(
         NotAtAll
     }
 );
+words!(
+    Answered = crate::model::record::Answered {
+        ThumbUp,
+        NotSure,
+        NotGood,
+        Pointed,
+        PointedElsewhere,
+        Showed,
+        DidNotShow
+    }
+);
 
 #[derive(Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]

@@ -2,9 +2,10 @@
 
 use super::story;
 use super::{
-    Activity, Age, Asked, Choice, Clock, Day, FORMAT, File, Hand, Helper, Label, Mm, Note, Off,
-    OffStep, Own, Part, Participant, Placed, Readers, Record, Replaced, Role, Rules, SET_FORMAT,
-    Session, Shown, Skin, Slot, Song, Step, VERSION, Voice, care, craft, picture, settings,
+    Activity, Age, Answer, Asked, Choice, Clock, Day, FORMAT, File, Hand, Helper, Label, Mm, Note,
+    Off, OffStep, Own, Part, Participant, Picked, Placed, Readers, Record, Replaced, Role, Rules,
+    SET_FORMAT, Session, Shown, Skin, Slot, Song, Step, VERSION, Voice, care, craft, picture,
+    settings,
 };
 use crate::model::ids::{ParticipantId, StepRef};
 use crate::model::privacy::{Class, Guarded};
@@ -203,6 +204,22 @@ fn record(who: ParticipantId, r: &record::Record) -> Record {
         chose: r.chose.clone(),
         favourite: r.favourite.map(|a| a.0),
         next_time: r.next_time.clone(),
+        picked: r
+            .picked
+            .iter()
+            .map(|(step, words)| Picked {
+                step: Step(*step),
+                words: words.clone(),
+            })
+            .collect(),
+        answered: r
+            .answered
+            .iter()
+            .map(|(step, how)| Answer {
+                step: Step(*step),
+                how: (*how).into(),
+            })
+            .collect(),
     }
 }
 

@@ -2,7 +2,7 @@
 
 use egui::{Id, Rect, Ui, vec2};
 
-use super::{SessionState, done};
+use super::{SessionState, beforehand, done};
 use crate::model::board;
 use crate::model::edit::Edit;
 use crate::model::people::Participant;
@@ -85,6 +85,9 @@ fn one(ui: &mut Ui, desk: &mut Desk<'_>, session: &Session, person: &Participant
         .records
         .get(&person.id)
         .map_or(&none, Guarded::for_owner);
+    let boards = desk.view.boards.iter();
+    let board = boards.clone().find(|(id, _)| *id == person.id);
+    beforehand::show(ui, board.map(|(_, b)| b.as_ref()), now);
     let mut next = now.clone();
     let id = |what: &str| Id::unique(("record", person.id, what));
     row(ui, |ui| {

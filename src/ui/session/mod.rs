@@ -2,6 +2,7 @@
 
 mod activities;
 mod afterwards;
+mod beforehand;
 mod day;
 mod depth;
 mod details;

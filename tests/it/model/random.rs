@@ -1,6 +1,6 @@
 //! Random clubs: a starting club, and edits picked from what is in the club at that moment.
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 
 use daystrand::model::board::derive;
 use daystrand::model::club::{Activity, Around, Club, Paper, Rules};
@@ -17,7 +17,7 @@ use daystrand::model::manner::{Finishing, Form, Manner, Mixed, Reach, Run};
 use daystrand::model::people::{Age, Figure, Helper, Participant, Role, Skin, Voice};
 use daystrand::model::privacy::{Class, Guarded};
 use daystrand::model::profile::{Decision, Field, InWater, Papers, PhotoConsent, Profile};
-use daystrand::model::record::{Record, Used};
+use daystrand::model::record::{Answered, Record, Used};
 use daystrand::model::rewriting::{About, LineRef, PageRef, PageWords, Rewritten};
 use daystrand::model::session::{Off, Session};
 use daystrand::model::song::Song;
@@ -374,6 +374,12 @@ fn record(club: &Club, seed: &Seed) -> Record {
         done: BTreeSet::from([StepRef::Own(OwnId(seed.a as u32))]),
         chose: seed.words.clone(),
         favourite: pick(&club.activities, seed.a).map(|a| a.id),
+        picked: BTreeMap::from([(StepRef::Own(OwnId(seed.b as u32)), seed.words.clone())]),
+        answered: Answered::ALL
+            .get(seed.at)
+            .map(|how| (StepRef::Own(OwnId(seed.a as u32)), *how))
+            .into_iter()
+            .collect(),
         ..Record::default()
     }
 }

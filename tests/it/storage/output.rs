@@ -4,7 +4,9 @@ use std::fs;
 use std::path::{Path, PathBuf};
 
 use daystrand::storage::output::{OutputFolder, safe_name};
-use daystrand::storage::preferences::{Preferences, RECENT, Theme, usual_path};
+use daystrand::storage::preferences::{
+    GoingThrough, Preferences, RECENT, Scanning, Theme, usual_path,
+};
 use proptest::prelude::*;
 
 #[test]
@@ -87,6 +89,12 @@ fn preferences_come_back() {
         last_folder: Some("/prints".into()),
         theme: Theme::HighContrast,
         zoom_percent: 150,
+        together: GoingThrough {
+            scanning: Scanning::TwoSwitches,
+            pace_ms: 1200,
+            voice: true,
+            night: true,
+        },
         ..Preferences::default()
     };
     for i in 0..15 {
@@ -110,11 +118,17 @@ fn broken_preferences_are_as_on_the_first_day_and_each_on_its_own() {
     }
     fs::write(
         &path,
-        r#"{"zoom_percent": 9000, "theme": "dark", "recent": [1, "/a"], "new": {}}"#,
+        r#"{"zoom_percent": 9000, "theme": "dark", "recent": [1, "/a"], "new": {},
+            "together": {"pace_ms": 1, "scanning": "by eye", "night": true, "voice": 3}}"#,
     )
     .unwrap();
     let p = Preferences::load(&path);
     assert_eq!((p.zoom_percent, p.theme), (100, Theme::Dark));
+    let night = GoingThrough {
+        night: true,
+        ..GoingThrough::default()
+    };
+    assert_eq!(p.together, night);
     assert_eq!(p.recent, [Path::new("/a")]);
     let error = p.save(&path.join("below")).unwrap_err();
     assert!(error.sentence.contains("was not written"), "{error}");

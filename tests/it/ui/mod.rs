@@ -17,6 +17,7 @@ mod season;
 mod songs;
 mod sort;
 mod story;
+mod together;
 mod turns;
 mod water;
 
