@@ -57,12 +57,12 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, bar: &Bar<'_>, rect: Rect) {
     } else {
         main
     };
-    let width = if small { 48.0 } else { 222.0 };
+    let width = if small { 48.0 } else { 200.0 };
     let right = Rect::from_min_size(
         pos2(rect.right() - theme::MARGIN - width, rect.top() + 12.0),
         vec2(width, if small { 44.0 } else { 48.0 }),
     );
-    let next_width = if small { 48.0 } else { 150.0 };
+    let next_width = if small { 48.0 } else { 172.0 };
     let saved_width = if small { 56.0 } else { 106.0 };
     let saved = Rect::from_min_max(
         pos2(right.left() - saved_width - 12.0, rect.top() + 10.0),
@@ -432,7 +432,9 @@ fn show_next(ui: &mut Ui, desk: &mut Desk<'_>, bar: &Bar<'_>, rect: Rect, small:
         let text = rect.shrink2(vec2(11.0, 3.0));
         let (upper, lower) = text.split_top_bottom_at_fraction(0.46);
         let soft = theme::regular(14.0);
-        words::line(p, upper, Align2::LEFT_CENTER, "Next  F4", soft, t.col.soft);
+        words::line(p, upper, Align2::LEFT_CENTER, "Next (F4)", soft, t.col.soft);
+        let fits = |s: &f32| words::rows_needed(p, &next.says, theme::bold(*s), lower.width()) < 2;
+        let size = [16.0, 15.0].into_iter().find(fits).unwrap_or(14.0);
         let sign = icons::square(upper.right_center() - vec2(7.0, 0.0), 14.0);
         icons::paint(p, Icon::Right, sign, t.col.accent);
         words::line(
@@ -440,7 +442,7 @@ fn show_next(ui: &mut Ui, desk: &mut Desk<'_>, bar: &Bar<'_>, rect: Rect, small:
             lower,
             Align2::LEFT_CENTER,
             &next.says,
-            theme::bold(15.0),
+            theme::bold(size),
             t.col.ink,
         );
     }
