@@ -147,10 +147,12 @@ impl Theme {
 }
 
 impl Preferences {
-    /// Puts a file first among those opened last.
+    /// Puts a file first among those opened last, by its whole path: the next start may be elsewhere.
     pub fn opened(&mut self, path: &Path) {
-        self.recent.retain(|p| p != path);
-        self.recent.insert(0, path.to_path_buf());
+        let whole = std::path::absolute(path);
+        let path = whole.unwrap_or_else(|_| path.to_path_buf());
+        self.recent.retain(|p| *p != path);
+        self.recent.insert(0, path);
         self.recent.truncate(RECENT);
     }
 

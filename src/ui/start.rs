@@ -60,7 +60,7 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut StartState, window: Re
         paint::knot(p, &t, pos2(*x, y), 9.0);
     }
     if !narrow {
-        a_day(ui, desk, window, room.top() + 410.0 + 44.0);
+        a_day(ui, desk, window, room.top() + 422.0 + 40.0);
     }
     within(ui, "start", room, |ui| {
         if narrow {
@@ -105,7 +105,7 @@ fn cards(room: Rect, narrow: bool) -> [Rect; 3] {
     }
     let width = ((room.width() - 2.0 * 26.0) / 3.0).min(420.0);
     let free = (room.width() - 3.0 * width) / 2.0;
-    let high = room.height().min(410.0);
+    let high = room.height().min(422.0);
     let one = |i: f32| {
         let x = room.left() + i * (width + free);
         Rect::from_min_size(pos2(x, room.top()), vec2(width, high))
