@@ -6,6 +6,7 @@ mod certificates;
 mod drawing;
 mod find;
 mod group;
+mod help;
 mod looks;
 mod making;
 mod painter;
