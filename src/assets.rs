@@ -68,8 +68,7 @@ pub fn help_text(name: &str) -> Option<&'static str> {
 
 /// A picture of the help as a PNG file, by its name.
 pub fn help_picture(name: &str) -> Option<&'static [u8]> {
-    HELP.get_file(format!("{name}.png"))
-        .map(include_dir::File::contents)
+    HELP.get_file(format!("{name}.png")).map(|f| f.contents())
 }
 
 /// Names of all files of the help, sorted.

@@ -28,11 +28,11 @@ use crate::workbench::view::View;
 pub use self::keys::MOUSE;
 
 /// Largest size of the card.
-const LARGEST: egui::Vec2 = vec2(1120.0, 760.0);
+const LARGEST: egui::Vec2 = vec2(1160.0, 760.0);
 /// Below this width the list of pages becomes a chooser above the text.
 const FOLDS: f32 = 820.0;
 /// Width of the list.
-const LIST: f32 = 286.0;
+const LIST: f32 = 326.0;
 
 /// The help while it is open.
 #[derive(Default)]
@@ -167,12 +167,17 @@ pub fn show(ui: &Ui, state: &mut HelpState) -> bool {
 
 /// What is on the card; says whether it was put away.
 fn card(ui: &mut Ui, state: &mut HelpState, rect: Rect) -> bool {
-    if let Some(id) = state.focus.take() {
+    let folded = rect.width() < FOLDS;
+    // The card is measured before it is shown, and nothing can have the keyboard then.
+    if !ui.is_sizing_pass()
+        && let Some(id) = state.focus.take()
+    {
+        let in_list = folded && id == list::row_id(state.page);
+        let id = if in_list { page::id() } else { id };
         ui.memory_mut(|m| m.request_focus(id));
     }
     typing(ui, state);
     state.regions.clear();
-    let folded = rect.width() < FOLDS;
     let bar = rect.with_max_y(rect.top() + theme::CONTROL);
     let left = if folded { rect.width() * 0.46 } else { LIST };
     let first = bar.with_max_x(bar.left() + left - 12.0);
@@ -195,21 +200,24 @@ fn card(ui: &mut Ui, state: &mut HelpState, rect: Rect) -> bool {
     let close = Button::new("help-away", "Close the help").icon_only(Icon::Cross);
     let away = close.weight(Weight::Quiet).show_at(ui, end).clicked();
     let below = rect.with_min_y(bar.bottom() + if folded { 8.0 } else { 16.0 });
+    let by = (!state.looking)
+        .then(|| page::keys(ui, below.height()))
+        .flatten();
     let reading = if folded {
         below
     } else {
         list::show(ui, state, below.with_max_x(below.left() + left - 20.0));
         below.with_min_x(below.left() + left - 8.0)
     };
-    right(ui, state, reading, entered);
+    right(ui, state, reading, (entered, by));
     away
 }
 
-/// The page, or what was found.
-fn right(ui: &mut Ui, state: &mut HelpState, rect: Rect, entered: bool) {
+/// The page, scrolled by the keys, or what was found.
+fn right(ui: &mut Ui, state: &mut HelpState, rect: Rect, (entered, by): (bool, Option<f32>)) {
     if !state.looking {
         state.regions.add(rect, page::id());
-        return page::show(ui, state, rect);
+        return page::show(ui, state, rect, by);
     }
     let wanted = find::wanted(&state.typed);
     let hits = find::all(text::pages(), &wanted);
@@ -245,7 +253,8 @@ fn search(ui: &mut Ui, state: &mut HelpState, rect: Rect) -> bool {
         state.hit = 0;
     }
     let pressed = |key| ui.input_mut(|i| i.consume_key(Modifiers::NONE, key));
-    if r.lost_focus() && !before.is_empty() && pressed(Key::Escape) {
+    let emptied = state.typed.is_empty() && !before.is_empty();
+    if emptied && pressed(Key::Escape) {
         // The first Escape empties the field, the next one closes.
         return false;
     }

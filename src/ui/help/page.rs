@@ -30,8 +30,8 @@ pub fn id() -> Id {
     Id::unique("help-text")
 }
 
-/// Shows the page in a rectangle.
-pub fn show(ui: &mut Ui, state: &mut HelpState, rect: Rect) {
+/// Shows the page in a rectangle, scrolled on by so much.
+pub fn show(ui: &mut Ui, state: &mut HelpState, rect: Rect, by: Option<f32>) {
     let page = &pages()[state.page];
     let r = ui.interact(rect, id(), Sense::focusable_noninteractive());
     r.widget_info(|| WidgetInfo::labeled(Role::Document, true, page.title));
@@ -39,7 +39,6 @@ pub fn show(ui: &mut Ui, state: &mut HelpState, rect: Rect) {
     if r.has_focus() {
         keep_arrows(ui, id());
     }
-    let by = keys(ui, r.has_focus(), rect.height() - STEP);
     let wanted = find::wanted(&state.typed);
     let to = state.to_line.take();
     let mut child = ui.new_child(UiBuilder::new().max_rect(rect.shrink2(vec2(8.0, 4.0))));
@@ -69,8 +68,11 @@ pub fn show(ui: &mut Ui, state: &mut HelpState, rect: Rect) {
     });
 }
 
-/// How far the keys pressed scroll the page downwards.
-fn keys(ui: &Ui, reading: bool, screen: f32) -> Option<f32> {
+/// How far the keys pressed scroll a page of a height downwards. Asked before the list is shown,
+/// which knows the page keys too.
+pub fn keys(ui: &Ui, height: f32) -> Option<f32> {
+    let reading = ui.memory(|m| m.has_focus(id()));
+    let screen = (height - STEP).max(STEP);
     let pressed = |key| ui.input_mut(|i| i.consume_key(Modifiers::NONE, key));
     let anywhere = [(Key::PageDown, screen), (Key::PageUp, -screen)];
     let here = [
