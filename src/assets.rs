@@ -59,3 +59,25 @@ pub const PHONE_SCRIPT: &str = include_str!("../assets/phone/story.js");
 
 /// The program's icon, as SVG.
 pub const PROGRAM_ICON: &str = include_str!("../assets/desktop/icons/daystrand.svg");
+
+/// Texts and pictures of the help.
+static HELP: Dir<'_> = include_dir!("$CARGO_MANIFEST_DIR/assets/help");
+
+/// The text of a page of the help, by its name.
+pub fn help_text(name: &str) -> Option<&'static str> {
+    HELP.get_file(format!("{name}.txt"))
+        .and_then(|f| f.contents_utf8())
+}
+
+/// A picture of the help as a PNG file, by its name.
+pub fn help_picture(name: &str) -> Option<&'static [u8]> {
+    HELP.get_file(format!("{name}.png")).map(|f| f.contents())
+}
+
+/// Names of all files of the help, sorted.
+pub fn help_files() -> Vec<&'static str> {
+    let names = HELP.files().filter_map(|f| f.path().to_str());
+    let mut names: Vec<&str> = names.collect();
+    names.sort_unstable();
+    names
+}

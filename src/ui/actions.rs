@@ -1,5 +1,5 @@
 //! Everything a person can do from anywhere, in one table: words, keys, when it is possible. The
-//! menu, the buttons, the keys and the help sheet all read it.
+//! menu, the buttons, the keys and the help all read it.
 
 use egui::{Context, Key, KeyboardShortcut, Modifiers};
 
@@ -61,7 +61,7 @@ pub enum Action {
     NextArea,
     /// The area before.
     AreaBefore,
-    /// The sheet of keys.
+    /// The help, and the keys.
     Help,
 }
 
@@ -347,15 +347,15 @@ pub const TABLE: &[Row] = &[
     ),
     row(
         Action::Help,
-        "Keys and help",
-        "All keys on one sheet",
+        "Help and keys",
+        "How each place works, and all keys",
         plain(Key::F1),
     )
     .group(Group::End),
     row(Action::Quit, "Quit", "Close the window", ctrl(Key::Q)).group(Group::End),
 ];
 
-/// Keys that belong to the area the keyboard is in; for the help sheet.
+/// Keys that belong to the area the keyboard is in; for the help.
 pub const IN_AREAS: &[(&str, &str)] = &[
     ("Arrows", "go from one to the next"),
     ("Alt+arrows", "move the step or the row"),
@@ -375,6 +375,10 @@ pub const IN_AREAS: &[(&str, &str)] = &[
         "on a standing change: with the group today, or as always",
     ),
     ("H", "on a card in turns: hold it in its turn, or let it go"),
+    (
+        "Page Up or Page Down",
+        "the page before or after; in the help: scroll",
+    ),
     ("Delete", "take it off"),
     ("Backspace", "on a step: back to the timetable"),
     (

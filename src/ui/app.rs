@@ -9,6 +9,7 @@ use super::desk::Desk;
 use super::dialogs::{self, Outcome, PathDialog};
 use super::drawing::{DrawingState, Start, Went};
 use super::files::SystemDialog;
+use super::help::{self, HelpState};
 use super::people::standing;
 use super::picker::{For, Picked};
 use super::pictures::Pictures;
@@ -191,7 +192,10 @@ impl App {
         if busy {
             return;
         }
-        let pressed = actions::pressed(ctx);
+        let mut pressed = actions::pressed(ctx);
+        if let Some(help) = &mut self.state.help {
+            pressed.retain(|a| help.passes(ctx, *a));
+        }
         if pressed.is_empty() {
             return;
         }
@@ -265,7 +269,7 @@ impl App {
             Action::Still => s.still = !s.still,
             Action::NextArea => s.regions.step(ctx, false),
             Action::AreaBefore => s.regions.step(ctx, true),
-            Action::Help => s.help = !s.help,
+            Action::Help => self.turn_help(ctx),
         }
         ctx.request_repaint();
     }
@@ -300,6 +304,19 @@ impl App {
         if matches!(next.at, Where::Spot(_)) {
             self.state.led_to.push(next.at);
         }
+    }
+
+    /// Opens the help at the page of where one is, or puts it away.
+    fn turn_help(&mut self, ctx: &Context) {
+        if let Some(help) = self.state.help.take() {
+            return help.leave(ctx);
+        }
+        let (pane, drawing) = (self.state.people.pane, self.state.drawing.is_some());
+        let page = match self.state.start {
+            Some(_) => "evening",
+            None => help::page_of(&self.bench.view(), pane, drawing),
+        };
+        self.state.help = Some(HelpState::at(ctx, page));
     }
 
     /// The search field of the place, or that of the symbols.
@@ -399,7 +416,7 @@ impl App {
                 s.start = None;
             }
         } else if let Some(drawing) = &mut s.drawing {
-            let covered = s.help || s.dialog.is_some() || view.question.is_some();
+            let covered = s.help.is_some() || s.dialog.is_some() || view.question.is_some();
             if drawing::show(ui, &mut desk, drawing, (window, covered)) == Went::Away {
                 s.drawing = None;
             }
@@ -463,8 +480,8 @@ impl App {
                 }
             }
         }
-        if s.help && dialogs::help(ui) {
-            s.help = false;
+        if let Some(help) = s.help.take_if(|help| help::show(ui, help)) {
+            help.leave(ui.ctx());
         }
     }
 

@@ -11,6 +11,7 @@ pub mod dialogs;
 pub mod drawing;
 pub mod files;
 pub mod find;
+pub mod help;
 pub mod icons;
 pub mod notice;
 pub mod past;

@@ -3,6 +3,7 @@
 use super::boards::BoardsState;
 use super::dialogs::PathDialog;
 use super::drawing::{DrawingState, Start};
+use super::help::HelpState;
 use super::people::PeopleState;
 use super::photo::PhotoState;
 use super::print::PrintState;
@@ -28,8 +29,8 @@ pub struct UiState {
     pub drafts: Drafts,
     /// Areas for F6.
     pub regions: Regions,
-    /// The sheet of keys lies open.
-    pub help: bool,
+    /// The help, while it is open.
+    pub help: Option<HelpState>,
     /// The list of what was done lies open.
     pub past: bool,
     /// Anything is being looked for.

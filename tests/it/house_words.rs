@@ -49,6 +49,7 @@ fn all_text() -> Vec<Text> {
         &["css", "js", "json", "html", "md"],
         &mut files,
     );
+    files_in(&root.join("assets").join("help"), &["txt"], &mut files);
     for folder in ["labels", "index"] {
         files_in(&root.join("icons-src").join(folder), &["json"], &mut files);
     }

@@ -7,6 +7,7 @@ mod drawing;
 mod evening;
 mod find;
 mod group;
+mod help;
 mod looks;
 mod making;
 mod painter;
