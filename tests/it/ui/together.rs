@@ -462,9 +462,8 @@ fn every_reach_run_and_finishing_goes_through_in_every_window() {
             });
             let all = labels(&h);
             for label in &all {
-                assert_eq!(
+                assert!(
                     now(&h).is_empty() || &now(&h) == label,
-                    true,
                     "{reach:?} {run:?}: {} {label}",
                     now(&h)
                 );
@@ -505,10 +504,10 @@ fn the_tab_key_comes_to_every_card_and_back() {
 fn nothing_blinks() {
     let mut h = day(Vec2::new(683.0, 384.0), |_| {});
     let quiet = |h: &mut Window, what: &str| {
-        let first = seen(&h);
+        let first = seen(h);
         for i in 0..12 {
             h.step();
-            assert!(seen(&h) == first, "{what} changes in frame {i}");
+            assert!(seen(h) == first, "{what} changes in frame {i}");
         }
     };
     quiet(&mut h, "the day");
