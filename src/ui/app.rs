@@ -287,6 +287,7 @@ impl App {
         let count = all.len() as isize;
         if count > 0 {
             let next = (at as isize + by).rem_euclid(count) as usize;
+            self.state.boards.keep_step = self.bench.view().place == Place::Boards;
             self.late.push(Command::ChooseParticipant(all[next]));
         }
     }

@@ -61,6 +61,8 @@ pub struct BoardsState {
     listed: Option<ParticipantId>,
     /// Put the keyboard on the chosen step in this frame.
     focus_step: bool,
+    /// The next participant's step gets the keyboard.
+    pub keep_step: bool,
     /// Whose board was last seen.
     seen: Option<ParticipantId>,
     /// The place that what is in the hand would take.
@@ -89,6 +91,7 @@ impl BoardsState {
     fn follow(&mut self, desk: &Desk<'_>) {
         let now = desk.view.participant.map(|p| p.id);
         if now != self.seen {
+            self.focus_step |= std::mem::take(&mut self.keep_step);
             self.swap = None;
             self.relabel = None;
             self.instead = None;
