@@ -256,7 +256,8 @@ pub const TABLE: &[Row] = &[
         "The next thing",
         "What is to be done next this evening",
         plain(Key::F4),
-    ),
+    )
+    .group(Group::Make),
     row(
         Action::Undo,
         "Undo",

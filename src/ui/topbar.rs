@@ -72,12 +72,21 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, bar: &Bar<'_>, rect: Rect) {
         pos2(saved.left() - next_width - 10.0, right.top()),
         pos2(saved.left() - 10.0, right.bottom()),
     );
+    // Where there is hardly any room the names of the places have it; F4 and the menu lead on too.
+    let tiny = rect.width() < 860.0;
+    let end = if tiny {
+        saved.left() - 10.0
+    } else {
+        next.left() - 6.0
+    };
     let strand = Rect::from_min_max(
         pos2(title.right() + 10.0, rect.top()),
-        pos2(next.left() - 6.0, rect.bottom()),
+        pos2(end, rect.bottom()),
     );
     places(ui, desk, strand);
-    show_next(ui, desk, bar, next, small);
+    if !tiny {
+        show_next(ui, desk, bar, next, small);
+    }
     show_saved(ui, desk, saved, small);
     if main.show_at(ui, right).clicked() {
         desk.actions.push(Action::Together);
