@@ -47,10 +47,15 @@ impl Told {
         (self.of, self.lines) = (of, now);
         let place = Rect::from_min_size(corner.min, vec2(1.0, 1.0));
         let r = ui.interact(place, Id::unique("board-told"), Sense::hover());
-        r.widget_info(|| WidgetInfo::labeled(Role::Status, true, "What changed"));
+        // A change of the name is what is announced over AT-SPI.
+        let says = match self.says.as_str() {
+            "" => "Nothing changed yet",
+            says => says,
+        };
+        r.widget_info(|| WidgetInfo::labeled(Role::Status, true, says));
         ui.ctx().accesskit_node_builder(r.id, |node| {
             node.set_live(Live::Polite);
-            node.set_value(self.says.as_str());
+            node.set_value(says);
         });
     }
 }
