@@ -49,13 +49,13 @@ impl Told {
         let r = ui.interact(place, Id::unique("board-told"), Sense::hover());
         // A change of the name is what is announced over AT-SPI.
         let says = match self.says.as_str() {
-            "" => "Nothing changed yet",
-            says => says,
+            "" => "Board: nothing changed yet".to_owned(),
+            says => format!("Board: {says}"),
         };
-        r.widget_info(|| WidgetInfo::labeled(Role::Status, true, says));
+        r.widget_info(|| WidgetInfo::labeled(Role::Status, true, &says));
         ui.ctx().accesskit_node_builder(r.id, |node| {
             node.set_live(Live::Polite);
-            node.set_value(says);
+            node.set_value(says.as_str());
         });
     }
 }
