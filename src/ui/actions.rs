@@ -360,6 +360,15 @@ pub const TABLE: &[Row] = &[
 pub const IN_AREAS: &[(&str, &str)] = &[
     ("Arrows", "go from one to the next"),
     ("Alt+arrows", "move the step or the row"),
+    (
+        "Shift+arrows",
+        "on a board: choose several steps, which move and go together",
+    ),
+    ("Ctrl+A", "on a board: choose every step"),
+    (
+        "Ctrl+C and Ctrl+V",
+        "on a board: copy what is chosen, and put it on any board",
+    ),
     ("Enter", "in the symbols: add after the chosen step"),
     ("R", "on a step: swap it for a symbol"),
     ("F2", "on a step: change its words"),

@@ -1,13 +1,14 @@
 //! What was done and what was taken back, as a list in which one goes back or forth by one press.
 
-use egui::{Align2, Id, Rect, Role, Sense, Ui, WidgetInfo, vec2};
+use egui::{Align2, Id, Rect, Ui, vec2};
 
 use super::desk::Desk;
 use super::dialogs;
 use super::strand::paint;
 use super::theme;
 use super::widgets::button::{Button, Weight};
-use super::widgets::{card, focus_ring, words};
+use super::widgets::item::item;
+use super::widgets::{focus_ring, words};
 use crate::workbench::command::Command;
 
 const ROW: f32 = 44.0;
@@ -87,22 +88,15 @@ fn list(ui: &mut Ui, desk: &mut Desk<'_>) {
 
 fn row(ui: &mut Ui, line: &Line<'_>, (at, count): (usize, usize)) -> bool {
     let t = theme::of(ui.ctx());
-    let (_, rect) = ui.allocate_space(vec2(ui.available_width() - 12.0, ROW));
     let here = line.asks.is_none();
-    let r = ui.interact(rect, Id::unique(("past-row", at)), Sense::click());
     let state = match (here, line.is_undone) {
         (true, _) => "here now",
         (false, true) => "taken back",
         (false, false) => "done",
     };
     let name = format!("{}, {state}, {} of {count}", line.words, at + 1);
-    r.widget_info(|| WidgetInfo::selected(Role::ListItem, true, here, &name));
+    let (r, rect) = item(ui, Id::unique(("past-row", at)), ROW, here, &name);
     let p = ui.painter();
-    if here {
-        card::here(p, &t, rect);
-    } else if r.hovered() {
-        p.rect_filled(rect, theme::R_CONTROL, t.col.well);
-    }
     let rope = egui::pos2(rect.left() + 22.0, rect.center().y);
     let up = if at == 0 {
         rope

@@ -16,7 +16,7 @@ use super::widgets::field::Field;
 use super::widgets::form::block;
 use super::widgets::{within, words};
 use crate::model::ids::SymbolId;
-use crate::workbench::begin::{Beginning, names};
+use crate::workbench::begin::{Beginning, PLAIN_DAY, names};
 use crate::workbench::command::Command;
 
 /// Below this width the cards hang one under the other.
@@ -115,16 +115,6 @@ fn cards(room: Rect, narrow: bool) -> [Rect; 3] {
 
 /// Where there is room below: a day as it will hang.
 fn a_day(ui: &Ui, desk: &mut Desk<'_>, window: Rect, y: f32) {
-    const DAY: [&str; 8] = [
-        "say_hello",
-        "welcome_circle",
-        "sunscreen",
-        "song",
-        "warm_up",
-        "dig",
-        "canoe",
-        "bye",
-    ];
     let side = (window.bottom() - y - 24.0).min(128.0);
     if side < 72.0 {
         return;
@@ -132,20 +122,20 @@ fn a_day(ui: &Ui, desk: &mut Desk<'_>, window: Rect, y: f32) {
     let t = theme::of(ui.ctx());
     let p = ui.painter();
     let (left, right) = (window.left() + 44.0, window.right() - 60.0);
-    let step = (right - left) / DAY.len() as f32;
+    let step = (right - left) / PLAIN_DAY.len() as f32;
     let middle = |i: usize| left + (i as f32 + 0.5) * step;
     let mut rope = Rope {
         points: vec![pos2(left, y)],
         arrows: Vec::new(),
     };
-    for i in 0..DAY.len() {
+    for i in 0..PLAIN_DAY.len() {
         rope.sag_to(pos2(middle(i), y));
     }
     rope.sag_to(pos2(right, y));
     paint::line(p, &t, &rope.points, 6.0);
     paint::ring(p, &t.col, pos2(left, y), 12.0, t.col.ground);
     paint::stopper(p, &t, pos2(right, y));
-    for (i, symbol) in DAY.into_iter().enumerate() {
+    for (i, symbol) in PLAIN_DAY.into_iter().enumerate() {
         let at = pos2(middle(i) - side / 2.0, y + 8.0);
         let rect = Rect::from_min_size(at, vec2(side, side));
         let paper = card::tile(p, &t, rect, Lie::Ground);

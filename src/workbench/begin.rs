@@ -23,7 +23,7 @@ pub struct Beginning {
 
 /// A plain day on land to begin a timetable with; whoever goes into the water is decided by a person
 /// who knows the place. Common practice of group sessions, no source.
-const PLAIN_DAY: [&str; 8] = [
+pub const PLAIN_DAY: [&str; 8] = [
     "say_hello",
     "welcome_circle",
     "sunscreen",

@@ -1,6 +1,6 @@
 //! Words said aloud by the system's own voice: speech-dispatcher on Linux, `say` on macOS, the speech
 //! of Windows. Off unless someone wants it, never required; a system without a voice is told of once
-//! and then left alone. The only place that starts other programs, but for the folder that `ui/app.rs` opens.
+//! and then left alone. The only place that starts other programs, but for the folder that `ui/app/carry.rs` opens.
 //!
 //! Words are never part of a command line that a shell reads: each is one argument behind `--`, or
 //! comes in over standard input.

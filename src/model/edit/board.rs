@@ -25,6 +25,13 @@ pub(super) fn apply(
     if club.participant(who).is_none() {
         return Err(Refused::gone("participant"));
     }
+    if let BoardEdit::All(edits) = edit {
+        let mut made = Made::Nothing;
+        for edit in edits {
+            made = apply(club, id, who, edit)?;
+        }
+        return Ok(made);
+    }
     let before = session.hand_of(who).cloned().unwrap_or_default();
     let rows = board::rows(club, &session, who, &before);
     let mut desk = Desk {
@@ -64,7 +71,8 @@ impl Desk<'_> {
     fn change(&mut self, edit: &BoardEdit) -> Result<Made, Refused> {
         match edit {
             BoardEdit::Insert(content, at) => return self.insert(content, *at),
-            BoardEdit::Move(step, to) => self.put(*step, *to)?,
+            BoardEdit::Move(step, to) => self.put(&[*step], *to)?,
+            BoardEdit::MoveAll(steps, to) => self.put(steps, *to)?,
             BoardEdit::Replace(step, content) => self.replace(*step, content)?,
             BoardEdit::Relabel(step, words) => self.relabel(*step, words)?,
             BoardEdit::TakeOff(step) => self.take_off(*step)?,
@@ -77,6 +85,8 @@ impl Desk<'_> {
             BoardEdit::LetGo(step) => self.let_go(*step)?,
             BoardEdit::Restore(step) => self.restore(*step)?,
             BoardEdit::RestoreAll => self.hand = HandChanges::default(),
+            // Each of them is applied to the board that the one before made.
+            BoardEdit::All(_) => {}
         }
         Ok(Made::Nothing)
     }
@@ -94,11 +104,21 @@ impl Desk<'_> {
     }
 
     /// What stands beside a row goes along when the row is moved.
-    fn put(&mut self, step: StepRef, to: usize) -> Result<(), Refused> {
-        let from = self.position(step)?;
-        let group = self.group(step, from);
+    fn put(&mut self, steps: &[StepRef], to: usize) -> Result<(), Refused> {
+        let mut places = BTreeSet::new();
+        for step in steps {
+            places.insert(self.position(*step)?);
+        }
+        let mut group: Vec<StepRef> = Vec::new();
+        for at in places {
+            for s in self.group(self.order[at], at) {
+                if !group.contains(&s) {
+                    group.push(s);
+                }
+            }
+        }
         let mut wanted = self.order.clone();
-        wanted.remove(from);
+        wanted.retain(|s| !steps.contains(s));
         let to = to.min(wanted.len());
         let next = wanted[to..].iter().find(|s| !group.contains(s)).copied();
         wanted.retain(|s| !group.contains(s));

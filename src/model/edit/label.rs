@@ -1,7 +1,7 @@
 //! What an edit is called in the undo menu.
 
 use super::club::short;
-use super::{BoardEdit, Edit, TimetableEdit, TodayEdit, TurnsEdit};
+use super::{BoardEdit, Edit, Give, TimetableEdit, TodayEdit, TurnsEdit};
 use crate::model::board;
 use crate::model::club::Club;
 use crate::model::hand::{Content, HandChanges};
@@ -56,7 +56,11 @@ impl Edit {
             },
             Self::Stock(edit) => stock(edit),
             Self::Timetable(id, edit) => timetable(club, *id, edit),
-            Self::Board(id, who, edit) => on_board(club, *id, *who, edit),
+            Self::Board(id, who, edit) => {
+                let what = on_board(club, *id, *who, edit);
+                format!("{what} for {}", participant(club, *who))
+            }
+            Self::Give(id, give) => given(club, *id, give),
             Self::StoryPage(_, who, ..) => {
                 format!("Words in the story of {}", participant(club, *who))
             }
@@ -155,10 +159,30 @@ fn turns(club: &Club, id: SessionId, edit: &TurnsEdit) -> String {
     }
 }
 
+fn given(club: &Club, id: SessionId, give: &Give) -> String {
+    let what = give.steps.first().copied();
+    let what = what.map_or_else(String::new, |at| step(club, id, give.from, at));
+    let what = and_more(what, give.steps.len());
+    let to = participant(club, give.to);
+    match (give.from == give.to, give.stays) {
+        (true, _) => format!("{what} once more for {to}"),
+        (false, true) => format!("{what} for {to} too"),
+        (false, false) => format!("{what} to {to}"),
+    }
+}
+
+/// The first of some, with how many there are besides.
+fn and_more(first: String, count: usize) -> String {
+    match count {
+        0 | 1 => first,
+        n => format!("{first} and {} more", n - 1),
+    }
+}
+
+/// What is done to a board, without whose it is.
 fn on_board(club: &Club, id: SessionId, who: ParticipantId, edit: &BoardEdit) -> String {
-    let name = participant(club, who);
     let step = |at: StepRef| step(club, id, who, at);
-    let what = match edit {
+    match edit {
         BoardEdit::Insert(c, _) => format!("Add {}", content(club, c)),
         BoardEdit::Move(at, _) => format!("Move {}", step(*at)),
         BoardEdit::Replace(at, _) => format!("Replace {}", step(*at)),
@@ -176,8 +200,17 @@ fn on_board(club: &Club, id: SessionId, who: ParticipantId, edit: &BoardEdit) ->
         BoardEdit::TakeOff(at) => format!("Take off {}", step(*at)),
         BoardEdit::Restore(at) => format!("{} as in the timetable", step(*at)),
         BoardEdit::RestoreAll => "All as in the timetable".to_owned(),
-    };
-    format!("{what} for {name}")
+        BoardEdit::MoveAll(steps, _) => {
+            let first = steps.first().map_or_else(String::new, |at| step(*at));
+            format!("Move {}", and_more(first, steps.len()))
+        }
+        BoardEdit::All(edits) => {
+            let first = edits
+                .first()
+                .map_or_else(String::new, |e| on_board(club, id, who, e));
+            and_more(first, edits.len())
+        }
+    }
 }
 
 fn comes_or_not(name: &str, comes: bool) -> String {

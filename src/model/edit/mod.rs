@@ -6,6 +6,7 @@
 
 mod board;
 mod club;
+mod give;
 mod label;
 mod merge;
 mod people;
@@ -124,6 +125,8 @@ pub enum Edit {
     Timetable(SessionId, TimetableEdit),
     /// One change by hand to a board.
     Board(SessionId, ParticipantId, BoardEdit),
+    /// Gives steps of a board to another one too, or to the same one once more.
+    Give(SessionId, Give),
     /// Sets all that differs by hand on a page of a story; nothing makes it as told again.
     StoryPage(SessionId, ParticipantId, PageRef, PageWords),
     /// Takes back all changes by hand of a story.
@@ -134,6 +137,21 @@ pub enum Edit {
     Today(SessionId, TodayEdit),
     /// One change of the rows that are done in turns.
     Turns(SessionId, TurnsEdit),
+}
+
+/// Steps that another board gets as own steps.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Give {
+    /// Whose they are.
+    pub from: ParticipantId,
+    /// Which.
+    pub steps: Vec<StepRef>,
+    /// Who gets them.
+    pub to: ParticipantId,
+    /// The position of the first of them there.
+    pub at: usize,
+    /// Whether own steps stay where they are from; all others do anyhow.
+    pub stays: bool,
 }
 
 /// One change of who does what on a date, and of what was seen there.
@@ -248,6 +266,11 @@ pub enum BoardEdit {
     Insert(Content, usize),
     /// Moves a step to a position (counted after taking it out).
     Move(StepRef, usize),
+    /// Moves steps together to a position (counted after taking all of them out), in the order in
+    /// which they stand.
+    MoveAll(Vec<StepRef>, usize),
+    /// Some changes one after the other, as one: all of them or none.
+    All(Vec<BoardEdit>),
     /// Shows something else in a timetable step, or in an own step.
     Replace(StepRef, Content),
     /// Other words under a step; the activity's own words take the change back.
@@ -386,6 +409,7 @@ fn change(club: &mut Club, edit: &Edit) -> Result<Made, Refused> {
         Edit::Stock(e) => stock::apply(club, e),
         Edit::Timetable(id, e) => timetable::apply(club, *id, e),
         Edit::Board(id, who, e) => board::apply(club, *id, *who, e),
+        Edit::Give(id, give) => give::apply(club, *id, give),
         Edit::StoryPage(id, who, at, words) => story::page(club, *id, *who, *at, words),
         Edit::StoryAsTold(id, who) => story::as_told(club, *id, *who),
         Edit::Beside(id, who, helper) => story::beside(club, *id, *who, *helper),

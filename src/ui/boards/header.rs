@@ -3,7 +3,7 @@
 use egui::{Align2, Rect, Ui, Vec2, pos2, vec2};
 
 use super::who::differs;
-use super::{BoardsState, hard};
+use super::{BoardsState, hard, several};
 use crate::model::board::{By, Step, StepState};
 use crate::model::edit::BoardEdit;
 use crate::model::ids::{SlotId, StepRef};
@@ -55,11 +55,13 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut BoardsState, rect: Rec
         right = step_buttons(ui, desk, state, step, (right - 8.0, rect.top()), signs);
     }
     let right = right - 12.0;
-    whose(ui, desk, person, rect.with_max_x(right));
+    let several = desk.view.board();
+    let several = several.map_or(0, |b| state.several.all(b, desk.view.step).len());
+    whose(ui, desk, person, rect.with_max_x(right), several);
 }
 
 /// Mark and name, how the board differs, and what is hard today beside them.
-fn whose(ui: &mut Ui, desk: &mut Desk<'_>, person: &Participant, rect: Rect) {
+fn whose(ui: &mut Ui, desk: &mut Desk<'_>, person: &Participant, rect: Rect, several: usize) {
     let t = theme::of(ui.ctx());
     let hard = hard::of(desk.view);
     let chip = if hard.is_empty() {
@@ -82,7 +84,7 @@ fn whose(ui: &mut Ui, desk: &mut Desk<'_>, person: &Participant, rect: Rect) {
         .mark(ui.painter(), mark.shrink(8.0), &person.mark);
     let mut end = mark.right();
     if text.width() >= 40.0 {
-        end = name(ui, desk, person, text);
+        end = name(ui, desk, person, text, several);
     }
     if !hard.is_empty() {
         let left = (end + 20.0).min(rect.right() - hard::ALONE);
@@ -91,12 +93,15 @@ fn whose(ui: &mut Ui, desk: &mut Desk<'_>, person: &Participant, rect: Rect) {
 }
 
 /// The name above, how the board differs below; gives where the longer of them ends.
-fn name(ui: &Ui, desk: &Desk<'_>, person: &Participant, text: Rect) -> f32 {
+fn name(ui: &Ui, desk: &Desk<'_>, person: &Participant, text: Rect, several: usize) -> f32 {
     let t = theme::of(ui.ctx());
     let (upper, lower) = text.split_top_bottom_at_fraction(0.6);
     let how = desk.view.board().map_or_else(String::new, |b| {
         let n = b.steps.len();
-        format!("{n} step{}, {}", if n == 1 { "" } else { "s" }, differs(b))
+        match several {
+            0 | 1 => format!("{n} step{}, {}", if n == 1 { "" } else { "s" }, differs(b)),
+            chosen => format!("{chosen} of {n} steps chosen"),
+        }
     });
     let name = possessive(&person.name, "board");
     let (bold, regular) = (theme::bold(24.0), theme::regular(15.0));
@@ -187,7 +192,7 @@ fn step_buttons(
     signs: bool,
 ) -> f32 {
     let swapping = state.swap == Some(step.at);
-    let wanted = offered(desk, step);
+    let wanted = offered_now(desk, state, step);
     for (label, icon, tip, what) in wanted {
         let name = format!("{label}: {}", step.label);
         let b = Button::new(("step", label), if signs { &name } else { label }).tip(tip);
@@ -222,6 +227,25 @@ enum Do {
     Instead,
     Today,
     Restore,
+}
+
+/// What can be done with the chosen step, or with all of them where several are chosen.
+fn offered_now(
+    desk: &Desk<'_>,
+    state: &BoardsState,
+    step: &Step,
+) -> Vec<(&'static str, Icon, &'static str, Do)> {
+    let board = desk.view.board();
+    let all = board.map_or(1, |b| state.several.all(b, Some(step.at)).len());
+    if all < 2 {
+        return offered(desk, step);
+    }
+    let off = "All that are chosen go off the line (Delete)";
+    let back = "All that are chosen, back to what the timetable says (Backspace)";
+    vec![
+        ("As timetable", Icon::Undo, back, Do::Restore),
+        ("Not today", Icon::Bin, off, Do::Off),
+    ]
 }
 
 /// What can be done with a step, from the right to the left.
@@ -307,10 +331,18 @@ fn act(desk: &mut Desk<'_>, state: &mut BoardsState, step: StepRef, what: Do) {
         Do::Today => desk.board(who, BoardEdit::DoToday(step)),
         Do::Off => {
             if let Some(board) = desk.view.board() {
-                super::take_off(desk, who, board, step);
+                let all = state.several.all(board, Some(step));
+                super::take_off(desk, who, board, &all);
+                state.several.alone();
             }
         }
-        Do::Restore => desk.board(who, BoardEdit::Restore(step)),
+        Do::Restore => {
+            let all = desk.view.board().map(|b| state.several.all(b, Some(step)));
+            let all: Vec<StepRef> = all.unwrap_or_default();
+            let own = |s: &StepRef| matches!(s, StepRef::Own(_));
+            let rows: Vec<StepRef> = all.into_iter().filter(|s| !own(s)).collect();
+            several::each(desk, who, &rows, BoardEdit::Restore);
+        }
     }
     if what == Do::Swap && state.swap.is_some() {
         state.tray.focus_search = true;

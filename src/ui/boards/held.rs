@@ -9,11 +9,11 @@ use egui::{
 
 use super::face::face;
 use crate::model::hand::Content;
-use crate::model::ids::{SlotId, StepRef};
+use crate::model::ids::{ParticipantId, SlotId, StepRef};
 use crate::ui::desk::Desk;
 use crate::ui::pictures::Eyes;
 use crate::ui::theme;
-use crate::ui::widgets::card::{Lie, tile};
+use crate::ui::widgets::card::{Lie, peg, tile};
 use crate::ui::widgets::words;
 use crate::workbench::command::Place;
 
@@ -22,8 +22,8 @@ use crate::workbench::command::Place;
 pub enum Held {
     /// A symbol from the tray.
     New(Content),
-    /// A step of the board, with what it shows.
-    Step(StepRef, Content),
+    /// Steps of someone's board, with what the one shows that was taken hold of.
+    Steps(ParticipantId, Vec<StepRef>, Content),
     /// A row of the timetable, with what it shows.
     Slot(SlotId, Content),
 }
@@ -32,7 +32,15 @@ impl Held {
     /// What it shows.
     const fn content(&self) -> &Content {
         match self {
-            Self::New(c) | Self::Step(_, c) | Self::Slot(_, c) => c,
+            Self::New(c) | Self::Steps(_, _, c) | Self::Slot(_, c) => c,
+        }
+    }
+
+    /// How many cards it is.
+    const fn count(&self) -> usize {
+        match self {
+            Self::Steps(_, steps, _) => steps.len(),
+            Self::New(_) | Self::Slot(..) => 1,
         }
     }
 }
@@ -70,16 +78,33 @@ pub fn show(ui: &Ui, desk: &mut Desk<'_>, board: Rect) {
         return;
     };
     let swap = ui.input(|i| i.modifiers.shift);
+    let again = copies(ui);
     let says = match (held.as_ref(), board.contains(at)) {
         (Held::New(_), true) if desk.view.place != Place::Boards => None,
         (Held::New(_), true) if swap => Some("swap it in"),
         (Held::New(_), true) => Some("own step"),
+        (Held::Slot(..) | Held::Steps(..), true) if again => Some("once more"),
+        (Held::Steps(..), false) if again => None,
         (Held::Slot(..), false) => Some("take it out"),
-        (Held::Step(StepRef::Own(_) | StepRef::Instead(_), _), false) => Some("take it off"),
-        (Held::Step(StepRef::Slot(_) | StepRef::Standing(..), _), false) => Some("not today"),
-        (Held::New(_), false) | (Held::Step(..) | Held::Slot(..), true) => None,
+        (Held::Steps(_, steps, _), false) => Some(off(steps)),
+        (Held::New(_), false) | (Held::Steps(..) | Held::Slot(..), true) => None,
     };
     ghost(ui, desk, says);
+}
+
+/// What becomes of steps that are let go beside the board.
+pub fn off(steps: &[StepRef]) -> &'static str {
+    let gone = |s: &StepRef| matches!(s, StepRef::Own(_) | StepRef::Instead(_));
+    match (steps.iter().all(gone), steps.len()) {
+        (true, 1) => "take it off",
+        (true, _) => "take them off",
+        _ => "not today",
+    }
+}
+
+/// With Ctrl held what is dragged stays where it is, and another one of it is let go.
+pub fn copies(ui: &Ui) -> bool {
+    ui.input(|i| i.modifiers.command)
 }
 
 /// The card that follows the pointer, with words on a tab below it.
@@ -92,6 +117,10 @@ pub fn ghost(ui: &Ui, desk: &mut Desk<'_>, says: Option<&str>) {
     let t = theme::of(ctx);
     let rect = Rect::from_center_size(at + vec2(10.0, 26.0), Vec2::splat(theme::CARD));
     let p = ctx.layer_painter(LayerId::new(Order::Tooltip, Id::unique("held")));
+    for below in (1..held.count().min(3)).rev() {
+        let by = Vec2::splat(6.0 * below as f32);
+        tile(&p, &t, rect.translate(by), Lie::Ground);
+    }
     let paper = tile(&p, &t, rect, Lie::Lifted);
     let figure = desk.view.participant.map_or(Eyes::default(), Eyes::of);
     let content = held.content();
@@ -103,6 +132,16 @@ pub fn ghost(ui: &Ui, desk: &mut Desk<'_>, says: Option<&str>) {
         &content.label,
         figure,
     );
+    if held.count() > 1 {
+        let number = held.count().to_string();
+        peg(
+            &p,
+            rect.center_top(),
+            &number,
+            t.col.accent,
+            t.col.on_accent,
+        );
+    }
     let Some(words) = says else { return };
     let tab = Rect::from_center_size(rect.center_bottom() + vec2(0.0, 10.0), vec2(126.0, 26.0));
     p.rect(

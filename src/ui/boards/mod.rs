@@ -10,6 +10,7 @@ mod hard;
 mod header;
 pub mod held;
 mod line;
+mod several;
 mod slips;
 pub mod sort;
 mod story;
@@ -25,6 +26,7 @@ use super::theme;
 use super::tray::{self, Pick, Tray, TrayState};
 use super::widgets::within;
 use crate::model::board::Board;
+use crate::model::club::Club;
 use crate::model::edit::BoardEdit;
 use crate::model::hand::Content;
 use crate::model::ids::{ParticipantId, StepRef};
@@ -51,6 +53,8 @@ pub struct BoardsState {
     pub instead: Option<StepRef>,
     /// The step whose choice is being put together.
     pub offer: Option<StepRef>,
+    /// Further steps that are chosen beside that one, and what was copied.
+    several: several::Several,
     /// The step whose words are being changed.
     pub relabel: Option<StepRef>,
     /// What the story side remembers.
@@ -63,6 +67,8 @@ pub struct BoardsState {
     focus_step: bool,
     /// The next participant's step gets the keyboard.
     pub keep_step: bool,
+    /// What letting go on the name would do that something is held over.
+    over_name: Option<&'static str>,
     /// Whose board was last seen.
     seen: Option<ParticipantId>,
     /// The place that what is in the hand would take.
@@ -97,12 +103,18 @@ impl BoardsState {
             self.instead = None;
             self.offer = None;
             self.seen = now;
+            self.several.alone();
+        }
+        // Where no board is shown, its keyboard is not to come later.
+        if desk.view.story_shown {
+            self.focus_step = false;
         }
         let there = |s: &StepRef| desk.view.board().is_some_and(|b| b.position(*s).is_some());
         self.swap = self.swap.filter(there);
         self.relabel = self.relabel.filter(there);
         self.instead = self.instead.filter(there);
         self.offer = self.offer.filter(there);
+        self.several.keep(there);
     }
 }
 
@@ -123,19 +135,22 @@ impl BoardsState {
     }
 }
 
-/// Takes a step off a board: what is in the water gets its dry replacement instead at once.
-fn take_off(desk: &mut Desk<'_>, who: ParticipantId, board: &Board, step: StepRef) {
+/// Takes steps off a board: what is in the water gets its dry replacement instead at once.
+fn take_off(desk: &mut Desk<'_>, who: ParticipantId, board: &Board, steps: &[StepRef]) {
     let club = desk.view.club;
+    several::each(desk, who, steps, |s| taken_off(club, board, s));
+}
+
+fn taken_off(club: &Club, board: &Board, step: StepRef) -> BoardEdit {
     let shown = board.steps.iter().find(|s| s.at == step);
     let activity = shown.and_then(|s| club.activity(s.activity?));
     let dry = activity
         .filter(|a| a.in_water && matches!(step, StepRef::Slot(_)))
         .and_then(|a| club.activity(a.dry_replacement?));
-    let edit = match dry {
+    match dry {
         Some(dry) => BoardEdit::NotToday(step, Some(Content::of(dry))),
         None => BoardEdit::TakeOff(step),
-    };
-    desk.board(who, edit);
+    }
 }
 
 /// Shows the place.
@@ -150,6 +165,7 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut BoardsState, rect: Rec
     let side = if rect.width() < NARROW { 84.0 } else { 206.0 };
     let left = Rect::from_min_size(rect.min, vec2(side, rect.height()));
     let main = Rect::from_min_max(pos2(left.right() + 18.0, rect.top()), rect.max);
+    state.over_name = None;
     within(ui, "who", left, |ui| who::show(ui, desk, state, left));
     if desk.view.story_shown {
         within(ui, "story", main, |ui| {
@@ -194,7 +210,10 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut BoardsState, rect: Rec
         within(ui, "slips", slip, |ui| slips::show(ui, desk, &slips, slip));
     }
     within(ui, "tray", tray, |ui| symbols(ui, desk, state, tray));
-    held::show(ui, desk, board);
+    match state.over_name {
+        Some(says) => held::ghost(ui, desk, Some(says)),
+        None => held::show(ui, desk, board),
+    }
 }
 
 /// The symbols below the board, and what a pick does.

@@ -20,6 +20,8 @@ struct Line {
 #[derive(Debug, Default)]
 pub struct Told {
     of: Option<(SessionId, ParticipantId)>,
+    /// Which state of the club was looked at.
+    revision: u64,
     lines: Vec<Line>,
     says: String,
 }
@@ -34,17 +36,25 @@ fn lines(board: &Board) -> Vec<Line> {
 }
 
 impl Told {
-    /// Notices what changed and says it where only a screen reader finds it.
-    pub fn follow(&mut self, ui: &Ui, view: &View<'_>, corner: Rect) {
+    /// Notices what changed since the club was looked at last.
+    fn look(&mut self, view: &View<'_>) {
         let of = view.session.zip(view.participant);
         let of = of.map(|(s, p)| (s.id, p.id));
+        if (of, view.revision) == (self.of, self.revision) {
+            return;
+        }
         let now = view.board().map(lines).unwrap_or_default();
         if of != self.of {
             self.says.clear();
         } else if let Some(says) = said(&self.lines, &now, view.step) {
             self.says = says;
         }
-        (self.of, self.lines) = (of, now);
+        (self.of, self.revision, self.lines) = (of, view.revision, now);
+    }
+
+    /// Notices what changed and says it where only a screen reader finds it.
+    pub fn follow(&mut self, ui: &Ui, view: &View<'_>, corner: Rect) {
+        self.look(view);
         let place = Rect::from_min_size(corner.min, vec2(1.0, 1.0));
         let r = ui.interact(place, Id::unique("board-told"), Sense::hover());
         // A change of the name is what is announced over AT-SPI.

@@ -2,9 +2,13 @@
 
 use std::sync::Arc;
 
-use egui::{Align2, CursorIcon, Id, Rect, Role, ScrollArea, Ui, UiBuilder, WidgetInfo, pos2, vec2};
+use egui::{
+    Align2, CornerRadius, CursorIcon, DragAndDrop, Id, Rect, Role, ScrollArea, Stroke, StrokeKind,
+    Ui, UiBuilder, WidgetInfo, pos2, vec2,
+};
 
-use super::BoardsState;
+use super::held::{self, Held};
+use super::{BoardsState, several};
 use crate::model::board::{Board, Step, StepState};
 use crate::model::ids::ParticipantId;
 use crate::model::people::Participant;
@@ -155,8 +159,15 @@ impl Row<'_> {
             let label = format!("{}, {how}, {} of {count}", person.name, self.i + 1);
             WidgetInfo::selected(Role::ListBoxOption, true, self.current, label)
         });
+        let gets = self.gets(ui, desk, state, rect);
         if ui.is_rect_visible(rect) {
             self.paint(ui, desk, rect, person, &how);
+            if gets {
+                let line = Stroke::new(2.5, theme::of(ui.ctx()).col.accent);
+                let round = CornerRadius::same(theme::R_CARD);
+                ui.painter()
+                    .rect_stroke(rect, round, line, StrokeKind::Inside);
+            }
             focus_ring(ui, &r, rect, theme::R_CARD);
         }
         if r.clicked() {
@@ -172,6 +183,33 @@ impl Row<'_> {
         }
     }
 
+    /// Whether steps of someone else are held over this name; let go, they are theirs too, in the
+    /// place they have on the other board.
+    fn gets(&self, ui: &Ui, desk: &mut Desk<'_>, state: &mut BoardsState, rect: Rect) -> bool {
+        let Some((held, at)) = held::in_hand(ui.ctx()) else {
+            return false;
+        };
+        let Held::Steps(from, steps, _) = held.as_ref() else {
+            return false;
+        };
+        if *from == self.who || !ui.clip_rect().contains(at) || !rect.contains(at) {
+            return false;
+        }
+        state.over_name = Some(match several::moves_over(ui) {
+            true => "over to them",
+            false => "for them too",
+        });
+        if ui.input(|i| i.pointer.any_released()) {
+            DragAndDrop::clear_payload(ui.ctx());
+            let board = desk.view.boards.iter().find(|(id, _)| id == from);
+            let first = steps.first().copied();
+            let place = board.and_then(|(_, b)| b.position(first?));
+            let place = place.unwrap_or(self.board.steps.len());
+            several::give(ui, desk, (*from, steps), (self.who, place));
+        }
+        true
+    }
+
     fn paint(&self, ui: &Ui, desk: &mut Desk<'_>, rect: Rect, person: &Participant, how: &str) {
         let t = theme::of(ui.ctx());
         let p = ui.painter();
@@ -180,7 +218,7 @@ impl Row<'_> {
             tile(p, &t, rect, Lie::Ground);
             here(p, &t, rect);
         } else if ui.rect_contains_pointer(rect) {
-            p.rect_filled(rect, egui::CornerRadius::same(theme::R_CARD), t.col.panel);
+            p.rect_filled(rect, CornerRadius::same(theme::R_CARD), t.col.panel);
         }
         let side = 44.0;
         let left = if self.narrow {

@@ -9,6 +9,18 @@ pub const MOUSE: &[(&str, &str)] = &[
     ("Drag with Shift", "swaps it for the step under it"),
     ("Drag a step", "moves it; off the line it is not today"),
     (
+        "Drag onto a name",
+        "it is for them too; with Shift it goes over",
+    ),
+    (
+        "Drag with Ctrl",
+        "the step or row stays, and stands there once more",
+    ),
+    (
+        "Click with Ctrl or Shift",
+        "on a step: choose it too, or all up to it",
+    ),
+    (
         "Double click",
         "on a step: change its words; on a symbol: add it",
     ),

@@ -2,7 +2,7 @@
 
 mod found;
 
-use egui::{Align2, Id, Key, Modifiers, Rect, Role, Sense, Ui, WidgetInfo, pos2, vec2};
+use egui::{Align2, Id, Key, Modifiers, Rect, Ui, pos2, vec2};
 
 use super::desk::Desk;
 use super::dialogs;
@@ -10,8 +10,10 @@ use super::find;
 use super::icons::{self, Icon};
 use super::pictures::Eyes;
 use super::theme;
+use super::widgets::item::item;
 use super::widgets::{card, focus_ring, words};
 use crate::workbench::command::{Command, Place};
+use crate::workbench::view::View;
 pub use found::{Found, Goes};
 
 /// Height of what was found.
@@ -23,6 +25,8 @@ pub struct Seek {
     typed: String,
     chosen: usize,
     focus: bool,
+    /// What was found for the words and the state of the club that stand beside it.
+    found: Option<(String, u64, Vec<Found>)>,
 }
 
 impl Default for Seek {
@@ -31,7 +35,23 @@ impl Default for Seek {
             typed: String::new(),
             chosen: 0,
             focus: true,
+            found: None,
         }
+    }
+}
+
+impl Seek {
+    /// What fits; it is looked for again only when words or club are others.
+    fn found(&mut self, view: &View<'_>) -> Vec<Found> {
+        let same = |(typed, revision, _): &&(String, u64, Vec<Found>)| {
+            *typed == self.typed && *revision == view.revision
+        };
+        if let Some((_, _, found)) = self.found.as_ref().filter(same) {
+            return found.clone();
+        }
+        let found = found::all(view, &self.typed);
+        self.found = Some((self.typed.clone(), view.revision, found.clone()));
+        found
     }
 }
 
@@ -68,7 +88,7 @@ fn body(ui: &mut Ui, desk: &mut Desk<'_>, seek: &mut Seek) -> Option<Goes> {
     if seek.typed != before {
         seek.chosen = 0;
     }
-    let all = found::all(desk.view, &seek.typed);
+    let all = seek.found(desk.view);
     let last = all.len().saturating_sub(1);
     seek.chosen = (seek.chosen + down).saturating_sub(up).min(last);
     ui.add_space(8.0);
@@ -107,19 +127,12 @@ fn row(
     moved: bool,
 ) -> bool {
     let t = theme::of(ui.ctx());
-    let (_, rect) = ui.allocate_space(vec2(ui.available_width() - 12.0, ROW));
-    let r = ui.interact(rect, Id::unique(("seek-row", at)), Sense::click());
     let name = format!("{}, {}, {} of {count}", one.label, one.kind, at + 1);
-    r.widget_info(|| WidgetInfo::selected(Role::ListItem, true, here, &name));
+    let (r, rect) = item(ui, Id::unique(("seek-row", at)), ROW, here, &name);
     if here && moved {
         r.scroll_to_me(None);
     }
     let p = ui.painter();
-    if here {
-        card::here(p, &t, rect);
-    } else if r.hovered() {
-        p.rect_filled(rect, theme::R_CONTROL, t.col.well);
-    }
     let square = Rect::from_min_size(rect.min + vec2(6.0, 4.0), vec2(40.0, 40.0));
     match &one.symbol {
         Some(symbol) => {

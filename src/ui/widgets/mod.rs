@@ -6,6 +6,7 @@ pub mod card;
 pub mod choose;
 pub mod field;
 pub mod form;
+pub mod item;
 pub mod slide;
 pub mod steps;
 pub mod words;

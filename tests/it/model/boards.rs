@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use daystrand::model::board::{Board, By, StepState, derive};
+use daystrand::model::board::{Board, By, Step, StepState, derive};
 use daystrand::model::club::Club;
 use daystrand::model::edit::{BoardEdit, Edit, Made, TimetableEdit, apply};
 use daystrand::model::hand::{Asked, Content, HandChanges};
@@ -139,6 +139,16 @@ fn check_board_edit(before: &Club, after: &Club, edit: &Edit, made: Made) {
             let along = new_order.windows(group.len()).any(|w| w == group);
             assert!(along, "they go along");
         }
+        BoardEdit::MoveAll(steps, to) => check_moved_together(&old, &new, steps, *to),
+        BoardEdit::All(all) => {
+            for edit in all {
+                let BoardEdit::TakeOff(step) = edit else {
+                    unreachable!("only these are made")
+                };
+                let off = |s: &Step| s.state == StepState::NotToday;
+                assert!(new.steps.iter().filter(|s| s.at == *step).all(off));
+            }
+        }
         BoardEdit::TakeOff(step @ StepRef::Own(_)) => {
             assert_eq!(firm(&new_order), without(firm(&old_order), *step));
         }
@@ -189,6 +199,69 @@ fn check_board_edit(before: &Club, after: &Club, edit: &Edit, made: Made) {
             assert!(after.session(*id).unwrap().hand_of(*who).is_none());
             assert!(new.steps.iter().all(|s| s.by != By::Hand && !s.moved));
         }
+    }
+}
+
+/// They stand side by side in the order they had, and all else is as it was.
+fn check_moved_together(old: &Board, new: &Board, steps: &[StepRef], to: usize) {
+    let (before, after) = (order(old), order(new));
+    let groups = before.iter().filter(|s| steps.contains(s));
+    let mut all: Vec<StepRef> = Vec::new();
+    for s in groups.flat_map(|s| group(old, *s)) {
+        if !all.contains(&s) {
+            all.push(s);
+        }
+    }
+    let rest = |o: &[StepRef]| -> Vec<StepRef> {
+        let kept = o.iter().filter(|s| !all.contains(s));
+        firm(&kept.copied().collect::<Vec<_>>())
+    };
+    assert_eq!(rest(&before), rest(&after), "nothing else moves");
+    let moved = after.iter().filter(|s| all.contains(s)).copied();
+    assert_eq!(
+        firm(&moved.collect::<Vec<_>>()),
+        firm(&all),
+        "as they stood"
+    );
+    if all.iter().all(|s| steps.contains(s)) {
+        let mut wanted: Vec<StepRef> = before.clone();
+        wanted.retain(|s| !steps.contains(s));
+        let at = to.min(wanted.len());
+        wanted.splice(at..at, all);
+        assert_eq!(firm(&after), firm(&wanted));
+    }
+}
+
+/// What a board has gained and the other one lost when steps were given.
+fn check_given(before: &Club, after: &Club, edit: &Edit, made: Made) {
+    let Edit::Give(id, give) = edit else { return };
+    let board = |club: &Club, who| derive(club, club.session(*id).unwrap(), who);
+    let old = board(before, give.from);
+    let had = board(before, give.to);
+    let has = board(after, give.to);
+    let given: Vec<&Step> = old
+        .steps
+        .iter()
+        .filter(|s| give.steps.contains(&s.at))
+        .collect();
+    let fresh = has.steps.iter().filter(|s| had.position(s.at).is_none());
+    let fresh: Vec<&Step> = fresh.collect();
+    let look = |s: &&Step| (s.activity, s.label.clone(), s.options.clone());
+    assert_eq!(
+        fresh.iter().map(look).collect::<Vec<_>>(),
+        given.iter().map(look).collect::<Vec<_>>()
+    );
+    assert_eq!(
+        fresh.last().map(|s| s.at),
+        match made {
+            Made::Own(own) => Some(StepRef::Own(own)),
+            _ => None,
+        }
+    );
+    let now = board(after, give.from);
+    for step in given {
+        let goes = !give.stays && matches!(step.at, StepRef::Own(_));
+        assert_eq!(now.position(step.at).is_none(), goes);
     }
 }
 
@@ -293,6 +366,7 @@ fn afternoon(seeds: &[random::Seed]) {
             }
         }
         check_board_edit(&club, &next, &edit, made);
+        check_given(&club, &next, &edit, made);
         check_hands_survive(&club, &next, &edit);
         club = next;
     }
@@ -345,6 +419,7 @@ proptest! {
             for (key, board) in &old {
                 let touched = match &edit {
                     Edit::Board(s, p, _) => *key == (*s, *p),
+                    Edit::Give(s, g) => key.0 == *s && (key.1 == g.from || key.1 == g.to),
                     Edit::Timetable(s, _) => key.0 == *s,
                     _ => true,
                 };

@@ -6,7 +6,7 @@ use daystrand::model::board::derive;
 use daystrand::model::club::{Activity, Around, Club, Paper, Rules};
 use daystrand::model::conditions::{Condition, Known};
 use daystrand::model::craft::{Craft, Cutting, Flip, Half, Sorting, TileShape, Work};
-use daystrand::model::edit::{BoardEdit, Edit, SessionDetails, TimetableEdit, apply};
+use daystrand::model::edit::{BoardEdit, Edit, Give, SessionDetails, TimetableEdit, apply};
 use daystrand::model::hand::Content;
 use daystrand::model::ids::{
     ActivityId, HelperId, OwnId, PartId, ParticipantId, SessionId, SlotId, SongId, StandingId,
@@ -186,6 +186,7 @@ pub fn edit(club: &Club, seed: &Seed) -> Edit {
         return super::random_pictures::edit(club, seed);
     }
     match seed.kind % 100 {
+        52 | 54 => several_edit(club, seed),
         0..55 => board_edit(club, seed),
         55..78 => timetable_edit(club, seed),
         78..86 => session_edit(club, seed),
@@ -242,6 +243,39 @@ pub fn board_edit(club: &Club, seed: &Seed) -> Edit {
             _ => BoardEdit::TakeOff(step),
         },
     )
+}
+
+/// Several steps of a board at once: moved, changed one after the other, or given to someone else.
+pub fn several_edit(club: &Club, seed: &Seed) -> Edit {
+    let session = pick_session(club, seed.b % 5);
+    let id = session.as_ref().map_or(SessionId(77), |s| s.id);
+    let one = |n: usize| {
+        club.participants
+            .get(n % 3)
+            .map_or(ParticipantId(77), |p| p.id)
+    };
+    let (who, other) = (one(seed.b / 5), one(seed.a));
+    let on_board = |s: &Session| derive(club, s, who).steps.iter().map(|s| s.at).collect();
+    let board: Vec<StepRef> = session.as_ref().map_or(vec![], on_board);
+    let steps = [seed.a, seed.b + 1, seed.at + 2];
+    let steps: Vec<StepRef> = steps.iter().filter_map(|n| pick(&board, *n)).collect();
+    match seed.at % 3 {
+        0 => Edit::Board(id, who, BoardEdit::MoveAll(steps, seed.at)),
+        1 => {
+            let each = steps.into_iter().map(BoardEdit::TakeOff);
+            Edit::Board(id, who, BoardEdit::All(each.collect()))
+        }
+        _ => Edit::Give(
+            id,
+            Give {
+                from: who,
+                steps,
+                to: other,
+                at: seed.at,
+                stays: seed.flag,
+            },
+        ),
+    }
 }
 
 fn content(club: &Club, seed: &Seed) -> Content {

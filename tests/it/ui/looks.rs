@@ -1,18 +1,24 @@
-//! What the window looks like: few small pictures, compared with those kept in `tests/golden/ui`.
+//! What the window looks like: small pictures, compared with those kept in `tests/golden/ui`.
 //! `UPDATE_GOLDEN=1` writes them anew.
 
 use std::path::PathBuf;
 
 use daystrand::ui::app::App;
+use daystrand::ui::start::StartState;
+use daystrand::workbench::Workbench;
 use daystrand::workbench::command::{Place, Theme};
 use egui::{Key, Modifiers, Vec2};
 use image::RgbaImage;
 use image::imageops::FilterType;
 
-use super::{at, press, window_of};
+use super::{at, click, press, window_of};
 
 /// Mean difference of a channel, in 255ths, that still counts as the same picture.
 const SAME: f64 = 1.0;
+/// The pictures are kept smaller by this.
+const PART: u32 = 4;
+
+type Window = egui_kittest::Harness<'static, App>;
 
 fn golden(name: &str) -> PathBuf {
     PathBuf::from(env!("CARGO_MANIFEST_DIR"))
@@ -23,8 +29,8 @@ fn golden(name: &str) -> PathBuf {
 fn compare(name: &str, picture: &RgbaImage) {
     let small = image::imageops::resize(
         picture,
-        picture.width() / 3,
-        picture.height() / 3,
+        picture.width() / PART,
+        picture.height() / PART,
         FilterType::Triangle,
     );
     let path = golden(name);
@@ -59,36 +65,73 @@ fn compare(name: &str, picture: &RgbaImage) {
 }
 
 /// Chooses colours the way the menu does.
-fn colours(h: &mut egui_kittest::Harness<'_, App>, theme: Theme) {
+fn colours(h: &mut Window, theme: Theme) {
     let chosen = daystrand::ui::actions::Action::Colours(theme);
     let ctx = h.ctx.clone();
     h.state_mut().act(&ctx, chosen);
     h.run();
 }
 
-#[test]
-fn the_board_on_the_strand() {
-    let mut h = at(Place::Boards);
-    compare("boards", &h.render().expect("a picture"));
-}
-
-#[test]
-fn a_story_beside_its_page() {
-    let mut h = at(Place::Boards);
-    let at = super::middle(&h, "Story");
-    h.drag_at(at);
-    h.step();
-    h.drop_at(at);
-    h.run();
-    compare("story", &h.render().expect("a picture"));
-}
-
-#[test]
-fn the_whole_group_in_the_dark() {
-    let mut h = at(Place::Boards);
-    colours(&mut h, Theme::Dark);
+/// Everything there is to see, each as an evening comes to it.
+fn whole_evening(theme: Theme, name: &str) {
+    let mut h = at(Place::Session);
+    colours(&mut h, theme);
+    let seen = |h: &mut Window, what: &str| {
+        compare(&format!("{name}-{what}"), &h.render().expect("a picture"));
+    };
+    seen(&mut h, "session");
+    click(&mut h, "People and water");
+    seen(&mut h, "water");
+    press(&mut h, Modifiers::COMMAND, Key::Num2);
+    seen(&mut h, "people");
+    press(&mut h, Modifiers::COMMAND, Key::Num3);
+    let first = super::middle(&h, &format!("{}, step 1", super::labels(&h)[0]));
+    super::click_at(&mut h, first);
+    press(&mut h, Modifiers::SHIFT, Key::ArrowRight);
+    seen(&mut h, "boards");
     press(&mut h, Modifiers::COMMAND, Key::G);
-    compare("group-dark", &h.render().expect("a picture"));
+    seen(&mut h, "group");
+    press(&mut h, Modifiers::COMMAND, Key::G);
+    click(&mut h, "Story");
+    seen(&mut h, "story");
+    press(&mut h, Modifiers::COMMAND, Key::Num4);
+    seen(&mut h, "checks");
+    press(&mut h, Modifiers::COMMAND, Key::K);
+    seen(&mut h, "find");
+    press(&mut h, Modifiers::NONE, Key::Escape);
+    press(&mut h, Modifiers::NONE, Key::F1);
+    seen(&mut h, "help");
+    press(&mut h, Modifiers::NONE, Key::Escape);
+    press(&mut h, Modifiers::COMMAND, Key::D);
+    seen(&mut h, "drawing");
+}
+
+#[test]
+fn an_evening_in_the_light() {
+    whole_evening(Theme::Light, "light");
+}
+
+#[test]
+fn an_evening_in_the_dark() {
+    whole_evening(Theme::Dark, "dark");
+}
+
+#[test]
+fn an_evening_in_high_contrast() {
+    whole_evening(Theme::HighContrast, "contrast");
+}
+
+/// What one meets first, and what two go through together, by day and by night.
+#[test]
+fn the_first_page_and_going_through_together() {
+    let mut h = window_of(Vec2::new(1366.0, 768.0));
+    press(&mut h, Modifiers::NONE, Key::F5);
+    compare("together", &h.render().expect("a picture"));
+    let bench = Workbench::new(jiff::civil::date(2027, 6, 10));
+    let mut h = super::window_on(bench, Vec2::new(1366.0, 768.0));
+    h.state_mut().state_mut().start = Some(StartState::default());
+    h.run();
+    compare("start", &h.render().expect("a picture"));
 }
 
 #[test]

@@ -3,6 +3,7 @@
 
 mod boards;
 mod certificates;
+mod dragging;
 mod drawing;
 mod evening;
 mod find;

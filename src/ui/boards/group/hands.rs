@@ -38,8 +38,7 @@ pub fn act(
             symbol: s.symbol.clone(),
             label: s.label.clone(),
         };
-        r.dnd_set_drag_payload(Held::Step(s.at, content));
-        state.table.from = Some(who);
+        r.dnd_set_drag_payload(Held::Steps(who, vec![s.at], content));
         choose(desk, who, c.at);
     }
     if r.clicked() {
@@ -68,6 +67,10 @@ pub fn act(
         ui.memory_mut(|m| m.request_focus(row::id(to.0, to.1)));
         return;
     }
+    let at = c.step.and_then(|s| line.board.position(s.at));
+    let at = at.unwrap_or(line.board.steps.len());
+    let board = (who, line.board);
+    state.several.clipboard(ui, desk, board, at);
     keys(ui, desk, state, line, cells, c);
 }
 
@@ -168,7 +171,7 @@ fn keys(
             state.table.at = Some((who, before));
             ui.memory_mut(|m| m.request_focus(row::id(who, before)));
         }
-        take_off(desk, who, line.board, step.at);
+        take_off(desk, who, line.board, &[step.at]);
     }
     if step.state == StepState::NotToday && pressed(Key::T) {
         desk.board(who, BoardEdit::DoToday(step.at));

@@ -17,8 +17,9 @@ use egui::{Align2, DragAndDrop, Pos2, Rect, ScrollArea, Ui, UiBuilder, pos2, scr
 
 use super::held::{self, Held};
 use super::sort::{self, Filter, Line, Sort};
-use super::{BoardsState, symbols, take_off};
+use super::{BoardsState, several, symbols, take_off};
 use crate::model::edit::BoardEdit;
+use crate::model::hand::Content;
 use crate::model::ids::{ParticipantId, SlotId, StepRef};
 use crate::model::session::Session;
 use crate::ui::desk::Desk;
@@ -58,8 +59,6 @@ pub struct TableState {
     listed: Option<ParticipantId>,
     /// The place the keyboard is on, or would be.
     at: Option<(ParticipantId, At)>,
-    /// Whose step is being dragged.
-    from: Option<ParticipantId>,
 }
 
 /// Shows the place.
@@ -189,9 +188,9 @@ fn table(
     if let Some((who, at)) = state.table.at {
         desk.regions.add(body, row::id(who, at));
     }
-    let says = hit.as_ref().and_then(|h| h.says(state.table.from, &frame));
+    let says = hit.as_ref().and_then(|h| h.says(ui, &frame));
     held::ghost(ui, desk, says.or_else(|| frame.off(body)));
-    drop_held(ui, desk, state, &frame, hit.as_ref());
+    drop_held(ui, desk, &frame, hit.as_ref());
 }
 
 /// Brings the row of a board into sight that was chosen elsewhere.
@@ -219,20 +218,40 @@ struct Hit<'a> {
 
 impl Hit<'_> {
     /// What letting go here would do, in words.
-    fn says(&self, from: Option<ParticipantId>, table: &Table<'_>) -> Option<&'static str> {
+    fn says(&self, ui: &Ui, table: &Table<'_>) -> Option<&'static str> {
         match (table.held.as_deref()?, self.at) {
             (Held::New(_), At::Step(_)) => Some("swap it in"),
             (Held::New(_), At::Out(_)) => Some("own step"),
-            (Held::Step(..), At::Step(_)) if from == Some(self.line.person.id) => Some("move here"),
-            (Held::Step(..), _) => Some("only in its row"),
+            (Held::Steps(from, steps, _), at) => Some(self.does(ui, *from, steps, at).says()),
             _ => None,
         }
     }
 
-    fn place(&self) -> Option<usize> {
+    /// What letting go of someone's steps here would do.
+    fn does(&self, ui: &Ui, from: ParticipantId, steps: &[StepRef], at: At) -> Does {
+        let who = self.line.person.id;
+        let row = match (steps, at) {
+            ([held], At::Step(here)) => held.slot().filter(|s| here.slot() == Some(*s)),
+            _ => None,
+        };
+        match (from == who, held::copies(ui)) {
+            (true, false) => match at {
+                At::Step(_) => Does::Move,
+                At::Name | At::Out(_) => Does::Nothing,
+            },
+            (true, true) => Does::Again,
+            (false, false) if row.is_some() => Does::Same,
+            (false, _) if several::moves_over(ui) => Does::Over,
+            (false, _) => Does::Too,
+        }
+    }
+
+    /// Where a step would stand that is let go here.
+    fn place(&self, session: &Session) -> usize {
         match self.at {
-            At::Step(step) => self.line.board.position(step),
-            At::Name | At::Out(_) => None,
+            At::Step(step) => self.line.board.position(step).unwrap_or(0),
+            At::Name => self.line.board.steps.len(),
+            At::Out(slot) => self.place_of_gap(session, slot),
         }
     }
 
@@ -248,17 +267,40 @@ impl Hit<'_> {
     }
 }
 
-fn drop_held(
-    ui: &Ui,
-    desk: &mut Desk<'_>,
-    state: &mut BoardsState,
-    table: &Table<'_>,
-    hit: Option<&Hit<'_>>,
-) {
+/// What comes of letting go of a step on a row of the table.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Does {
+    /// It goes there on its own board.
+    Move,
+    /// It stands there once more.
+    Again,
+    /// The other one has the same there.
+    Same,
+    /// The other one gets it too.
+    Too,
+    /// The other one gets it, and it is gone from here.
+    Over,
+    /// Nothing.
+    Nothing,
+}
+
+impl Does {
+    const fn says(self) -> &'static str {
+        match self {
+            Self::Move => "move here",
+            Self::Again => "once more",
+            Self::Same => "the same here",
+            Self::Too => "here too",
+            Self::Over => "over to here",
+            Self::Nothing => "not here",
+        }
+    }
+}
+
+fn drop_held(ui: &Ui, desk: &mut Desk<'_>, table: &Table<'_>, hit: Option<&Hit<'_>>) {
     if !ui.input(|i| i.pointer.any_released()) {
         return;
     }
-    let from = state.table.from.take();
     let (Some(held), Some(pointer)) = (table.held.clone(), table.target) else {
         return;
     };
@@ -274,19 +316,41 @@ fn drop_held(
             };
             desk.board(hit.line.person.id, edit);
         }
-        (Held::Step(step, _), Some(hit)) if from == Some(hit.line.person.id) => {
-            let to = hit.place();
-            if let Some(to) = to.filter(|to| hit.line.board.position(*step) != Some(*to)) {
-                desk.board(hit.line.person.id, BoardEdit::Move(*step, to));
-            }
+        (Held::Steps(from, steps, content), Some(hit)) => {
+            drop_on(ui, desk, (*from, steps, content), table.session, hit);
         }
-        (Held::Step(step, _), None) if !table.body.contains(pointer) => {
-            let line = table.lines.iter().find(|l| Some(l.person.id) == from);
-            if let Some(line) = line {
-                take_off(desk, line.person.id, line.board, *step);
+        (Held::Steps(from, steps, _), None) if !table.body.contains(pointer) => {
+            let line = table.lines.iter().find(|l| l.person.id == *from);
+            if let Some(line) = line.filter(|_| !held::copies(ui)) {
+                take_off(desk, line.person.id, line.board, steps);
             }
         }
         _ => {}
+    }
+}
+
+/// Someone's steps let go on a place of a row.
+fn drop_on(
+    ui: &Ui,
+    desk: &mut Desk<'_>,
+    (from, steps, content): (ParticipantId, &[StepRef], &Content),
+    session: &Session,
+    hit: &Hit<'_>,
+) {
+    let (who, to) = (hit.line.person.id, hit.place(session));
+    match (hit.does(ui, from, steps, hit.at), hit.at) {
+        (Does::Nothing, _) => {}
+        (Does::Move, _) => {
+            if let [step] = steps
+                && hit.line.board.position(*step) != Some(to)
+            {
+                desk.board(who, BoardEdit::Move(*step, to));
+            }
+        }
+        (Does::Same, At::Step(here)) => {
+            desk.board(who, BoardEdit::Replace(here, content.clone()));
+        }
+        _ => several::give(ui, desk, (from, steps), (who, to)),
     }
 }
 
@@ -320,8 +384,7 @@ impl Table<'_> {
         let at = self.target.filter(|at| !body.contains(*at))?;
         let _ = at;
         match self.held.as_deref()? {
-            Held::Step(StepRef::Own(_) | StepRef::Instead(_), _) => Some("take it off"),
-            Held::Step(..) => Some("not today"),
+            Held::Steps(_, steps, _) => Some(held::off(steps)),
             _ => None,
         }
     }

@@ -8,8 +8,8 @@ use crate::model::board::{By, Step, StepState};
 use crate::model::edit::BoardEdit;
 use crate::model::hand::Content;
 use crate::model::ids::StepRef;
-use crate::ui::boards::held::Held;
-use crate::ui::boards::{BoardsState, take_off};
+use crate::ui::boards::held::{Held, copies};
+use crate::ui::boards::{BoardsState, several, take_off};
 use crate::ui::desk::Desk;
 use crate::ui::photo;
 use crate::ui::regions;
@@ -32,12 +32,21 @@ impl Strip<'_> {
                 symbol: step.symbol.clone(),
                 label: step.label.clone(),
             };
-            r.dnd_set_drag_payload(Held::Step(step.at, content));
+            if !self.chosen.contains(&step.at) {
+                state.several.alone();
+            }
+            let steps = match self.chosen.contains(&step.at) {
+                true => self.chosen.clone(),
+                false => vec![step.at],
+            };
+            r.dnd_set_drag_payload(Held::Steps(self.person.id, steps, content));
             desk.ask(Command::ChooseStep(Some(step.at)));
         }
         if r.clicked() {
-            desk.ask(Command::ChooseStep(Some(step.at)));
-            r.request_focus();
+            let chosen = desk.view.step;
+            let on = state.several.click(ui, self.board, chosen, step.at);
+            desk.ask(Command::ChooseStep(Some(on)));
+            ui.memory_mut(|m| m.request_focus(card_id(self.person.id, on)));
         }
         if r.double_clicked() {
             state.relabel = Some(step.at);
@@ -57,33 +66,27 @@ impl Strip<'_> {
         step: &Step,
         per_row: usize,
     ) {
-        let (who, n) = (self.person.id, self.board.steps.len());
+        let who = self.person.id;
         let Some(at) = self.board.position(step.at) else {
             return;
         };
         if desk.view.step != Some(step.at) {
             desk.ask(Command::ChooseStep(Some(step.at)));
         }
-        if let Some(to) = regions::alt_arrows(ui, at, n, per_row) {
-            desk.board(who, BoardEdit::Move(step.at, to));
-        }
-        if let Some(to) = regions::arrows(ui, at, n, per_row) {
-            let next = self.board.steps[to].at;
-            desk.ask(Command::ChooseStep(Some(next)));
-            ui.memory_mut(|m| m.request_focus(card_id(who, next)));
-        }
+        self.several_keys(ui, desk, state, (step, at), per_row);
         let pressed = |key| ui.input_mut(|i| i.consume_key(Modifiers::NONE, key));
         if pressed(Key::Delete) {
-            let next = self
-                .board
-                .steps
-                .get(at + 1)
-                .or_else(|| at.checked_sub(1).map(|b| &self.board.steps[b]));
-            if let (StepRef::Own(_), Some(next)) = (step.at, next) {
+            let all = self.chosen.as_slice();
+            let stays = |s: &&Step| !(all.contains(&s.at) && matches!(s.at, StepRef::Own(_)));
+            let after = self.board.steps[at..].iter().find(stays);
+            let next = after.or_else(|| self.board.steps[..at].iter().rev().find(stays));
+            if let (false, Some(next)) = (stays(&step), next) {
                 desk.ask(Command::ChooseStep(Some(next.at)));
                 ui.memory_mut(|m| m.request_focus(card_id(who, next.at)));
             }
-            take_off(desk, who, self.board, step.at);
+            take_off(desk, who, self.board, all);
+            state.several.alone();
+            return;
         }
         let off = step.state == StepState::NotToday;
         if off && pressed(Key::T) {
@@ -95,8 +98,10 @@ impl Strip<'_> {
         if !off && pressed(Key::C) {
             state.begin_choice(step.at);
         }
-        if pressed(Key::Backspace) && !matches!(step.at, StepRef::Own(_)) {
-            desk.board(who, BoardEdit::Restore(step.at));
+        if pressed(Key::Backspace) {
+            let rows = self.chosen.iter().copied();
+            let rows: Vec<StepRef> = rows.filter(|s| !matches!(s, StepRef::Own(_))).collect();
+            several::each(desk, who, &rows, BoardEdit::Restore);
         }
         if let StepRef::Slot(slot) = step.at
             && pressed(Key::G)
@@ -119,6 +124,48 @@ impl Strip<'_> {
         }
     }
 
+    /// Keys that go along the board, and those that move or choose several steps.
+    fn several_keys(
+        &self,
+        ui: &Ui,
+        desk: &mut Desk<'_>,
+        state: &mut BoardsState,
+        (step, at): (&Step, usize),
+        per_row: usize,
+    ) {
+        let (who, n) = (self.person.id, self.board.steps.len());
+        if let Some(to) = regions::alt_arrows(ui, at, n, per_row) {
+            match self.chosen.as_slice() {
+                [_] | [] => desk.board(who, BoardEdit::Move(step.at, to)),
+                all => self.shift(desk, all, to as isize - at as isize),
+            }
+        }
+        let reaches = ui.input(|i| i.modifiers.shift);
+        if let Some(to) = regions::arrows(ui, at, n, per_row) {
+            let next = self.board.steps[to].at;
+            match reaches {
+                true => state.several.reach(self.board, Some(step.at), next),
+                false => state.several.alone(),
+            }
+            desk.ask(Command::ChooseStep(Some(next)));
+            ui.memory_mut(|m| m.request_focus(card_id(who, next)));
+        }
+        if ui.input_mut(|i| i.consume_key(Modifiers::COMMAND, Key::A)) {
+            state.several.choose_all(self.board);
+        }
+        let board = (who, self.board);
+        state.several.clipboard(ui, desk, board, at);
+    }
+
+    /// Moves steps together by so many places.
+    fn shift(&self, desk: &mut Desk<'_>, all: &[StepRef], by: isize) {
+        let order = self.board.steps.iter().map(|s| s.at);
+        let before = order.take_while(|s| !all.contains(s)).count();
+        let last = self.board.steps.len() - all.len();
+        let to = before.saturating_add_signed(by).min(last);
+        desk.board(self.person.id, BoardEdit::MoveAll(all.to_vec(), to));
+    }
+
     /// Lets go of what is in the hand.
     pub fn drop(&self, ui: &Ui, desk: &mut Desk<'_>, gap: Option<usize>, rect: Rect) {
         if !ui.input(|i| i.pointer.any_released()) {
@@ -130,8 +177,11 @@ impl Strip<'_> {
         DragAndDrop::clear_payload(ui.ctx());
         let who = self.person.id;
         if !rect.contains(at) {
-            if let Held::Step(step, _) = held.as_ref() {
-                take_off(desk, who, self.board, *step);
+            match held.as_ref() {
+                Held::Steps(_, steps, _) if !copies(ui) => {
+                    take_off(desk, who, self.board, steps);
+                }
+                _ => {}
             }
             return;
         }
@@ -152,11 +202,14 @@ impl Strip<'_> {
         match held.as_ref() {
             Held::New(content) => desk.board(who, BoardEdit::Insert(content.clone(), place)),
             Held::Slot(..) => {}
-            Held::Step(step, _) => {
-                if self.board.position(*step) != Some(place) {
-                    desk.board(who, BoardEdit::Move(*step, place));
-                }
+            Held::Steps(from, steps, _) if copies(ui) => {
+                several::give(ui, desk, (*from, steps), (who, place));
             }
+            Held::Steps(_, steps, _) => match steps.as_slice() {
+                [step] if self.board.position(*step) == Some(place) => {}
+                [step] => desk.board(who, BoardEdit::Move(*step, place)),
+                _ => desk.board(who, BoardEdit::MoveAll(steps.clone(), place)),
+            },
         }
     }
 }

@@ -58,7 +58,7 @@ impl Strip<'_> {
         let current = place == self.at;
         let sense = regions::one_stop(ui, card_id(self.person.id, step.at), current, true);
         let r = ui.interact(home, card_id(self.person.id, step.at), sense);
-        let chosen = desk.view.step == Some(step.at);
+        let chosen = self.chosen.contains(&step.at);
         let count = self.board.steps.len();
         r.widget_info(|| {
             WidgetInfo::selected(

@@ -46,6 +46,10 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut BoardsState, rect: Rec
     }
     let hand = held::in_hand(ui.ctx());
     let findings = slips::of(view);
+    if state.several.escaped(ui) {
+        state.focus_step = true;
+    }
+    let chosen = state.several.all(board, view.step);
     let strip = Strip {
         club: view.club,
         person,
@@ -53,6 +57,7 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut BoardsState, rect: Rec
         at,
         rect,
         hand,
+        chosen,
         findings,
     };
     let mut child = ui.new_child(UiBuilder::new().id_salt(("line", person.id)).max_rect(rect));
@@ -108,6 +113,8 @@ struct Strip<'a> {
     at: usize,
     rect: Rect,
     hand: Option<(std::sync::Arc<Held>, Pos2)>,
+    /// Every step that is chosen, in the order of the board.
+    chosen: Vec<StepRef>,
     findings: Vec<&'a Finding>,
 }
 
@@ -121,19 +128,23 @@ impl Strip<'_> {
         }
     }
 
-    /// The step that is in the hand, if it is one of this board.
-    fn held_step(&self) -> Option<StepRef> {
+    /// The steps that are in the hand.
+    fn held_steps(&self) -> &[StepRef] {
         match self.hand.as_ref().map(|(h, _)| h.as_ref()) {
-            Some(Held::Step(s, _)) => Some(*s),
-            _ => None,
+            Some(Held::Steps(_, steps, _)) => steps,
+            _ => &[],
         }
     }
 
-    /// The steps that lie on the line, each with its place in the board.
-    fn lying(&self) -> Vec<(usize, &Step)> {
-        let held = self.held_step();
+    /// The steps that lie on the line, each with its place in the board; what is copied stays there.
+    fn lying(&self, ui: &Ui) -> Vec<(usize, &Step)> {
+        let held = if held::copies(ui) {
+            &[]
+        } else {
+            self.held_steps()
+        };
         let all = self.board.steps.iter().enumerate();
-        all.filter(|(_, s)| Some(s.at) != held).collect()
+        all.filter(|(_, s)| !held.contains(&s.at)).collect()
     }
 
     /// Shift with a new symbol in the hand means: swap it for the card under it.
@@ -153,7 +164,7 @@ impl Strip<'_> {
     }
 
     fn show(&self, ui: &mut Ui, desk: &mut Desk<'_>, state: &mut BoardsState) {
-        let lying = self.lying();
+        let lying = self.lying(ui);
         let closed = Grid::fit(
             ui.cursor().min,
             ui.available_width(),
@@ -165,26 +176,16 @@ impl Strip<'_> {
             .filter(|_| !self.swaps(ui))
             .map(|at| closed.place_at(at));
         state.gap = gap;
-        let grid = closed.with_count(lying.len() + usize::from(gap.is_some()));
+        let wide = gap.map_or(0, |_| self.held_steps().len().max(1));
+        let grid = closed.with_count(lying.len() + wide);
         ui.allocate_space(vec2(ui.available_width(), grid.height()));
         let t = theme::of(ui.ctx());
         paint::rope(ui.painter(), &t, state.rope(&grid));
-        let cell = |i: usize| i + usize::from(gap.is_some_and(|g| i >= g));
+        let cell = |i: usize| i + if gap.is_some_and(|g| i >= g) { wide } else { 0 };
         self.parts(ui, &grid, &lying, cell);
         self.ends(ui, &grid);
         if let Some(g) = gap {
-            let number = (g + 1).to_string();
-            paint::gap(
-                ui.painter(),
-                &t,
-                grid.card(g),
-                "goes here",
-                &number,
-                grid.peg(g),
-            );
-            if let Some(held) = self.held_step() {
-                self.slide(ui, held, grid.card(g), &grid);
-            }
+            self.gap(ui, &grid, g, wide);
         }
         let target = self.over().filter(|_| self.swaps(ui));
         for (i, (place, step)) in lying.iter().enumerate() {
@@ -203,6 +204,26 @@ impl Strip<'_> {
             self.card(ui, desk, state, hangs);
         }
         held::autoscroll(ui, self.rect, self.over());
+    }
+
+    /// The places that are free for what is in the hand.
+    fn gap(&self, ui: &Ui, grid: &Grid, first: usize, wide: usize) {
+        let t = theme::of(ui.ctx());
+        for place in first..first + wide {
+            let words = match (place == first, wide) {
+                (true, 1) => "goes here",
+                (true, _) => "go here",
+                _ => "",
+            };
+            let number = (place + 1).to_string();
+            let card = grid.card(place);
+            paint::gap(ui.painter(), &t, card, words, &number, grid.peg(place));
+        }
+        if !held::copies(ui) {
+            for (i, held) in self.held_steps().iter().enumerate() {
+                self.slide(ui, *held, grid.card(first + i), grid);
+            }
+        }
     }
 
     /// Knots and names where a part of the day begins.

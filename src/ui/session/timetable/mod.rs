@@ -123,7 +123,8 @@ impl<'a> Strip<'a> {
     fn new(desk: &Desk<'_>, session: &'a Session, rect: Rect, ui: &Ui) -> Self {
         let hand = held::in_hand(ui.ctx());
         let held = hand.as_ref().and_then(|(h, _)| match h.as_ref() {
-            Held::Slot(slot, _) => Some(*slot),
+            // What is copied stays where it is.
+            Held::Slot(slot, _) if !held::copies(ui) => Some(*slot),
             _ => None,
         });
         let at = hand.map(|(_, at)| at).filter(|at| rect.contains(*at));
@@ -274,6 +275,11 @@ impl<'a> Strip<'a> {
                 Some(place),
             ) => {
                 desk.timetable(TimetableEdit::Insert(*a, place));
+            }
+            (Held::Slot(_, c), place) if held::copies(ui) => {
+                if let Some((activity, place)) = c.activity.zip(place) {
+                    desk.timetable(TimetableEdit::Insert(activity, place));
+                }
             }
             (Held::Slot(slot, _), Some(place)) => desk.timetable(TimetableEdit::Move(*slot, place)),
             (Held::Slot(slot, _), None) => desk.timetable(TimetableEdit::Remove(*slot)),

@@ -1,0 +1,309 @@
+//! Several steps at once, steps that stand there once more, and steps for someone else.
+
+use daystrand::model::board::StepState;
+use daystrand::model::ids::ParticipantId;
+use daystrand::workbench::command::Place;
+use egui::{Event, Key, Modifiers, PointerButton, Pos2, TouchDeviceId, TouchId, TouchPhase, Vec2};
+
+use super::{at, click, drag, focused, key, labels, middle, press};
+
+type Window = egui_kittest::Harness<'static, daystrand::ui::app::App>;
+
+/// Somewhere that is no board.
+fn beside(h: &Window) -> Pos2 {
+    middle(h, "Look for a symbol") + Vec2::new(0.0, 60.0)
+}
+
+fn step(h: &Window, n: usize) -> Pos2 {
+    middle(h, &format!("{}, step {}", labels(h)[n], n + 1))
+}
+
+fn holding(h: &mut Window, keys: Modifiers, then: impl FnOnce(&mut Window)) {
+    h.event(Event::ModifiersChanged(keys));
+    h.step();
+    then(h);
+    h.event(Event::ModifiersChanged(Modifiers::NONE));
+    h.run();
+}
+
+/// What the boards of all say, by participant.
+fn boards(h: &Window) -> Vec<(ParticipantId, Vec<String>)> {
+    let view = h.state().bench().view();
+    let all = view.boards.iter();
+    all.map(|(who, b)| (*who, b.steps.iter().map(|s| s.label.clone()).collect()))
+        .collect()
+}
+
+fn undo(h: &Window) -> Option<String> {
+    h.state().bench().view().undo.map(str::to_owned)
+}
+
+#[test]
+fn by_keys_several_steps_are_chosen_moved_and_taken_off_as_one_change() {
+    let mut h = at(Place::Boards);
+    let before = labels(&h);
+    let first = step(&h, 0);
+    super::click_at(&mut h, first);
+    press(&mut h, Modifiers::SHIFT, Key::ArrowRight);
+    assert!(focused(&h).starts_with(&before[1]), "{}", focused(&h));
+    press(&mut h, Modifiers::ALT, Key::ArrowRight);
+    let moved = labels(&h);
+    assert_eq!(moved[0], before[2]);
+    assert_eq!(&moved[1..3], &before[0..2], "they stay together");
+    let name = undo(&h).expect("a change");
+    assert!(
+        name.starts_with(&format!("Move {} and 1 more for", before[0])),
+        "{name}"
+    );
+
+    key(&mut h, Key::Delete);
+    let off = |h: &Window| {
+        let view = h.state().bench().view();
+        let steps = &view.board().expect("a board").steps;
+        steps
+            .iter()
+            .filter(|s| s.state == StepState::NotToday)
+            .count()
+    };
+    assert_eq!(off(&h), 2);
+    press(&mut h, Modifiers::COMMAND, Key::Z);
+    assert_eq!(off(&h), 0, "one change was both");
+    press(&mut h, Modifiers::COMMAND, Key::Z);
+    assert_eq!(labels(&h), before);
+}
+
+#[test]
+fn escape_leaves_one_step_chosen_and_all_can_be_chosen() {
+    let mut h = at(Place::Boards);
+    let before = labels(&h);
+    let first = step(&h, 1);
+    super::click_at(&mut h, first);
+    press(&mut h, Modifiers::COMMAND, Key::A);
+    key(&mut h, Key::Escape);
+    assert!(focused(&h).starts_with(&before[1]), "{}", focused(&h));
+    press(&mut h, Modifiers::ALT, Key::ArrowLeft);
+    let after = labels(&h);
+    assert_eq!((&after[0], &after[1]), (&before[1], &before[0]));
+}
+
+#[test]
+fn by_mouse_steps_chosen_with_ctrl_are_dragged_together() {
+    let mut h = at(Place::Boards);
+    let before = labels(&h);
+    let (one, other) = (step(&h, 0), step(&h, 2));
+    super::click_at(&mut h, one);
+    holding(&mut h, Modifiers::COMMAND, |h| super::click_at(h, other));
+    let to = step(&h, 4);
+    drag(&mut h, one, to);
+    let after = labels(&h);
+    let at = after.iter().position(|l| *l == before[0]).expect("there");
+    assert_eq!(after[at + 1], before[2], "{after:?}");
+    assert_eq!(after.len(), before.len());
+    assert_eq!(after[0], before[1]);
+    press(&mut h, Modifiers::COMMAND, Key::Z);
+    assert_eq!(labels(&h), before, "one change");
+}
+
+#[test]
+fn with_shift_a_click_chooses_all_between() {
+    let mut h = at(Place::Boards);
+    let before = labels(&h);
+    let (one, other) = (step(&h, 1), step(&h, 3));
+    super::click_at(&mut h, one);
+    holding(&mut h, Modifiers::SHIFT, |h| super::click_at(h, other));
+    let off = beside(&h);
+    drag(&mut h, other, off);
+    let view = h.state().bench().view();
+    let steps = &view.board().expect("a board").steps;
+    let not_today = |s: &&daystrand::model::board::Step| s.state == StepState::NotToday;
+    let off: Vec<String> = steps
+        .iter()
+        .filter(not_today)
+        .map(|s| s.label.clone())
+        .collect();
+    assert_eq!(off, before[1..4]);
+}
+
+#[test]
+fn with_ctrl_a_step_that_is_dragged_stands_there_once_more() {
+    let mut h = at(Place::Boards);
+    let before = labels(&h);
+    let (from, to) = (step(&h, 0), step(&h, 3));
+    holding(&mut h, Modifiers::COMMAND, |h| drag(h, from, to));
+    let after = labels(&h);
+    assert_eq!(after.len(), before.len() + 1);
+    assert_eq!((&after[0], &after[3]), (&before[0], &before[0]));
+    let view = h.state().bench().view();
+    assert_eq!(
+        view.board().expect("a board").steps[3].state,
+        StepState::Own
+    );
+    let name = undo(&h).expect("a change");
+    assert!(name.contains("once more for"), "{name}");
+
+    // Let go beside the board, nothing is copied and nothing is lost.
+    let (from, off) = (step(&h, 1), beside(&h));
+    holding(&mut h, Modifiers::COMMAND, |h| drag(h, from, off));
+    assert_eq!(labels(&h), after);
+}
+
+#[test]
+fn a_step_let_go_on_a_name_is_for_them_too() {
+    let mut h = at(Place::Boards);
+    let before = boards(&h);
+    let other = h.state().bench().view().boards[2].0;
+    let view = h.state().bench().view();
+    let name = view.club.participant(other).expect("there").name.clone();
+    let from = middle(&h, "Circle, symbol");
+    let to = step(&h, 1);
+    drag(&mut h, from, to);
+    let from = middle(&h, "Circle, own step, step 2");
+    let to = middle(&h, &format!("{name}, "));
+    drag(&mut h, from, to);
+    let after = boards(&h);
+    assert_eq!(after[2].1.len(), before[2].1.len() + 1);
+    assert_eq!(after[2].1[1], "Circle", "in the same place");
+    assert_eq!(after[0].1[1], "Circle", "and it stays");
+    let undone = undo(&h).expect("a change");
+    assert_eq!(undone, format!("Circle for {name} too"));
+
+    // With Shift it goes over.
+    press(&mut h, Modifiers::COMMAND, Key::Z);
+    let chosen = h.state().bench().view().participant.map(|p| p.name.clone());
+    assert_ne!(chosen.as_deref(), Some(&*name));
+    let from = middle(&h, "Circle, own step, step 2");
+    holding(&mut h, Modifiers::SHIFT, |h| drag(h, from, to));
+    let after = boards(&h);
+    assert_eq!(after[0].1, before[0].1);
+    assert_eq!(after[2].1[1], "Circle");
+}
+
+#[test]
+fn steps_are_copied_and_pasted_on_another_board() {
+    let mut h = at(Place::Boards);
+    let before = labels(&h);
+    let first = step(&h, 0);
+    super::click_at(&mut h, first);
+    press(&mut h, Modifiers::SHIFT, Key::ArrowRight);
+    h.event(Event::Copy);
+    h.run();
+    press(&mut h, Modifiers::COMMAND, Key::PageDown);
+    let theirs = labels(&h);
+    let words = format!("{}, {}", before[0], before[1]);
+    h.event(Event::Paste("something else".into()));
+    h.run();
+    assert_eq!(labels(&h), theirs, "only what was copied here comes");
+    h.event(Event::Paste(words));
+    h.run();
+    let after = labels(&h);
+    assert_eq!(after.len(), theirs.len() + 2);
+    let own = after.windows(2).any(|w| w == &before[0..2]);
+    assert!(own, "{after:?}");
+}
+
+#[test]
+fn in_the_table_a_step_goes_to_another_row() {
+    let mut h = at(Place::Boards);
+    let from = middle(&h, "Circle, symbol");
+    let to = step(&h, 1);
+    drag(&mut h, from, to);
+    press(&mut h, Modifiers::COMMAND, Key::G);
+    let before = boards(&h);
+    let view = h.state().bench().view();
+    let names: Vec<String> = before
+        .iter()
+        .map(|(id, _)| view.club.participant(*id).expect("there").name.clone())
+        .collect();
+    let from = middle(&h, &format!("Circle, own step, {}", names[0]));
+    let to = middle(&h, &format!("{}, ", names[1]));
+    drag(&mut h, from, to);
+    let after = boards(&h);
+    assert_eq!(after[1].1.last().map(String::as_str), Some("Circle"));
+    assert_eq!(after[0].1, before[0].1, "it stays");
+    press(&mut h, Modifiers::COMMAND, Key::Z);
+    assert_eq!(boards(&h), before);
+}
+
+#[test]
+fn with_a_finger_a_symbol_is_dragged_up() {
+    let mut h = at(Place::Boards);
+    let before = labels(&h);
+    let (from, to) = (middle(&h, "Circle, symbol"), step(&h, 2));
+    // As a window system tells of a finger: touches, and the pointer that follows the first of them.
+    let touch = |phase, pos| Event::Touch {
+        device_id: TouchDeviceId(1),
+        id: TouchId(1),
+        phase,
+        pos,
+        force: None,
+    };
+    let button = |pos, pressed| Event::PointerButton {
+        pos,
+        button: PointerButton::Primary,
+        pressed,
+        modifiers: Modifiers::NONE,
+    };
+    let frame = |h: &mut Window, events: Vec<Event>| {
+        h.input_mut().events.extend(events);
+        h.step();
+    };
+    let down = vec![
+        touch(TouchPhase::Start, from),
+        Event::PointerMoved(from),
+        button(from, true),
+    ];
+    frame(&mut h, down);
+    for part in [0.1, 0.4, 0.7, 1.0] {
+        let at = from + (to - from) * part;
+        frame(
+            &mut h,
+            vec![touch(TouchPhase::Move, at), Event::PointerMoved(at)],
+        );
+    }
+    let up = vec![
+        touch(TouchPhase::End, to),
+        button(to, false),
+        Event::PointerGone,
+    ];
+    frame(&mut h, up);
+    h.run();
+    let after = labels(&h);
+    assert_eq!(after.len(), before.len() + 1);
+    assert_eq!(after[2], "Circle");
+}
+
+#[test]
+fn with_ctrl_a_row_of_the_timetable_stands_there_once_more() {
+    let mut h = at(Place::Session);
+    let rows = |h: &Window| {
+        let view = h.state().bench().view();
+        let rows = &view.session.expect("a session").timetable;
+        rows.iter().map(|r| r.activity).collect::<Vec<_>>()
+    };
+    let before = rows(&h);
+    let label = {
+        let view = h.state().bench().view();
+        view.club.activity(before[0]).expect("there").label.clone()
+    };
+    let from = middle(&h, &format!("{label} "));
+    let to = from + Vec2::new(0.0, 150.0);
+    holding(&mut h, Modifiers::COMMAND, |h| drag(h, from, to));
+    let after = rows(&h);
+    assert_eq!(after.len(), before.len() + 1);
+    assert_eq!(after[0], before[0]);
+    assert_eq!(after.iter().filter(|a| **a == before[0]).count(), 2);
+}
+
+#[test]
+fn a_plain_click_chooses_one_alone_again() {
+    let mut h = at(Place::Boards);
+    let (one, other) = (step(&h, 0), step(&h, 2));
+    super::click_at(&mut h, one);
+    holding(&mut h, Modifiers::COMMAND, |h| super::click_at(h, other));
+    super::click_at(&mut h, one);
+    click(&mut h, "Not today");
+    let view = h.state().bench().view();
+    let steps = &view.board().expect("a board").steps;
+    let off = steps.iter().filter(|s| s.state == StepState::NotToday);
+    assert_eq!(off.count(), 1);
+}
