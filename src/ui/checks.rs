@@ -272,6 +272,9 @@ fn heading(ui: &Ui, rect: Rect, n: usize) {
     );
 }
 
+/// Room for the words that lead to the place of a finding.
+const LINK: f32 = 196.0;
+
 fn row_id(i: usize) -> Id {
     Id::unique(("check", i))
 }
@@ -279,7 +282,7 @@ fn row_id(i: usize) -> Id {
 fn row(ui: &mut Ui, desk: &mut Desk<'_>, i: usize, f: &Finding) {
     let t = theme::of(ui.ctx());
     let width = ui.available_width();
-    let room = width - 46.0 - 160.0;
+    let room = width - 46.0 - LINK;
     let lay = |words: &str, font, ink| words::lay(ui.painter(), words, font, ink, room, 4);
     let place = lay(&where_words(desk.view, f), theme::regular(14.0), t.col.soft);
     let sentence = lay(&f.sentence, theme::bold(16.0), t.col.ink);
@@ -305,7 +308,7 @@ fn row(ui: &mut Ui, desk: &mut Desk<'_>, i: usize, f: &Finding) {
         at.y += y;
     }
     let link = Rect::from_min_max(
-        pos2(rect.right() - 160.0, rect.top()),
+        pos2(rect.right() - LINK, rect.top()),
         rect.max - vec2(20.0, 0.0),
     );
     let took = words::line(

@@ -72,6 +72,7 @@ fn list(ui: &mut Ui, desk: &mut Desk<'_>) {
     let mut asked = None;
     egui::ScrollArea::vertical()
         .max_height(room)
+        .min_scrolled_height(room)
         .auto_shrink([false, true])
         .show_rows(ui, ROW, lines.len(), |ui, rows| {
             ui.spacing_mut().item_spacing.y = 0.0;

@@ -225,6 +225,13 @@ fn lately(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut StartState) -> bool {
     if b.width(width).show(ui).clicked() {
         desk.actions.push(Action::Open);
     }
+    if desk.view.recent.is_empty() {
+        words::soft(
+            ui,
+            "Clubs you open stand here the next time. All of a club is in its one file; where that \
+             is kept is up to you.",
+        );
+    }
     false
 }
 

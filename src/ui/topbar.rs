@@ -412,8 +412,8 @@ pub fn open_in(view: &View<'_>, place: Place) -> (String, bool) {
         ) {
             (0, _) => ("nothing chosen".into(), true),
             (_, 1) => ("1 page".into(), true),
-            (1, 0) => ("1 kind of sheet".into(), true),
-            (n, 0) => (format!("{n} kinds of sheet"), true),
+            (1, 0) => ("1 kind".into(), true),
+            (n, 0) => (format!("{n} kinds"), true),
             (_, n) => (format!("{n} pages"), true),
         },
     }

@@ -9,8 +9,10 @@ use egui::{
 use super::boards::held::Held;
 use super::desk::Desk;
 use super::find;
+use super::icons::Icon;
 use super::regions;
 use super::theme;
+use super::widgets::button::{Button, Weight};
 use super::widgets::card::well;
 use super::widgets::choose::select_at;
 use super::widgets::{focus_ring, within, words};
@@ -23,6 +25,8 @@ use crate::symbols::own;
 use crate::ui::pictures::Eyes;
 
 const GAP: f32 = 6.0;
+/// In a place lower than this a tray lies folded until it is asked for.
+const FOLDS: f32 = 400.0;
 
 /// What a tray remembers.
 #[derive(Clone, Debug, Default)]
@@ -35,6 +39,23 @@ pub struct TrayState {
     at: usize,
     /// Put the keyboard into the search field in this frame.
     pub focus_search: bool,
+    /// In a low window, where the rest needs the room: it lies open.
+    pub open: bool,
+}
+
+/// Whether a tray is folded away unless it is asked for, in a place of a height.
+pub fn folds(height: f32) -> bool {
+    height < FOLDS
+}
+
+/// The button that opens a tray and folds it away; what is below has to do with `name`.
+pub fn folder(ui: &mut Ui, state: &mut TrayState, name: &str, place: Rect) {
+    let b = Button::new((name, "fold"), "Symbols below").icon_only(Icon::Search);
+    let b = b.weight(Weight::Chosen(state.open));
+    let b = b.tip("Show the symbols, or leave the room to the rest");
+    if b.show_at(ui, place).clicked() {
+        state.open = !state.open;
+    }
 }
 
 /// What lies in a tray and what it says.
@@ -104,6 +125,12 @@ pub fn others(club: &Club, who: Option<ParticipantId>, state: &TrayState) -> Vec
 }
 
 impl TrayState {
+    /// Whether it is shown: folded away it comes when it is looked for, or when one is to be picked.
+    pub fn shows_up(&mut self, folds: bool, picking: bool) -> bool {
+        self.open |= folds && self.focus_search;
+        !folds || self.open || picking
+    }
+
     /// Whether a symbol is in the group that is looked at.
     fn shows(&self, id: &SymbolId) -> bool {
         let group = library().get(id).map(|s| s.group.as_str());
@@ -247,7 +274,7 @@ impl Tray<'_> {
         };
         desk.regions.add(rect, self.item_id(now));
         let height = rect.height() - 14.0;
-        let width = (height * 0.84).clamp(72.0, 92.0);
+        let width = (height * 0.84).clamp(82.0, 92.0);
         let mut picked = None;
         let mut child = ui.new_child(UiBuilder::new().id_salt("items").max_rect(rect));
         ScrollArea::horizontal()

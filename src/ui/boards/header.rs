@@ -13,6 +13,7 @@ use crate::ui::desk::Desk;
 use crate::ui::icons::Icon;
 use crate::ui::photo;
 use crate::ui::theme;
+use crate::ui::tray;
 use crate::ui::widgets::button::{Button, Weight};
 use crate::ui::widgets::card::plate;
 use crate::ui::widgets::words;
@@ -22,10 +23,21 @@ use crate::workbench::command::Command;
 const SIGNS_ONLY: f32 = 1000.0;
 
 /// Shows the line.
-pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut BoardsState, rect: Rect) {
+pub fn show(
+    ui: &mut Ui,
+    desk: &mut Desk<'_>,
+    state: &mut BoardsState,
+    (rect, folds): (Rect, bool),
+) {
     let rect = rect.with_max_y(rect.top() + theme::CONTROL);
     let signs = rect.width() < SIGNS_ONLY;
     let mut right = rect.right();
+    if folds {
+        let square = Vec2::splat(theme::CONTROL);
+        let place = Rect::from_min_size(pos2(right - square.x, rect.top()), square);
+        tray::folder(ui, &mut state.tray, "symbols", place);
+        right = place.left() - 8.0;
+    }
     for (action, icon) in [(Action::Redo, Icon::Redo), (Action::Undo, Icon::Undo)] {
         right = undo_button(ui, desk, action, icon, signs, (right, rect.top())) - 8.0;
     }

@@ -34,7 +34,7 @@ use crate::model::rewriting::PageRef;
 use crate::ui::pictures::Eyes;
 
 /// Below this width the participants show their marks alone.
-const NARROW: f32 = 980.0;
+const NARROW: f32 = 1040.0;
 /// Below this height the tray is lower.
 const SHORT: f32 = 560.0;
 
@@ -174,7 +174,13 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut BoardsState, rect: Rec
         return;
     }
     let head = Rect::from_min_size(main.min, vec2(main.width(), 48.0));
-    let tray_height = if short { 92.0 } else { 124.0 };
+    let folds = tray::folds(rect.height());
+    let picking = state.swap.or(state.instead).or(state.offer).is_some();
+    let tray_height = match (state.tray.shows_up(folds, picking), short) {
+        (false, _) => 0.0,
+        (true, true) => 92.0,
+        (true, false) => 124.0,
+    };
     let tray = Rect::from_min_max(pos2(main.left(), main.bottom() - tray_height), main.max);
     let slips = slips::of(desk.view);
     let slip_height = if slips.is_empty() || short {
@@ -199,7 +205,9 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut BoardsState, rect: Rec
         ),
         pos2(main.right(), tray.top() - slip_height - 4.0),
     );
-    within(ui, "head", head, |ui| header::show(ui, desk, state, head));
+    within(ui, "head", head, |ui| {
+        header::show(ui, desk, state, (head, folds));
+    });
     if lines > 0 {
         within(ui, "asks", ask, |ui| {
             asks::show(ui, desk, state, &asks, ask)
@@ -209,7 +217,9 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut BoardsState, rect: Rec
     if slip_height > 0.0 {
         within(ui, "slips", slip, |ui| slips::show(ui, desk, &slips, slip));
     }
-    within(ui, "tray", tray, |ui| symbols(ui, desk, state, tray));
+    if tray_height > 0.0 {
+        within(ui, "tray", tray, |ui| symbols(ui, desk, state, tray));
+    }
     match state.over_name {
         Some(says) => held::ghost(ui, desk, Some(says)),
         None => held::show(ui, desk, board),

@@ -100,6 +100,7 @@ fn body(ui: &mut Ui, desk: &mut Desk<'_>, seek: &mut Seek) -> Option<Goes> {
     let mut went = None;
     egui::ScrollArea::vertical()
         .max_height(room)
+        .min_scrolled_height(room)
         .auto_shrink([false, true])
         .show(ui, |ui| {
             ui.spacing_mut().item_spacing.y = 2.0;

@@ -23,6 +23,9 @@ fn of(s: &Session) -> SessionDetails {
     }
 }
 
+/// Width of all that stands in a row with the place.
+const BESIDE_PLACE: f32 = 976.0;
+
 /// What a new session begins with.
 fn fresh(today: Date) -> SessionDetails {
     SessionDetails {
@@ -67,7 +70,9 @@ pub fn fields(ui: &mut Ui, desk: &mut Desk<'_>, session: &Session) {
             });
         }
     });
-    block(ui, "Place", 400.0, theme::CONTROL, |ui| {
+    // So that what stands beside it has room in the same row.
+    let place = (ui.max_rect().width() - BESIDE_PLACE).clamp(220.0, 400.0);
+    block(ui, "Place", place, theme::CONTROL, |ui| {
         let width = ui.available_width();
         let field = Field::new(id("place"), "Place", &now.place).hint("Where it is");
         if let Some(place) = field.show(ui, desk.drafts, width) {
@@ -130,7 +135,7 @@ fn date_field(ui: &mut Ui, desk: &mut Desk<'_>, id: Id, date: Date) -> Option<Da
 
 /// Buttons for a new session, a copy a week on, and taking one away.
 pub fn buttons(ui: &mut Ui, desk: &mut Desk<'_>, rect: Rect) {
-    let signs = rect.width() < 420.0;
+    let signs = rect.width() < 520.0;
     let mut right = rect.right();
     let mut button = |ui: &mut Ui, label: &str, tip: &str, icon: Icon, enabled: bool| {
         let b = Button::new(("session-do", label), label)

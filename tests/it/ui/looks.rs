@@ -1,5 +1,6 @@
 //! What the window looks like: small pictures, compared with those kept in `tests/golden/ui`.
-//! `UPDATE_GOLDEN=1` writes them anew.
+//! `UPDATE_GOLDEN=1` writes them anew, and whole ones to look at into `daystrand-looks` in the
+//! folder for temporary files.
 
 use std::path::PathBuf;
 
@@ -37,6 +38,10 @@ fn compare(name: &str, picture: &RgbaImage) {
     if std::env::var_os("UPDATE_GOLDEN").is_some() {
         std::fs::create_dir_all(path.parent().expect("a folder")).expect("folder");
         small.save(&path).expect("written");
+        let large = std::env::temp_dir().join("daystrand-looks");
+        std::fs::create_dir_all(&large).expect("folder");
+        let large = large.join(format!("{name}.png"));
+        picture.save(large).expect("written");
         return;
     }
     let kept = image::open(&path)

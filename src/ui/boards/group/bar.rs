@@ -9,7 +9,8 @@ use crate::ui::boards::sort::{Filter, Line, Sort};
 use crate::ui::desk::Desk;
 use crate::ui::icons::Icon;
 use crate::ui::theme;
-use crate::ui::widgets::button::{Button, Weight};
+use crate::ui::tray;
+use crate::ui::widgets::button::Button;
 use crate::ui::widgets::choose::{segments, select_at};
 use crate::ui::widgets::words;
 
@@ -39,15 +40,8 @@ pub fn show(
         desk.actions.push(Action::Group);
     }
     if short {
-        let open = state.table.symbols;
-        let b = Button::new("group-symbols", "Symbols below").icon_only(Icon::Search);
-        let b = b
-            .weight(Weight::Chosen(open))
-            .tip("Show the symbols, or the rows alone");
         let place = take(theme::CONTROL);
-        if b.show_at(ui, place).clicked() {
-            state.table.symbols = !open;
-        }
+        tray::folder(ui, &mut state.tray, "group-symbols", place);
     }
     let table = &mut state.table;
     let place = take(if narrow { 158.0 } else { 216.0 });

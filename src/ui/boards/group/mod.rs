@@ -53,8 +53,6 @@ pub struct TableState {
     filter: Filter,
     /// Only what differs.
     differs_only: bool,
-    /// In a low window, where the rows need the room: the symbols lie open.
-    symbols: bool,
     /// Whose row was last brought into sight.
     listed: Option<ParticipantId>,
     /// The place the keyboard is on, or would be.
@@ -78,7 +76,8 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut BoardsState, rect: Rec
     let lines = sort::lines(club, session, desk.view.boards, filter, sort);
     let short = rect.height() < SHORT;
     bar::show(ui, desk, state, &lines, (bar, short));
-    let symbols_open = !short || state.table.symbols || state.swap.is_some();
+    let picking = state.swap.is_some();
+    let symbols_open = state.tray.shows_up(short, picking);
     let tray_height = match (symbols_open, short) {
         (false, _) => 0.0,
         (true, true) => 92.0,

@@ -19,6 +19,11 @@ use crate::ui::theme;
 use crate::ui::widgets::words;
 use crate::workbench::command::Command;
 
+/// Below this height cards are smaller if the whole day is seen then.
+const LOW: f32 = 420.0;
+/// So much of the drawing is only room below the last cards.
+const SPARE: f32 = 20.0;
+
 /// The name of a step's card to the toolkit.
 pub fn card_id(who: ParticipantId, step: StepRef) -> Id {
     Id::unique(("step-card", who, step))
@@ -119,9 +124,13 @@ struct Strip<'a> {
 }
 
 impl Strip<'_> {
-    /// Cards are smaller where a whole row of large ones would not be seen.
+    /// Cards are smaller where a whole row of large ones would not be seen, or where two rows of
+    /// small ones show the whole day and large ones do not.
     fn card_side(&self) -> f32 {
-        if self.rect.height() < 230.0 {
+        let (room, n) = (self.rect.size(), self.board.steps.len());
+        let whole = |side| Grid::fit(Pos2::ZERO, room.x, side, n).height() <= room.y + SPARE;
+        let small = !whole(theme::CARD) && whole(theme::CARD_LOW);
+        if room.y < 230.0 || (room.y < LOW && small) {
             theme::CARD_LOW
         } else {
             theme::CARD

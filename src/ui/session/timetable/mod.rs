@@ -1,8 +1,8 @@
 //! The group's order as a list along the strand: times, picture, part of the day, minutes. Where rows
-//! and names stand is in `places`, the activities below in `tray`.
+//! and names stand is in `places`, the activities below in `below`.
 
+mod below;
 mod places;
-mod tray;
 
 use egui::scroll_area::ScrollSource;
 use egui::{Align2, DragAndDrop, Rect, ScrollArea, Ui, UiBuilder, pos2, vec2};
@@ -19,9 +19,10 @@ use crate::ui::boards::held::{self, Held};
 use crate::ui::desk::Desk;
 use crate::ui::strand::paint;
 use crate::ui::theme;
+use crate::ui::tray;
 use crate::ui::widgets::{form, within, words};
+use below::activities;
 use places::{Laid, PART, ROW, block, goes_here, place_at, tops};
-use tray::activities;
 
 /// Shows the pane.
 pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut SessionState, rect: Rect) {
@@ -31,9 +32,18 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut SessionState, rect: Re
     );
     let narrow = super::is_narrow(rect);
     let short = rect.height() < 480.0;
-    let tray_height = if short { 92.0 } else { 124.0 };
+    let folds = tray::folds(rect.height());
+    let picking = state.swap.or(state.offer).is_some();
+    let tray_height = match (state.tray.shows_up(folds, picking), short) {
+        (false, _) => 0.0,
+        (true, true) => 92.0,
+        (true, false) => 124.0,
+    };
     let tray = Rect::from_min_max(pos2(rect.left(), rect.bottom() - tray_height), rect.max);
-    let list = Rect::from_min_max(rect.min, pos2(rect.right(), tray.top() - 8.0));
+    let list = Rect::from_min_max(
+        rect.min,
+        pos2(rect.right(), tray.top() - tray_height.min(8.0)),
+    );
     // Without a session the buttons stand below the words that ask for one, and nowhere else.
     let Some(session) = desk.view.session else {
         return nothing(ui, desk, list);
@@ -65,25 +75,45 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut SessionState, rect: Re
         .show(&mut child, |ui| {
             form::row(ui, |ui| {
                 details::fields(ui, desk, session);
-                if !session.timetable.is_empty() {
-                    form::block(ui, "Rows", 150.0, theme::CONTROL, |ui| {
-                        turns::opener(ui, &mut state.turns);
+                if !narrow {
+                    form::block(ui, "Rows", 210.0, theme::CONTROL, |ui| {
+                        rows_tools(ui, state, session, folds);
                     });
                 }
             });
             if narrow {
                 let (_, place) = ui.allocate_space(vec2(ui.available_width(), theme::CONTROL));
-                details::buttons(ui, desk, place);
+                let (left, right) = place.split_left_right_at_x(place.left() + 210.0);
+                within(ui, "rows-tools", left, |ui| {
+                    rows_tools(ui, state, session, folds);
+                });
+                details::buttons(ui, desk, right);
             }
             ui.add_space(2.0);
             strip.summary(ui);
             strip.rows(ui, desk, state);
         });
     strip.drop(ui, desk, state);
-    within(ui, "activity-tray", tray, |ui| {
-        activities(ui, desk, state, tray)
-    });
+    if tray_height > 0.0 {
+        within(ui, "activity-tray", tray, |ui| {
+            activities(ui, desk, state, tray)
+        });
+    }
     held::show(ui, desk, list);
+}
+
+/// Turns, and in a low window the button for the activities.
+fn rows_tools(ui: &mut Ui, state: &mut SessionState, session: &Session, folds: bool) {
+    ui.horizontal(|ui| {
+        ui.spacing_mut().item_spacing.x = 8.0;
+        if !session.timetable.is_empty() {
+            turns::opener(ui, &mut state.turns);
+        }
+        if folds {
+            let (_, place) = ui.allocate_space(vec2(theme::CONTROL, theme::CONTROL));
+            tray::folder(ui, &mut state.tray, "activity-tray", place);
+        }
+    });
 }
 
 fn nothing(ui: &mut Ui, desk: &mut Desk<'_>, rect: Rect) {
@@ -92,7 +122,7 @@ fn nothing(ui: &mut Ui, desk: &mut Desk<'_>, rect: Rect) {
         words::heading(ui, "There is no session yet.", 20.0);
         words::body(ui, "Add one, then put activities into its timetable.");
         ui.add_space(8.0);
-        let (_, at) = ui.allocate_space(vec2(480.0_f32.min(ui.available_width()), theme::CONTROL));
+        let (_, at) = ui.allocate_space(vec2(580.0_f32.min(ui.available_width()), theme::CONTROL));
         details::buttons(ui, desk, at);
     });
 }
