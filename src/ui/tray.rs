@@ -41,6 +41,8 @@ pub struct TrayState {
     pub focus_search: bool,
     /// In a low window, where the rest needs the room: it lies open.
     pub open: bool,
+    /// Whether it is folded away when it is not asked for.
+    folds: bool,
 }
 
 /// Whether a tray is folded away unless it is asked for, in a place of a height.
@@ -127,6 +129,7 @@ pub fn others(club: &Club, who: Option<ParticipantId>, state: &TrayState) -> Vec
 impl TrayState {
     /// Whether it is shown: folded away it comes when it is looked for, or when one is to be picked.
     pub fn shows_up(&mut self, folds: bool, picking: bool) -> bool {
+        self.folds = folds;
         self.open |= folds && self.focus_search;
         !folds || self.open || picking
     }
@@ -161,7 +164,15 @@ impl Tray<'_> {
         let side = if rect.width() < 700.0 { 190.0 } else { 252.0 };
         let tall = rect.height() > 110.0;
         let inset = vec2(14.0, if tall { 8.0 } else { 12.0 });
-        let field = Rect::from_min_size(rect.min + inset, vec2(side, theme::CONTROL));
+        let mut field = Rect::from_min_size(rect.min + inset, vec2(side, theme::CONTROL));
+        if state.folds && state.open {
+            let away = Rect::from_min_size(field.min, vec2(theme::CONTROL, theme::CONTROL));
+            let b = Button::new((self.name, "away"), "Fold the symbols away");
+            if b.icon_only(Icon::Cross).show_at(ui, away).clicked() {
+                state.open = false;
+            }
+            field.min.x = away.right() + 6.0;
+        }
         self.find(ui, desk, state, field);
         let mut above = field;
         if tall {

@@ -1,14 +1,16 @@
 //! Frame time of the Boards place without painting, one board and the whole group, with the demo's
-//! eight participants and with 200: at rest, while the mouse moves over the cards, while rows are
-//! scrolled, and while a symbol is dragged over them. `cargo bench --bench frames` prints a table.
+//! eight participants, with 40 and with 200: at rest, while the mouse moves over the cards, while
+//! rows are scrolled, and while a symbol is dragged over them; then the first frame of the window and
+//! the other places at rest. `cargo bench --bench frames` prints tables.
 
 use std::time::{Duration, Instant};
 
 use daystrand::model::edit::Edit;
+use daystrand::ui::actions::Action;
 use daystrand::ui::app::App;
 use daystrand::workbench::Workbench;
 use daystrand::workbench::command::{Command, Place};
-use egui::{Event, Modifiers, MouseWheelSource, MouseWheelUnit, Pos2, TouchPhase, Vec2};
+use egui::{Event, Modifiers, MouseWheelSource, MouseWheelUnit, Pos2, TouchPhase, Ui, Vec2};
 use egui_kittest::Harness;
 use jiff::civil::date;
 
@@ -19,7 +21,11 @@ fn main() {
         "{:>7} {:>6} {:>10} {:>10} {:>10} {:>10} {:>10}",
         "people", "view", "rest ms", "moving ms", "scroll ms", "drag ms", "worst ms"
     );
-    for (people, group) in [(8, false), (200, false), (8, true), (200, true)] {
+    let counts = [8, 40, 200];
+    for (people, group) in [false, true]
+        .into_iter()
+        .flat_map(|g| counts.map(|n| (n, g)))
+    {
         let mut window = window(people);
         window.state_mut().state_mut().boards.group = group;
         window.run();
@@ -50,6 +56,48 @@ fn main() {
             millis(worst.into_iter().max().unwrap_or_default()),
         );
     }
+    println!("\n{:>7} {:>10} {:>10}", "people", "first ms", "second ms");
+    for people in counts {
+        let (first, second) = opening(people);
+        println!(
+            "{people:>7} {:>10.1} {:>10.1}",
+            millis(first),
+            millis(second)
+        );
+    }
+    println!("\n{:>7} {:>10} {:>10}", "people", "place", "rest ms");
+    for (people, place) in counts.into_iter().flat_map(|n| Place::ALL.map(|p| (n, p))) {
+        let mut window = window(people);
+        let ctx = window.ctx.clone();
+        window.state_mut().act(&ctx, Action::Go(place));
+        window.run();
+        let rest = frames(&mut window, |_, _| {});
+        println!(
+            "{people:>7} {:>10} {:>10.2}",
+            place.label(),
+            millis(middle(&rest))
+        );
+    }
+}
+
+/// How long the first frame of a window takes, fonts and all, and the one after it.
+fn opening(people: usize) -> (Duration, Duration) {
+    let bench = bench(people);
+    let began = Instant::now();
+    let mut window = Harness::builder()
+        .with_size(Vec2::new(1366.0, 768.0))
+        .with_context_setup(App::prepare)
+        .with_max_steps(1)
+        .build_ui_state(frame, App::new(bench));
+    let first = began.elapsed();
+    let began = Instant::now();
+    window.step();
+    (first, began.elapsed())
+}
+
+fn frame(ui: &mut Ui, app: &mut App) {
+    app.logic(ui.ctx());
+    app.show(ui);
 }
 
 /// Where the mouse is in a frame.
@@ -57,8 +105,8 @@ fn over(i: usize) -> Pos2 {
     Pos2::new(250.0 + (i * 5) as f32, 300.0 + (i % 50) as f32 * 6.0)
 }
 
-/// The demo club with so many participants, at Boards, at the size the window opens in.
-fn window(people: usize) -> Harness<'static, App> {
+/// The demo club with so many participants, at Boards.
+fn bench(people: usize) -> Workbench {
     let mut bench = Workbench::new(date(2027, 6, 10));
     drop(bench.handle(Command::Demo));
     let pattern = bench.view().club.participants.clone();
@@ -68,17 +116,16 @@ fn window(people: usize) -> Harness<'static, App> {
     }
     assert_eq!(bench.view().club.participants.len(), people);
     drop(bench.handle(Command::Show(Place::Boards)));
+    bench
+}
+
+/// The same in a window of the size it opens in.
+fn window(people: usize) -> Harness<'static, App> {
     let mut window = Harness::builder()
         .with_size(Vec2::new(1366.0, 768.0))
         .with_max_steps(60)
         .with_context_setup(App::prepare)
-        .build_ui_state(
-            |ui, app: &mut App| {
-                app.logic(ui.ctx());
-                app.show(ui);
-            },
-            App::new(bench),
-        );
+        .build_ui_state(frame, App::new(bench(people)));
     window.run();
     window
 }

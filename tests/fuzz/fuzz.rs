@@ -9,6 +9,7 @@
 //! `mutate.rs` changes bytes, `png.rs`, `jpeg.rs`, `svg.rs`, `drawing.rs` and `sets.rs` know the
 //! formats, `targets.rs` says what is read and done. `cargo test` runs a few hundred files of each target.
 
+mod dice;
 mod drawing;
 mod jpeg;
 mod mutate;
@@ -25,7 +26,7 @@ use std::time::{Duration, Instant};
 
 use peak_alloc::PeakAlloc;
 
-use mutate::Dice;
+use dice::Dice;
 use targets::{Outcome, TARGETS, Target};
 
 #[global_allocator]

@@ -1,6 +1,7 @@
 //! Changes inside the segments of a JPEG, with lengths that fit again.
 
-use super::mutate::{Dice, bytes};
+use super::dice::Dice;
+use super::mutate::bytes;
 
 /// A segment: its mark, its body, and what follows it up to the next.
 type Segment = (u8, Vec<u8>, Vec<u8>);

@@ -1,6 +1,7 @@
 //! Changes inside the chunks of a PNG, with check sums that fit again.
 
-use super::mutate::{Dice, bytes};
+use super::dice::Dice;
+use super::mutate::bytes;
 
 /// A chunk: name and body.
 type Chunk = ([u8; 4], Vec<u8>);

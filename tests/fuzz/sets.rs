@@ -14,7 +14,8 @@ use daystrand::model::set::{Holds, Meeting, meetings, of_club};
 use daystrand::storage::set;
 use daystrand::workbench::demo;
 
-use super::mutate::{Dice, bytes};
+use super::dice::Dice;
+use super::mutate::bytes;
 use super::targets::{Outcome, Step};
 
 /// What may stand where another value stood.

@@ -1,6 +1,7 @@
 //! Changes of the words and numbers of a drawing.
 
-use super::mutate::{Dice, bytes};
+use super::dice::Dice;
+use super::mutate::bytes;
 
 /// Words put in anywhere: what drawings are made of, and what readers stumble over.
 const WORDS: [&str; 40] = [

@@ -7,7 +7,8 @@ use std::sync::Arc;
 use daystrand::intake::{Frame, Ground, Mask, Photo, Recipe, Shape, Taken, take};
 use daystrand::symbols::parse::parse;
 
-use super::mutate::{Dice, bytes};
+use super::dice::Dice;
+use super::mutate::bytes;
 use super::{drawing, jpeg, png, sets, svg};
 
 /// What became of a file.

@@ -1,5 +1,7 @@
 //! A few hundred changed files of each kind; `cargo bench --bench fuzz` runs for as long as wanted.
 
+#[path = "../../fuzz/dice.rs"]
+mod dice;
 #[path = "../../fuzz/drawing.rs"]
 mod drawing;
 #[path = "../../fuzz/jpeg.rs"]
@@ -17,7 +19,7 @@ mod targets;
 
 use std::cell::Cell;
 
-use mutate::Dice;
+use dice::Dice;
 use targets::TARGETS;
 
 thread_local! {

@@ -9,12 +9,12 @@ use daystrand::ui::app::App;
 use daystrand::ui::start::StartState;
 use daystrand::workbench::Workbench;
 use daystrand::workbench::command::{Command, Place};
-use egui::{Key, Modifiers, Vec2};
+use egui::{Event, Key, Modifiers, Vec2};
 use egui_kittest::Harness;
 use egui_kittest::kittest::{NodeT as _, Queryable};
 use jiff::civil::date;
 
-use super::{click, focused, key, labels, press, type_words, window_on, window_with};
+use super::{click, drag, focused, key, labels, middle, press, type_words, window_on, window_with};
 
 const SIZE: Vec2 = Vec2::new(1366.0, 768.0);
 
@@ -125,6 +125,101 @@ fn swap(hands: &mut Hands) {
     hands.key(Key::Enter);
     hands.key(Key::Enter);
     assert!(labels(&hands.window).contains(&"Drum".to_owned()));
+}
+
+/// Hands that press with the mouse, drag and type, and are counted; the keyboard only writes words.
+struct Mouse {
+    window: Harness<'static, App>,
+    actions: u32,
+}
+
+impl Mouse {
+    fn click(&mut self, name: &str) {
+        click(&mut self.window, name);
+        self.actions += 1;
+    }
+
+    fn types(&mut self, words: &str) {
+        type_words(&mut self.window, words);
+        self.actions += 1;
+    }
+
+    /// From what is called one way onto what is called another, with keys held.
+    fn drags(&mut self, held: Modifiers, from: &str, to: &str) {
+        let way = (middle(&self.window, from), middle(&self.window, to));
+        self.window.event(Event::ModifiersChanged(held));
+        self.window.step();
+        drag(&mut self.window, way.0, way.1);
+        self.window.event(Event::ModifiersChanged(Modifiers::NONE));
+        self.window.run();
+        self.actions += 1;
+    }
+
+    fn label(&self, step: usize) -> String {
+        format!("{}, step {}", labels(&self.window)[step], step + 1)
+    }
+
+    /// The path that is suggested, replaced by another, and on with it.
+    fn replaces(&mut self, path: &Path, on: &str) {
+        press(&mut self.window, Modifiers::COMMAND, Key::A);
+        self.types(&path.display().to_string());
+        self.click(on);
+        self.actions += 1;
+    }
+}
+
+#[test]
+fn a_whole_evening_by_mouse_takes_at_most_forty_actions() {
+    let dir = tempfile::tempdir().unwrap();
+    let mut hands = Mouse {
+        window: first_page(),
+        actions: 0,
+    };
+    hands.types("Pebble Cove");
+    hands.click("First names, with commas between");
+    hands.types(NAMES);
+    hands.click("Day of the next session");
+    hands.types("12.6.2027");
+    hands.click("Begin");
+    assert_eq!(hands.window.state().bench().view().boards.len(), 12);
+
+    // A swap on each of three boards, a step of their own on the last, and one thing not today.
+    hands.click("Boards");
+    for name in ["Ada, ", "Bo, ", "Cy, "] {
+        hands.click(name);
+        let third = hands.label(2);
+        hands.drags(Modifiers::SHIFT, "Drum, symbol", &third);
+        assert!(labels(&hands.window).contains(&"Drum".to_owned()));
+    }
+    let fourth = hands.label(3);
+    hands.drags(Modifiers::NONE, &fourth, "Look for a symbol");
+    hands.click("Look for a symbol");
+    hands.types("snack");
+    let first = hands.label(0);
+    hands.drags(Modifiers::NONE, "Snack, symbol", &first);
+    assert_eq!(labels(&hands.window).len(), 9, "an own step");
+    let view = hands.window.state().bench().view();
+    let steps = &view.board().unwrap().steps;
+    assert!(steps.iter().any(|s| s.state == StepState::NotToday));
+
+    // Into a file, and onto paper.
+    let saves = hands
+        .window
+        .query_all_by(|n| n.label().is_some_and(|l| l.ends_with(". Save")));
+    let at = saves.last().unwrap();
+    let name = at.accesskit_node().label().unwrap();
+    hands.click(&name);
+    hands.replaces(&dir.path().join("cove.daystrand"), "Save");
+    assert!(!hands.window.state().bench().view().modified);
+    hands.click("Print");
+    hands.click("Write");
+    let folder = dir.path().join("sheets");
+    hands.replaces(&folder, "Write");
+    written(&mut hands.window);
+    let files = std::fs::read_dir(&folder).unwrap().count();
+    assert!(files > 40, "{files} files");
+    println!("An evening by mouse: {} actions.", hands.actions);
+    assert!(hands.actions <= 40, "{} actions", hands.actions);
 }
 
 /// The path that is suggested, replaced by another, and on with it.

@@ -21,6 +21,7 @@ mod sort;
 mod story;
 mod together;
 mod turns;
+mod wandering;
 mod water;
 
 use daystrand::ui::app::App;

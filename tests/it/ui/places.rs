@@ -3,6 +3,7 @@
 use daystrand::layout::SheetKind;
 use daystrand::workbench::command::Place;
 use egui::{Key, Modifiers, Vec2};
+use egui_kittest::kittest::Queryable as _;
 
 use super::{at, click, focused, key, middle, press, type_words, window, window_of};
 
@@ -235,4 +236,42 @@ fn without_any_session_there_is_one_button_for_a_new_one() {
         assert!(h.state().bench().view().session.is_none());
         assert_eq!(h.query_all_by_label("New session").count(), 1, "{size:?}");
     }
+}
+
+#[test]
+fn in_a_low_window_symbols_are_folded_away_and_come_when_they_are_looked_for() {
+    for place in [Place::Boards, Place::Session] {
+        let mut h = window_of(Vec2::new(683.0, 384.0));
+        let digit = [Key::Num1, Key::Num2, Key::Num3][place as usize];
+        press(&mut h, Modifiers::COMMAND, digit);
+        let symbols = |h: &Window| {
+            h.query_all_by(|n| n.label().is_some_and(|l| l.contains(", symbol ")))
+                .count()
+        };
+        assert_eq!(symbols(&h), 0, "{place:?}");
+        click(&mut h, "Symbols below");
+        assert!(symbols(&h) > 3, "{place:?}");
+        click(&mut h, "Fold the symbols away");
+        assert_eq!(symbols(&h), 0, "{place:?}");
+        press(&mut h, Modifiers::COMMAND, Key::F);
+        assert_eq!(focused(&h), "Look for a symbol");
+        assert!(symbols(&h) > 3, "{place:?}");
+    }
+}
+
+#[test]
+fn at_1024_by_600_a_whole_day_is_seen() {
+    // The test's own margin takes 8 at each side.
+    let mut h = window_of(Vec2::new(1040.0, 616.0));
+    press(&mut h, Modifiers::COMMAND, Key::Num3);
+    let last = super::labels(&h).len();
+    let card = h
+        .query_all_by(|n| {
+            n.label()
+                .is_some_and(|l| l.contains(&format!("step {last} of")))
+        })
+        .next()
+        .expect("the last step");
+    let tray = middle(&h, "Look for a symbol");
+    assert!(card.rect().bottom() < tray.y - 15.0, "{:?}", card.rect());
 }
