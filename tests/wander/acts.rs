@@ -234,6 +234,8 @@ fn demo() -> Workbench {
 pub fn window() -> Harness<'static, App> {
     Harness::builder()
         .with_size(SIZE)
+        // Letters that no font has are drawn as boxes here, as they are in the window itself.
+        .allow_missing_glyphs()
         .with_max_steps(60)
         .with_context_setup(App::prepare)
         .build_ui_state(

@@ -1,6 +1,8 @@
 //! A field to type in. What is typed is a draft until Enter or until the field is left; Escape
 //! drops it. There is one draft at a time, kept outside the toolkit.
 
+use egui::text::CCursor;
+use egui::text_edit::TextEditState;
 use egui::{
     Align2, Color32, CornerRadius, Frame, Id, Key, Margin, Modifiers, Rect, Response, Stroke,
     StrokeKind, TextEdit, Ui, UiBuilder, vec2,
@@ -199,6 +201,7 @@ fn edit(ui: &mut Ui, f: &Field<'_>, rect: Rect, text: &mut String) -> Response {
     );
     let mut child = ui.new_child(UiBuilder::new().max_rect(inner));
     child.set_clip_rect(inner.intersect(ui.clip_rect()));
+    cursor_within(ui, f.id, text);
     let edit = if f.wraps {
         TextEdit::multiline(text).return_key(None)
     } else if f.rows > 1 {
@@ -230,6 +233,25 @@ fn edit(ui: &mut Ui, f: &Field<'_>, rect: Rect, text: &mut String) -> Response {
         .align(align)
         .show(&mut child);
     out.response.response.accessible_name(f.label)
+}
+
+/// The toolkit counts places between the signs that are painted, of which some scripts have more than
+/// letters: what lies behind the last letter is brought back to it, since deleting from there fails.
+fn cursor_within(ui: &Ui, id: Id, text: &str) {
+    let Some(mut state) = TextEditState::load(ui.ctx(), id) else {
+        return;
+    };
+    let Some(range) = state.cursor.char_range() else {
+        return;
+    };
+    let end = CCursor::end_of_str(text);
+    if range.primary.index > end.index || range.secondary.index > end.index {
+        let mut within = range;
+        within.primary.index = range.primary.index.min(end.index);
+        within.secondary.index = range.secondary.index.min(end.index);
+        state.cursor.set_char_range(Some(within));
+        state.store(ui.ctx(), id);
+    }
 }
 
 fn frame(ui: &Ui, rect: Rect, focused: bool, over: bool) {

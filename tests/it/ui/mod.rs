@@ -39,11 +39,17 @@ fn window_of(size: Vec2) -> Harness<'static, App> {
 
 /// The same, with something done to it before the window opens.
 fn window_with(size: Vec2, prepare: impl FnOnce(&mut Workbench)) -> Harness<'static, App> {
+    let mut bench = demo();
+    prepare(&mut bench);
+    window_on(bench, size)
+}
+
+/// The demo club, without a word about it.
+fn demo() -> Workbench {
     let mut bench = Workbench::new(date(2027, 6, 10));
     drop(bench.handle(Command::Demo));
     drop(bench.handle(Command::DismissNotice));
-    prepare(&mut bench);
-    window_on(bench, size)
+    bench
 }
 
 /// A workbench in a window of a size.

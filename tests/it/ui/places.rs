@@ -1,6 +1,7 @@
 //! Every place by keys and mouse: it comes to rest, has names, fits small windows and 200 %.
 
 use daystrand::layout::SheetKind;
+use daystrand::ui::app::App;
 use daystrand::workbench::command::Place;
 use egui::{Key, Modifiers, Vec2};
 use egui_kittest::kittest::Queryable as _;
@@ -274,4 +275,42 @@ fn at_1024_by_600_a_whole_day_is_seen() {
         .expect("the last step");
     let tray = middle(&h, "Look for a symbol");
     assert!(card.rect().bottom() < tray.y - 15.0, "{:?}", card.rect());
+}
+
+/// Whatever was typed: words are deleted forwards and backwards from every place in them.
+#[test]
+fn words_of_every_script_are_deleted_by_keys() {
+    let mut h = egui_kittest::Harness::builder()
+        .with_size(Vec2::new(1366.0, 768.0))
+        .allow_missing_glyphs()
+        .with_context_setup(App::prepare)
+        .build_ui_state(
+            |ui, app: &mut App| {
+                app.logic(ui.ctx());
+                app.show(ui);
+            },
+            App::new(super::demo()),
+        );
+    press(&mut h, Modifiers::COMMAND, Key::K);
+    for words in [
+        "dig",
+        "سباحة",
+        "🏊\u{200d}♀\u{fe0f} e\u{301}",
+        "سباحة 🏊\u{200d}♀\u{fe0f}سباحة e\u{301} dig",
+    ] {
+        for (back, held) in [
+            (0, Modifiers::ALT),
+            (0, Modifiers::COMMAND),
+            (3, Modifiers::ALT),
+        ] {
+            press(&mut h, Modifiers::COMMAND, Key::A);
+            type_words(&mut h, words);
+            key(&mut h, Key::End);
+            for _ in 0..back {
+                key(&mut h, Key::ArrowLeft);
+            }
+            press(&mut h, held, Key::Delete);
+            press(&mut h, held, Key::Backspace);
+        }
+    }
 }
