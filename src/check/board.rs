@@ -87,7 +87,7 @@ fn choice(club: &Club, session: &Session, board: &Board, step: &Step, findings: 
     if step.state == StepState::NotToday {
         return;
     }
-    let spot = spot(session, board, step);
+    let spot = choice_spot(session, board, step);
     let label = &step.label;
     let asks = step.symbol.as_str() == "choose";
     if step.options.len() == 1 || (asks && step.options.is_empty()) {
@@ -155,6 +155,15 @@ fn spot(session: &Session, board: &Board, step: &Step) -> Spot {
         }
         (at, _) => Spot::Step(session.id, board.participant, at),
     }
+}
+
+/// A choice that the timetable offers is mended there, one of this board's own on the board.
+fn choice_spot(session: &Session, board: &Board, step: &Step) -> Spot {
+    let hand = session.hand_of(board.participant);
+    if hand.is_some_and(|h| h.choices.contains_key(&step.at)) {
+        return Spot::Step(session.id, board.participant, step.at);
+    }
+    spot(session, board, step)
 }
 
 fn unknown_activity(spot: Spot) -> Finding {

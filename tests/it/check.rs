@@ -773,6 +773,27 @@ fn what_is_found_stands_where_it_is_mended() {
 }
 
 #[test]
+fn a_choice_leads_to_where_it_is_offered() {
+    let spot_of = |club: &Club| {
+        let all = run(club);
+        let choice = all
+            .iter()
+            .find(|f| f.code == "board.choice_without_options");
+        choice.expect("it is found").spot
+    };
+    let mut club = daystrand::workbench::demo::club();
+    let circle = slot(&mut club, "Circle").id;
+    let one = vec![Content::of(activity(&mut club, "Dig"))];
+    hand(&mut club, "leaf")
+        .choices
+        .insert(StepRef::Slot(circle), one.clone());
+    assert!(matches!(spot_of(&club), Spot::Step(_, _, StepRef::Slot(at)) if at == circle));
+    let mut club = daystrand::workbench::demo::club();
+    row(&mut club, "Circle").options = one;
+    assert!(matches!(spot_of(&club), Spot::Slot(_, at) if at == circle));
+}
+
+#[test]
 fn the_most_serious_come_first_and_a_club_without_sessions_is_checked_too() {
     let mut club = daystrand::workbench::demo::club();
     club.rules.transition_minutes = 9;

@@ -8,6 +8,8 @@
 mod check;
 mod cli;
 mod desktop;
+#[path = "../fuzz/dice.rs"]
+mod dice;
 mod drawing;
 mod export;
 mod fixture;

@@ -257,3 +257,16 @@ pub fn begin_anew(window: &mut Harness<'_, App>) {
     *window.state_mut() = App::new(demo());
     window.run_steps(6);
 }
+
+/// Where someone is, in a word.
+pub fn place_now(window: &mut Harness<'_, App>) -> String {
+    let place = window.state().bench().view().place.label();
+    let people = window.state().bench().view().club.participants.len();
+    let state = window.state_mut().state_mut();
+    let over = match (state.together.is_some(), state.drawing.is_some()) {
+        (true, _) => "going through together",
+        (_, true) => "drawing",
+        _ => place,
+    };
+    format!("{over}, {people} people")
+}

@@ -23,6 +23,8 @@ use dice::Dice;
 static MEMORY: PeakAlloc = PeakAlloc;
 
 const ROUND: Duration = Duration::from_secs(60);
+/// What takes longer is told.
+const LONG: Duration = Duration::from_millis(500);
 
 fn main() -> ExitCode {
     let numbers: Vec<u64> = std::env::args()
@@ -49,7 +51,15 @@ fn main() -> ExitCode {
             println!("after {done} things, seed {seed}: {act:?}");
             return ExitCode::FAILURE;
         }
-        slowest = slowest.max(began.elapsed());
+        let took = began.elapsed();
+        if took > LONG {
+            println!(
+                "{:.1} s at {}: {act:?}",
+                took.as_secs_f64(),
+                acts::place_now(&mut window)
+            );
+        }
+        slowest = slowest.max(took);
         done += 1;
         if acts::speaks(&window) {
             window = acts::window();

@@ -143,7 +143,14 @@ pub fn ghost(ui: &Ui, desk: &mut Desk<'_>, says: Option<&str>) {
         );
     }
     let Some(words) = says else { return };
-    let tab = Rect::from_center_size(rect.center_bottom() + vec2(0.0, 10.0), vec2(126.0, 26.0));
+    let font = theme::bold(14.5);
+    let g = p.layout_no_wrap(words.to_owned(), font.clone(), t.col.ink);
+    let size = vec2((g.size().x + 16.0).max(126.0), 26.0);
+    let below = Rect::from_center_size(rect.center_bottom() + vec2(0.0, 10.0), size);
+    // At the lower edge of the window it stands above.
+    let fits = below.bottom() <= ctx.content_rect().bottom();
+    let above = Rect::from_center_size(rect.center_top() - vec2(0.0, 30.0), size);
+    let tab = if fits { below } else { above };
     p.rect(
         tab,
         CornerRadius::same(5),
@@ -156,7 +163,7 @@ pub fn ghost(ui: &Ui, desk: &mut Desk<'_>, says: Option<&str>) {
         tab.shrink(4.0),
         Align2::CENTER_CENTER,
         words,
-        theme::bold(14.5),
+        font,
         t.col.ink,
     );
 }

@@ -68,7 +68,7 @@ pub struct BoardsState {
     /// The next participant's step gets the keyboard.
     pub keep_step: bool,
     /// What letting go on the name would do that something is held over.
-    over_name: Option<&'static str>,
+    over_name: Option<String>,
     /// Whose board was last seen.
     seen: Option<ParticipantId>,
     /// The place that what is in the hand would take.
@@ -220,7 +220,7 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut BoardsState, rect: Rec
     if tray_height > 0.0 {
         within(ui, "tray", tray, |ui| symbols(ui, desk, state, tray));
     }
-    match state.over_name {
+    match &state.over_name {
         Some(says) => held::ghost(ui, desk, Some(says)),
         None => held::show(ui, desk, board),
     }
@@ -290,6 +290,8 @@ fn offer(desk: &mut Desk<'_>, state: &mut BoardsState, content: Content) {
     let (Some(step), Some(person)) = (state.offer, desk.view.participant) else {
         return;
     };
+    // What comes next is looked for as this was.
+    state.tray.focus_search |= !state.tray.search.is_empty();
     state.tray.search.clear();
     let at = desk.view.board().and_then(|b| b.position(step));
     let now = at.and_then(|at| Some(desk.view.board()?.steps.get(at)?.options.clone()));

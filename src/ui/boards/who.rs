@@ -195,9 +195,11 @@ impl Row<'_> {
         if *from == self.who || !ui.clip_rect().contains(at) || !rect.contains(at) {
             return false;
         }
+        let who = desk.view.club.participant(self.who);
+        let who = who.map_or("them", |p| p.name.as_str());
         state.over_name = Some(match several::moves_over(ui) {
-            true => "over to them",
-            false => "for them too",
+            true => format!("over to {who}"),
+            false => format!("for {who} too"),
         });
         if ui.input(|i| i.pointer.any_released()) {
             DragAndDrop::clear_payload(ui.ctx());

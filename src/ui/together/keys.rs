@@ -46,6 +46,13 @@ pub fn read(
         false => (Key::ArrowRight, Key::ArrowLeft),
         true => (Key::ArrowLeft, Key::ArrowRight),
     };
+    if !arrows && !open {
+        let forth = pressed(onward) || pressed(Key::ArrowDown);
+        let back = pressed(backward) || pressed(Key::ArrowUp);
+        if forth != back {
+            go_round(ui, targets, forth);
+        }
+    }
     let on = pressed(Key::PageDown) || arrows && (pressed(onward) || pressed(Key::ArrowDown));
     if on {
         // A choice that is left open is passed by, not made.
@@ -61,6 +68,24 @@ pub fn read(
         || arrows && (pressed(backward) || pressed(Key::ArrowUp));
     if back && !open {
         go_back(state, targets, presses);
+    }
+}
+
+/// From one thing to take to the next, round and round; from elsewhere to the first. Nobody gets from
+/// a choice to a card that asks for something by one arrow too many.
+fn go_round(ui: &Ui, targets: &[Target], forth: bool) {
+    let several = |t: &&Target| matches!(t, Target::Option(_) | Target::Answer(_));
+    let all: Vec<Target> = targets.iter().filter(several).copied().collect();
+    let here = ui.memory(egui::Memory::focused);
+    let at = all.iter().position(|t| here == Some(id(*t)));
+    let n = all.len().max(1);
+    let next = match (at, forth) {
+        (Some(i), true) => (i + 1) % n,
+        (Some(i), false) => (i + n - 1) % n,
+        (None, _) => 0,
+    };
+    if let Some(next) = all.get(next) {
+        ui.memory_mut(|m| m.request_focus(id(*next)));
     }
 }
 
@@ -101,16 +126,15 @@ fn switches(
     }
 }
 
-/// The keyboard is always on something of this view; while the arrows go on and back, they do not
-/// also wander.
+/// The keyboard is always on something of this view; the arrows do what this view says and do not
+/// wander.
 pub fn keep_focus(ui: &Ui, targets: &[Target], scanning: bool) {
     let focused = ui.memory(egui::Memory::focused);
-    let several = matches!(targets.first(), Some(Target::Option(_) | Target::Answer(_)));
     match (focused, targets.first()) {
         // Nobody asks for help by a press that was meant for nothing.
         (None, Some(Target::Card(_))) => {}
         (None, Some(first)) if !scanning => ui.memory_mut(|m| m.request_focus(id(*first))),
-        (Some(at), _) if !several => regions::keep_arrows(ui, at),
+        (Some(at), _) => regions::keep_arrows(ui, at),
         _ => {}
     }
 }

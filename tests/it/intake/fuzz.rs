@@ -1,7 +1,5 @@
 //! A few hundred changed files of each kind; `cargo bench --bench fuzz` runs for as long as wanted.
 
-#[path = "../../fuzz/dice.rs"]
-mod dice;
 #[path = "../../fuzz/drawing.rs"]
 mod drawing;
 #[path = "../../fuzz/jpeg.rs"]
@@ -19,6 +17,7 @@ mod targets;
 
 use std::cell::Cell;
 
+use crate::dice;
 use dice::Dice;
 use targets::TARGETS;
 

@@ -196,6 +196,35 @@ fn a_whole_day_goes_forward_and_back_by_keys_alone() {
 }
 
 #[test]
+fn arrows_go_round_a_choice_and_never_to_a_card_that_asks() {
+    let mut h = large(|_| {});
+    while !focused(&h).starts_with("Choose ") {
+        key(&mut h, Key::ArrowRight);
+    }
+    let first = focused(&h);
+    let mut seen = vec![first.clone()];
+    for arrow in [Key::ArrowRight, Key::ArrowDown]
+        .into_iter()
+        .cycle()
+        .take(20)
+    {
+        key(&mut h, arrow);
+        let now = focused(&h);
+        assert!(now.starts_with("Choose "), "{now}");
+        if now == first {
+            break;
+        }
+        seen.push(now);
+    }
+    assert!(seen.len() >= 4, "{seen:?}");
+    key(&mut h, Key::ArrowLeft);
+    assert_eq!(Some(&focused(&h)), seen.last());
+    // To the cards leads the Tab key alone.
+    key(&mut h, Key::Tab);
+    assert!(!focused(&h).starts_with("Choose "), "{}", focused(&h));
+}
+
+#[test]
 fn what_is_chosen_is_written_down_undone_and_seen_afterwards() {
     let mut h = large(|_| {});
     while !focused(&h).starts_with("Choose ") {

@@ -3,9 +3,8 @@
 
 #[path = "../../wander/acts.rs"]
 mod acts;
-#[path = "../../fuzz/dice.rs"]
-mod dice;
 
+use crate::dice;
 use daystrand::model::invariants;
 use dice::Dice;
 
@@ -21,9 +20,11 @@ fn wander(seed: u64) {
         acts::perform(&mut window, &act);
         let view = window.state().bench().view();
         let broken = invariants::check(view.club);
-        assert!(broken.is_empty(), "{broken:?} after {done}: {act:?}");
+        let told = format!("{broken:?} after {done}: {act:?}");
+        let sound = broken.is_empty();
         changed += usize::from(view.revision != last);
         last = view.revision;
+        assert!(sound, "{told} at {}", acts::place_now(&mut window));
         if acts::speaks(&window) {
             acts::begin_anew(&mut window);
         }
