@@ -14,6 +14,7 @@ mod ask_view;
 mod bar;
 mod cards;
 mod choose;
+mod day;
 mod finished;
 mod keys;
 mod leave;
@@ -32,19 +33,14 @@ use egui::{CornerRadius, Id, Rect, Role, Sense, Ui, Vec2, WidgetInfo};
 use super::desk::Desk;
 use super::theme;
 use super::widgets::words;
-use crate::model::board::Board;
-use crate::model::club::Club;
-use crate::model::people::Participant;
 use crate::model::profile::Field;
 use crate::model::rewriting::PageRef;
-use crate::model::session::Session;
 use crate::story::Story;
-use crate::story::cards::{Card, always_there_for};
-use crate::ui::pictures::Eyes;
 use cards::Presses;
+use day::Day;
 use finished::OnItsWay;
 use places::{Places, Wanted};
-use walk::{Path, Sight, Walk};
+use walk::Walk;
 
 /// Seconds a card takes to the finished place.
 const MOVE: f64 = 0.45;
@@ -116,42 +112,6 @@ struct Motion {
     step: usize,
     from: f64,
     forward: bool,
-}
-
-/// The board of a frame, and how far they are on it.
-struct Day<'a> {
-    club: &'a Club,
-    session: &'a Session,
-    who: &'a Participant,
-    board: &'a Board,
-    path: Path,
-    walk: Walk,
-    sight: Sight,
-    done: usize,
-    cards: Vec<Card>,
-    eyes: Eyes,
-}
-
-impl<'a> Day<'a> {
-    fn of(desk: &Desk<'a>, walk: &mut Walk) -> Option<Self> {
-        let view = desk.view;
-        let (club, session, who) = (view.club, view.session?, view.participant?);
-        let board = view.board()?;
-        let path = Path::of(club, board, who.manner.reach);
-        walk.settle(&path);
-        Some(Self {
-            club,
-            session,
-            who,
-            board,
-            sight: walk.sight(&path),
-            walk: walk.clone(),
-            done: walk.done(),
-            cards: always_there_for(club, who),
-            eyes: Eyes::of(who),
-            path,
-        })
-    }
 }
 
 impl TogetherState {
