@@ -76,7 +76,7 @@ impl Strip<'_> {
         self.several_keys(ui, desk, state, (step, at), per_row);
         let pressed = |key| ui.input_mut(|i| i.consume_key(Modifiers::NONE, key));
         if pressed(Key::Delete) {
-            let all = self.chosen.as_slice();
+            let all = self.meant(desk, step);
             let stays = |s: &&Step| !(all.contains(&s.at) && matches!(s.at, StepRef::Own(_)));
             let after = self.board.steps[at..].iter().find(stays);
             let next = after.or_else(|| self.board.steps[..at].iter().rev().find(stays));
@@ -84,7 +84,7 @@ impl Strip<'_> {
                 desk.ask(Command::ChooseStep(Some(next.at)));
                 ui.memory_mut(|m| m.request_focus(card_id(who, next.at)));
             }
-            take_off(desk, who, self.board, all);
+            take_off(desk, who, self.board, &all);
             state.several.alone();
             return;
         }
@@ -99,7 +99,7 @@ impl Strip<'_> {
             state.begin_choice(step.at);
         }
         if pressed(Key::Backspace) {
-            let rows = self.chosen.iter().copied();
+            let rows = self.meant(desk, step).into_iter();
             let rows: Vec<StepRef> = rows.filter(|s| !matches!(s, StepRef::Own(_))).collect();
             several::each(desk, who, &rows, BoardEdit::Restore);
         }
@@ -124,6 +124,16 @@ impl Strip<'_> {
         }
     }
 
+    /// What a key on a step is about: all that are chosen; the step alone where the keyboard came to
+    /// it so lately that it is not yet the chosen one.
+    fn meant(&self, desk: &Desk<'_>, step: &Step) -> Vec<StepRef> {
+        if desk.view.step == Some(step.at) {
+            self.chosen.clone()
+        } else {
+            vec![step.at]
+        }
+    }
+
     /// Keys that go along the board, and those that move or choose several steps.
     fn several_keys(
         &self,
@@ -135,7 +145,7 @@ impl Strip<'_> {
     ) {
         let (who, n) = (self.person.id, self.board.steps.len());
         if let Some(to) = regions::alt_arrows(ui, at, n, per_row) {
-            match self.chosen.as_slice() {
+            match self.meant(desk, step).as_slice() {
                 [_] | [] => desk.board(who, BoardEdit::Move(step.at, to)),
                 all => self.shift(desk, all, to as isize - at as isize),
             }
