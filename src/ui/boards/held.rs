@@ -75,7 +75,7 @@ pub fn autoscroll(ui: &Ui, list: Rect, at: Option<Pos2>) {
 /// here would do.
 pub fn show(ui: &Ui, desk: &mut Desk<'_>, board: Rect) {
     let Some((held, at)) = in_hand(ui.ctx()) else {
-        return;
+        return ghost(ui, desk, None);
     };
     let swap = ui.input(|i| i.modifiers.shift);
     let again = copies(ui);
@@ -107,13 +107,59 @@ pub fn copies(ui: &Ui) -> bool {
     ui.input(|i| i.modifiers.command)
 }
 
+/// What was let go where nothing comes of it, on its way back.
+#[derive(Clone)]
+struct Back {
+    held: Arc<Held>,
+    from: Pos2,
+    to: Pos2,
+    since: f64,
+}
+
+const BACK: &str = "held-back";
+const TAKEN: &str = "held-taken";
+
+/// Lets what is in the hand slide back to where it was taken: nothing comes of letting go here.
+pub fn goes_back(ui: &Ui, held: &Arc<Held>, from: Pos2) {
+    let to = ui.data(|d| d.get_temp(Id::unique(TAKEN)));
+    let back = Back {
+        held: Arc::clone(held),
+        from,
+        to: to.unwrap_or(from),
+        since: ui.input(|i| i.time),
+    };
+    ui.data_mut(|d| d.insert_temp(Id::unique(BACK), back));
+    ui.ctx().request_repaint();
+}
+
+/// The card that slides back, if one does.
+fn on_its_way_back(ctx: &Context) -> Option<(Arc<Held>, Pos2)> {
+    let back: Back = ctx.data(|d| d.get_temp(Id::unique(BACK)))?;
+    let time = f64::from(theme::of(ctx).slide());
+    let part = (ctx.input(|i| i.time) - back.since) / time.max(f64::EPSILON);
+    if part >= 1.0 {
+        ctx.data_mut(|d| d.remove::<Back>(Id::unique(BACK)));
+        return None;
+    }
+    ctx.request_repaint();
+    Some((back.held, back.from.lerp(back.to, part as f32)))
+}
+
 /// The card that follows the pointer, with words on a tab below it.
 pub fn ghost(ui: &Ui, desk: &mut Desk<'_>, says: Option<&str>) {
     let ctx = ui.ctx();
-    let Some((held, at)) = in_hand(ctx) else {
-        return;
-    };
-    ctx.set_cursor_icon(CursorIcon::Grabbing);
+    if let Some((held, at)) = in_hand(ctx) {
+        ctx.set_cursor_icon(CursorIcon::Grabbing);
+        if let Some(taken) = ctx.input(|i| i.pointer.press_origin()) {
+            ctx.data_mut(|d| d.insert_temp(Id::unique(TAKEN), taken));
+        }
+        card(ctx, desk, &held, at, says);
+    } else if let Some((held, at)) = on_its_way_back(ctx) {
+        card(ctx, desk, &held, at, None);
+    }
+}
+
+fn card(ctx: &Context, desk: &mut Desk<'_>, held: &Held, at: Pos2, says: Option<&str>) {
     let t = theme::of(ctx);
     let rect = Rect::from_center_size(at + vec2(10.0, 26.0), Vec2::splat(theme::CARD));
     let p = ctx.layer_painter(LayerId::new(Order::Tooltip, Id::unique("held")));

@@ -307,3 +307,25 @@ fn a_plain_click_chooses_one_alone_again() {
     let off = steps.iter().filter(|s| s.state == StepState::NotToday);
     assert_eq!(off.count(), 1);
 }
+
+#[test]
+fn what_is_let_go_where_it_cannot_be_slides_back() {
+    let mut h = at(Place::Boards);
+    let before = labels(&h);
+    // From the symbols onto the menu, where nothing comes of it.
+    let (from, to) = (middle(&h, "Circle, symbol"), middle(&h, "Menu"));
+    h.drag_at(from);
+    h.step();
+    for part in [0.3, 0.7, 1.0] {
+        h.hover_at(from + (to - from) * part);
+        h.step();
+    }
+    h.drop_at(to);
+    h.run();
+    assert_eq!(labels(&h), before);
+    assert_eq!(undo(&h), None);
+    let resting = |h: &Window| h.output().shapes.len();
+    let shapes = resting(&h);
+    h.run();
+    assert_eq!(resting(&h), shapes, "it has come to rest");
+}

@@ -307,7 +307,7 @@ fn drop_held(ui: &Ui, desk: &mut Desk<'_>, table: &Table<'_>, hit: Option<&Hit<'
     match (held.as_ref(), hit) {
         (Held::New(content), Some(hit)) => {
             let edit = match hit.at {
-                At::Name => return,
+                At::Name => return held::goes_back(ui, &held, pointer),
                 At::Step(step) => BoardEdit::Replace(step, content.clone()),
                 At::Out(slot) => {
                     BoardEdit::Insert(content.clone(), hit.place_of_gap(table.session, slot))
@@ -315,16 +315,22 @@ fn drop_held(ui: &Ui, desk: &mut Desk<'_>, table: &Table<'_>, hit: Option<&Hit<'
             };
             desk.board(hit.line.person.id, edit);
         }
+        (Held::Steps(from, steps, _), Some(hit))
+            if hit.does(ui, *from, steps, hit.at) == Does::Nothing =>
+        {
+            held::goes_back(ui, &held, pointer);
+        }
         (Held::Steps(from, steps, content), Some(hit)) => {
             drop_on(ui, desk, (*from, steps, content), table.session, hit);
         }
         (Held::Steps(from, steps, _), None) if !table.body.contains(pointer) => {
             let line = table.lines.iter().find(|l| l.person.id == *from);
-            if let Some(line) = line.filter(|_| !held::copies(ui)) {
-                take_off(desk, line.person.id, line.board, steps);
+            match line.filter(|_| !held::copies(ui)) {
+                Some(line) => take_off(desk, line.person.id, line.board, steps),
+                None => held::goes_back(ui, &held, pointer),
             }
         }
-        _ => {}
+        _ => held::goes_back(ui, &held, pointer),
     }
 }
 

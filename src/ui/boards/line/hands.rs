@@ -8,7 +8,7 @@ use crate::model::board::{By, Step, StepState};
 use crate::model::edit::BoardEdit;
 use crate::model::hand::Content;
 use crate::model::ids::StepRef;
-use crate::ui::boards::held::{Held, copies};
+use crate::ui::boards::held::{self, Held, copies};
 use crate::ui::boards::{BoardsState, several, take_off};
 use crate::ui::desk::Desk;
 use crate::ui::photo;
@@ -191,7 +191,7 @@ impl Strip<'_> {
                 Held::Steps(_, steps, _) if !copies(ui) => {
                     take_off(desk, who, self.board, steps);
                 }
-                _ => {}
+                _ => held::goes_back(ui, &held, at),
             }
             return;
         }

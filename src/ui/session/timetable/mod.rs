@@ -306,14 +306,15 @@ impl<'a> Strip<'a> {
             ) => {
                 desk.timetable(TimetableEdit::Insert(*a, place));
             }
-            (Held::Slot(_, c), place) if held::copies(ui) => {
-                if let Some((activity, place)) = c.activity.zip(place) {
+            (Held::Slot(_, c), place) if held::copies(ui) => match c.activity.zip(place) {
+                Some((activity, place)) => {
                     desk.timetable(TimetableEdit::Insert(activity, place));
                 }
-            }
+                None => held::goes_back(ui, &held, at),
+            },
             (Held::Slot(slot, _), Some(place)) => desk.timetable(TimetableEdit::Move(*slot, place)),
             (Held::Slot(slot, _), None) => desk.timetable(TimetableEdit::Remove(*slot)),
-            _ => {}
+            _ => held::goes_back(ui, &held, at),
         }
     }
 }
