@@ -350,7 +350,7 @@ fn end(ui: &Ui, pictures: &mut super::pictures::Pictures, day: &Day<'_>, places:
     let t = theme::of(ui.ctx());
     let p = ui.painter();
     views::rope(p, &t, places, crate::model::manner::Run::LeftToRight);
-    views::heading(p, &t, places.head(), "All finished", places);
+    views::heading(p, &t, places.head_now, "All finished", places);
     let card = crate::story::cards::finished(day.club);
     cards::paint(p, pictures, places.now, &cards::Face::from(&card), day.eyes);
     let at = egui::pos2(places.now.center().x, places.now.top() - places::HANG + 2.0);
