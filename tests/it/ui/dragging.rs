@@ -4,6 +4,7 @@ use daystrand::model::board::StepState;
 use daystrand::model::ids::ParticipantId;
 use daystrand::workbench::command::Place;
 use egui::{Event, Key, Modifiers, PointerButton, Pos2, TouchDeviceId, TouchId, TouchPhase, Vec2};
+use egui_kittest::kittest::Queryable as _;
 
 use super::{at, click, drag, focused, key, labels, middle, press};
 
@@ -222,6 +223,49 @@ fn in_the_table_a_step_goes_to_another_row() {
     assert_eq!(after[0].1, before[0].1, "it stays");
     press(&mut h, Modifiers::COMMAND, Key::Z);
     assert_eq!(boards(&h), before);
+}
+
+#[test]
+fn in_the_table_a_choice_goes_to_the_same_row_of_another() {
+    let mut h = at(Place::Boards);
+    press(&mut h, Modifiers::COMMAND, Key::G);
+    let choice = |h: &Window, who: usize| {
+        let view = h.state().bench().view();
+        let steps = &view.boards[who].1.steps;
+        let step = steps.iter().find(|s| !s.options.is_empty());
+        step.map(|s| (s.label.clone(), s.options.clone()))
+    };
+    let (label, options) = choice(&h, 0).expect("the demo has a choice there");
+    assert_eq!(choice(&h, 3), None);
+    let view = h.state().bench().view();
+    let other = view
+        .club
+        .participant(view.boards[3].0)
+        .expect("there")
+        .name
+        .clone();
+    let from = h
+        .query_all_by(|n| {
+            n.label()
+                .is_some_and(|l| l.starts_with(&format!("{label}, choice")))
+        })
+        .next()
+        .expect("its place")
+        .rect()
+        .center();
+    let to = h
+        .query_all_by(|n| {
+            let here = |l: String| l.starts_with(&format!("{label}, ")) && l.ends_with(&other);
+            n.label().is_some_and(here)
+        })
+        .next()
+        .expect("the same row")
+        .rect()
+        .center();
+    drag(&mut h, from, to);
+    assert_eq!(choice(&h, 3), Some((label, options)));
+    press(&mut h, Modifiers::COMMAND, Key::Z);
+    assert_eq!(choice(&h, 3), None);
 }
 
 #[test]

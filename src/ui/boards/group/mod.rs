@@ -321,7 +321,7 @@ fn drop_held(ui: &Ui, desk: &mut Desk<'_>, table: &Table<'_>, hit: Option<&Hit<'
             held::goes_back(ui, &held, pointer);
         }
         (Held::Steps(from, steps, content), Some(hit)) => {
-            drop_on(ui, desk, (*from, steps, content), table.session, hit);
+            drop_on(ui, desk, (*from, steps, content), table, hit);
         }
         (Held::Steps(from, steps, _), None) if !table.body.contains(pointer) => {
             let line = table.lines.iter().find(|l| l.person.id == *from);
@@ -339,10 +339,10 @@ fn drop_on(
     ui: &Ui,
     desk: &mut Desk<'_>,
     (from, steps, content): (ParticipantId, &[StepRef], &Content),
-    session: &Session,
+    table: &Table<'_>,
     hit: &Hit<'_>,
 ) {
-    let (who, to) = (hit.line.person.id, hit.place(session));
+    let (who, to) = (hit.line.person.id, hit.place(table.session));
     match (hit.does(ui, from, steps, hit.at), hit.at) {
         (Does::Nothing, _) => {}
         (Does::Move, _) => {
@@ -353,10 +353,29 @@ fn drop_on(
             }
         }
         (Does::Same, At::Step(here)) => {
-            desk.board(who, BoardEdit::Replace(here, content.clone()));
+            let edit = same(table, (from, steps), here, content);
+            desk.board(who, edit);
         }
         _ => several::give(ui, desk, (from, steps), (who, to)),
     }
+}
+
+/// What someone has at a row, for another one there: with what can be chosen, where it is a choice.
+fn same(
+    table: &Table<'_>,
+    (from, steps): (ParticipantId, &[StepRef]),
+    here: StepRef,
+    content: &Content,
+) -> BoardEdit {
+    let replace = BoardEdit::Replace(here, content.clone());
+    let line = table.lines.iter().find(|l| l.person.id == from);
+    let all = line.map_or(&[][..], |l| &l.board.steps);
+    let step = all.iter().find(|s| steps.contains(&s.at));
+    let options = step.map_or_else(Vec::new, |s| s.options.clone());
+    if options.is_empty() {
+        return replace;
+    }
+    BoardEdit::All(vec![replace, BoardEdit::Offer(here, options)])
 }
 
 /// One frame of the table.
