@@ -136,7 +136,7 @@ impl Table<'_> {
         cells: &[Cell],
     ) {
         let Some((held, at)) = held::in_hand(ui.ctx()) else {
-            return;
+            return held::ghost(ui, desk, None);
         };
         let own = cells
             .iter()
@@ -153,10 +153,11 @@ impl Table<'_> {
             return;
         }
         DragAndDrop::clear_payload(ui.ctx());
-        if let (Some(own), Some(target)) = (own, target)
-            && own.turn != target.turn
-        {
-            self.move_to(desk, state, own, target.turn);
+        match (own, target) {
+            (Some(own), Some(target)) if own.turn != target.turn => {
+                self.move_to(desk, state, own, target.turn);
+            }
+            _ => held::goes_back(ui, &held, at),
         }
         state.from = None;
     }
