@@ -8,6 +8,8 @@ use crate::model::finding::Spot;
 use crate::model::ids::SymbolId;
 use crate::symbols::lexicon::lexicon;
 use crate::ui::actions::{self, Action};
+use crate::ui::theme;
+use crate::workbench::command::Theme;
 use crate::workbench::view::View;
 
 /// How many of one kind are shown.
@@ -120,9 +122,23 @@ fn commands(view: &View<'_>, wanted: &[String]) -> Vec<Found> {
         found.extend(one((row.label, row.tip), &keys, None, goes, wanted));
     }
     if !wanted.is_empty() {
+        found.extend(sights(view, wanted));
         found = best(found);
     }
     found
+}
+
+/// What the menu changes about how all is seen.
+fn sights(view: &View<'_>, wanted: &[String]) -> Vec<Found> {
+    let also = "Colours theme";
+    let other = Theme::ALL.into_iter().filter(|c| *c != view.theme);
+    let colours = other.filter_map(|c| {
+        let goes = Goes::Do(Action::Colours(c));
+        one((theme::label(c), also), "Colours", None, goes, wanted)
+    });
+    let still = ("No movement, or movement again", "Motion animation still");
+    let still = one(still, "Movement", None, Goes::Do(Action::Still), wanted);
+    colours.chain(still).collect()
 }
 
 fn people(view: &View<'_>, wanted: &[String]) -> Vec<Found> {
