@@ -13,13 +13,11 @@ use crate::ui::widgets::words;
 
 /// How high it is.
 pub const fn height(short: bool) -> f32 {
-    if short { 88.0 } else { 152.0 }
+    if short { 96.0 } else { 152.0 }
 }
 
-/// From its top to the rope.
-const fn rope_at(short: bool) -> f32 {
-    if short { 30.0 } else { 38.0 }
-}
+/// From its top to the rope: the names of the parts stand over it.
+const ROPE_AT: f32 = 38.0;
 
 /// Where the parts of the day begin, with how many columns each has.
 fn runs(table: &Table<'_>) -> Vec<(usize, usize)> {
@@ -49,7 +47,7 @@ pub fn show(ui: &Ui, desk: &mut Desk<'_>, table: &Table<'_>, rect: Rect, short: 
     let t = theme::of(ui.ctx());
     let p = ui.painter();
     p.rect_filled(rect, 0, t.col.ground);
-    let y = rect.top() + rope_at(short);
+    let y = rect.top() + ROPE_AT;
     let n = table.session.timetable.len();
     let mut rope = Rope {
         points: vec![pos2(table.origin.x + table.names - 4.0, y)],
@@ -60,7 +58,7 @@ pub fn show(ui: &Ui, desk: &mut Desk<'_>, table: &Table<'_>, rect: Rect, short: 
     }
     rope.sag_to(pos2(table.end() + 6.0, y));
     paint::rope(p, &t, &rope);
-    parts(p, &t, desk, table, y, short);
+    parts(p, &t, desk, table, y);
     for i in 0..n {
         slot(p, &t, desk, table, i, (y, short));
     }
@@ -90,14 +88,13 @@ pub fn show(ui: &Ui, desk: &mut Desk<'_>, table: &Table<'_>, rect: Rect, short: 
     }
 }
 
-fn parts(p: &Painter, t: &Theme, desk: &Desk<'_>, table: &Table<'_>, y: f32, short: bool) {
+fn parts(p: &Painter, t: &Theme, desk: &Desk<'_>, table: &Table<'_>, y: f32) {
     for (first, run) in runs(table) {
         let x = table.middle(first) - table.column / 2.0;
         let room = run as f32 * table.column - 12.0;
         paint::knot(p, t, pos2(x, y), 8.0);
-        let up = if short { 8.0 } else { 1.0 };
         if let Some(part) = desk.view.club.part(table.session.timetable[first].part) {
-            paint::name(p, t, pos2(x, y + up), room, &part.name);
+            paint::name(p, t, pos2(x, y + 1.0), room, &part.name);
         }
     }
 }
