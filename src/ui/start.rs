@@ -162,7 +162,7 @@ fn beside(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut StartState, room: Rect) 
         let inside = rect.shrink2(vec2(20.0, 14.0));
         within(ui, title, inside, |ui| {
             ui.spacing_mut().item_spacing.y = 8.0;
-            heading(ui, title);
+            words::heading(ui, title, 22.0);
             done |= part(ui, desk, state);
         });
     }
@@ -179,20 +179,6 @@ fn stacked(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut StartState) -> bool {
         ui.add_space(12.0);
     }
     done
-}
-
-fn heading(ui: &mut Ui, title: &str) {
-    let t = theme::of(ui.ctx());
-    let (_, rect) = ui.allocate_space(vec2(ui.available_width(), 34.0));
-    let font = theme::bold(22.0);
-    words::line(
-        ui.painter(),
-        rect,
-        Align2::LEFT_CENTER,
-        title,
-        font,
-        t.col.card_ink,
-    );
 }
 
 fn lately(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut StartState) -> bool {

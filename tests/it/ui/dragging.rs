@@ -6,7 +6,7 @@ use daystrand::workbench::command::Place;
 use egui::{Event, Key, Modifiers, PointerButton, Pos2, TouchDeviceId, TouchId, TouchPhase, Vec2};
 use egui_kittest::kittest::Queryable as _;
 
-use super::{at, click, drag, focused, key, labels, middle, press};
+use super::{at, click, drag, focused, holding, key, labels, middle, press};
 
 type Window = egui_kittest::Harness<'static, daystrand::ui::app::App>;
 
@@ -17,14 +17,6 @@ fn beside(h: &Window) -> Pos2 {
 
 fn step(h: &Window, n: usize) -> Pos2 {
     middle(h, &format!("{}, step {}", labels(h)[n], n + 1))
-}
-
-fn holding(h: &mut Window, keys: Modifiers, then: impl FnOnce(&mut Window)) {
-    h.event(Event::ModifiersChanged(keys));
-    h.step();
-    then(h);
-    h.event(Event::ModifiersChanged(Modifiers::NONE));
-    h.run();
 }
 
 /// What the boards of all say, by participant.
@@ -264,6 +256,8 @@ fn in_the_table_a_choice_goes_to_the_same_row_of_another() {
         .center();
     drag(&mut h, from, to);
     assert_eq!(choice(&h, 3), Some((label, options)));
+    let name = undo(&h).expect("a change");
+    assert!(name.ends_with(&format!("for {other} too")), "{name}");
     press(&mut h, Modifiers::COMMAND, Key::Z);
     assert_eq!(choice(&h, 3), None);
 }
@@ -372,4 +366,33 @@ fn what_is_let_go_where_it_cannot_be_slides_back() {
     let shapes = resting(&h);
     h.run();
     assert_eq!(resting(&h), shapes, "it has come to rest");
+}
+
+#[test]
+fn with_shift_between_two_cards_a_symbol_is_not_lost_without_a_word() {
+    let mut h = at(Place::Boards);
+    let before = labels(&h);
+    let from = middle(&h, "Circle, symbol");
+    let between = step(&h, 0).lerp(step(&h, 1), 0.5);
+    let mut seen = 0;
+    holding(&mut h, Modifiers::SHIFT, |h| {
+        h.drag_at(from);
+        h.step();
+        for part in [0.3, 0.7, 1.0] {
+            h.hover_at(from + (between - from) * part);
+            h.step();
+        }
+        h.event(Event::PointerButton {
+            pos: between,
+            button: PointerButton::Primary,
+            pressed: false,
+            modifiers: Modifiers::SHIFT,
+        });
+        h.step();
+        seen = h.output().shapes.len();
+    });
+    let rests = h.output().shapes.len();
+    assert!(seen > rests, "it was seen on its way back: {seen}, {rests}");
+    assert_eq!(labels(&h), before);
+    assert_eq!(undo(&h), None);
 }

@@ -6,25 +6,16 @@ use std::time::Duration;
 
 use daystrand::model::board::StepState;
 use daystrand::ui::app::App;
-use daystrand::ui::start::StartState;
-use daystrand::workbench::Workbench;
 use daystrand::workbench::command::{Command, Place, Theme};
 use egui::{Event, Key, Modifiers, Vec2};
 use egui_kittest::Harness;
 use egui_kittest::kittest::{NodeT as _, Queryable};
-use jiff::civil::date;
 
-use super::{click, drag, focused, key, labels, middle, press, type_words, window_on, window_with};
+use super::{
+    click, drag, first_page, focused, key, labels, middle, press, type_words, window_with,
+};
 
 const SIZE: Vec2 = Vec2::new(1366.0, 768.0);
-
-/// A program that was just started, on its first page.
-fn first_page() -> Harness<'static, App> {
-    let mut h = window_on(Workbench::new(date(2027, 6, 10)), SIZE);
-    h.state_mut().state_mut().start = Some(StartState::default());
-    h.run();
-    h
-}
 
 /// Hands that do nothing but press keys and type, and are counted.
 struct Hands {
@@ -66,7 +57,7 @@ const NAMES: &str = "Ada, Bo, Cy, Dee, Eli, Fay, Gus, Hal, Ivy, Jo, Kim, Lou";
 fn a_whole_evening_by_keys_alone_takes_at_most_forty_actions() {
     let dir = tempfile::tempdir().unwrap();
     let mut hands = Hands {
-        window: first_page(),
+        window: first_page(SIZE),
         actions: 0,
     };
     assert_eq!(focused(&hands.window), "What the club is called");
@@ -172,7 +163,7 @@ impl Mouse {
 fn a_whole_evening_by_mouse_takes_at_most_forty_actions() {
     let dir = tempfile::tempdir().unwrap();
     let mut hands = Mouse {
-        window: first_page(),
+        window: first_page(SIZE),
         actions: 0,
     };
     hands.types("Pebble Cove");
@@ -242,7 +233,7 @@ fn written(h: &mut Harness<'_, App>) {
 
 #[test]
 fn the_next_thing_leads_through_the_evening() {
-    let mut h = first_page();
+    let mut h = first_page(SIZE);
     type_words(&mut h, "Pebble Cove");
     click(&mut h, "Begin");
     // Nobody takes part yet.

@@ -25,6 +25,7 @@ mod wandering;
 mod water;
 
 use daystrand::ui::app::App;
+use daystrand::ui::start::StartState;
 use daystrand::workbench::Workbench;
 use daystrand::workbench::command::{Command, Place};
 use egui::{Event, Key, Modifiers, Pos2, Vec2};
@@ -93,9 +94,30 @@ fn key(h: &mut Harness<'_, App>, key: Key) {
     press(h, Modifiers::NONE, key);
 }
 
+/// Does something while keys are held.
+fn holding(
+    h: &mut Harness<'static, App>,
+    keys: Modifiers,
+    then: impl FnOnce(&mut Harness<'static, App>),
+) {
+    h.event(Event::ModifiersChanged(keys));
+    h.step();
+    then(h);
+    h.event(Event::ModifiersChanged(Modifiers::NONE));
+    h.run();
+}
+
 fn type_words(h: &mut Harness<'_, App>, words: &str) {
     h.event(Event::Text(words.into()));
     h.run();
+}
+
+/// A program that was just started, on its first page.
+fn first_page(size: Vec2) -> Harness<'static, App> {
+    let mut h = window_on(Workbench::new(date(2027, 6, 10)), size);
+    h.state_mut().state_mut().start = Some(StartState::default());
+    h.run();
+    h
 }
 
 /// What has the keyboard, by the name a screen reader says.
