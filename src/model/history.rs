@@ -86,24 +86,6 @@ impl History {
         Ok(made)
     }
 
-    /// Applies several edits as one step called `label`, such as the same change on every board.
-    ///
-    /// # Errors
-    /// When one of them is refused; nothing has changed then.
-    pub fn apply_all(&mut self, label: &str, edits: &[Edit]) -> Result<Vec<Made>, Refused> {
-        let mut club = Club::clone(&self.now.club);
-        let mut all = Vec::with_capacity(edits.len());
-        for edit in edits {
-            let (next, made) = edit::apply(&club, edit)?;
-            club = next;
-            all.push(made);
-        }
-        if club != *self.now.club {
-            self.record(club, label.to_owned(), None);
-        }
-        Ok(all)
-    }
-
     fn record(&mut self, club: Club, label: String, key: Option<MergeKey>) {
         self.last_revision += 1;
         let state = State {

@@ -3,6 +3,7 @@
 mod asked;
 mod boards;
 mod demo;
+mod give;
 mod history;
 mod pictures;
 pub mod random;

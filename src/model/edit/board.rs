@@ -71,8 +71,7 @@ impl Desk<'_> {
     fn change(&mut self, edit: &BoardEdit) -> Result<Made, Refused> {
         match edit {
             BoardEdit::Insert(content, at) => return self.insert(content, *at),
-            BoardEdit::Move(step, to) => self.put(&[*step], *to)?,
-            BoardEdit::MoveAll(steps, to) => self.put(steps, *to)?,
+            BoardEdit::Move(steps, to) => self.put(steps, *to)?,
             BoardEdit::Replace(step, content) => self.replace(*step, content)?,
             BoardEdit::Relabel(step, words) => self.relabel(*step, words)?,
             BoardEdit::TakeOff(step) => self.take_off(*step)?,

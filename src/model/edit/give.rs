@@ -1,10 +1,11 @@
-//! Steps of one board for another one too, or for the same board once more: they arrive as own steps.
+//! Steps of one board for another one too, or for the same board once more: they arrive as own
+//! steps, or one of them in the place of a step that is there.
 
-use super::{BoardEdit, Give, Made, Refused, board};
+use super::{BoardEdit, Give, GiveAt, Made, Refused, board};
 use crate::model::board::{Step, derive};
 use crate::model::club::Club;
 use crate::model::hand::Content;
-use crate::model::ids::{OwnId, ParticipantId, SessionId, StepRef};
+use crate::model::ids::{ParticipantId, SessionId, StepRef};
 use crate::model::picture::Place;
 
 /// The steps arrive in the order of the board they are from, whatever order they were named in.
@@ -20,9 +21,19 @@ pub(super) fn apply(club: &mut Club, id: SessionId, give: &Give) -> Result<Made,
     if missing || steps.is_empty() {
         return Err(Refused::gone("step"));
     }
+    if matches!(give.at, GiveAt::Step(_)) && steps.len() > 1 {
+        return Err(Refused::new(
+            "Only one step can take the place of another.",
+            "Choose one of them.",
+        ));
+    }
     let mut made = Made::Nothing;
     for (i, step) in steps.iter().enumerate() {
-        made = arrive(club, (id, give.to), step, give.at + i)?;
+        let at = match give.at {
+            GiveAt::Position(at) => GiveAt::Position(at + i),
+            GiveAt::Step(at) => GiveAt::Step(at),
+        };
+        made = arrive(club, (id, give.to), step, at)?;
     }
     if !give.stays {
         for step in steps.iter().filter(|s| matches!(s.at, StepRef::Own(_))) {
@@ -37,7 +48,7 @@ fn arrive(
     club: &mut Club,
     (id, who): (SessionId, ParticipantId),
     step: &Step,
-    at: usize,
+    at: GiveAt,
 ) -> Result<Made, Refused> {
     let content = Content {
         activity: step.activity,
@@ -48,16 +59,20 @@ fn arrive(
     let options = step.options.iter().cloned();
     let options: Vec<Content> = options.map(|o| for_eyes(club, who, o)).collect();
     let mut change = |edit: &BoardEdit| board::apply(club, id, who, edit);
-    let made = change(&BoardEdit::Insert(content, at))?;
-    let Made::Own(OwnId(own)) = made else {
-        return Ok(made);
+    let made = change(&match at {
+        GiveAt::Position(at) => BoardEdit::Insert(content, at),
+        GiveAt::Step(there) => BoardEdit::Replace(there, content),
+    })?;
+    let there = match (at, made) {
+        (GiveAt::Step(there), _) => there,
+        (_, Made::Own(own)) => StepRef::Own(own),
+        _ => return Ok(made),
     };
-    let own = StepRef::Own(OwnId(own));
     if step.relabelled && step.activity.is_some() {
-        change(&BoardEdit::Relabel(own, step.label.clone()))?;
+        change(&BoardEdit::Relabel(there, step.label.clone()))?;
     }
     if !options.is_empty() {
-        change(&BoardEdit::Offer(own, options))?;
+        change(&BoardEdit::Offer(there, options))?;
     }
     Ok(made)
 }

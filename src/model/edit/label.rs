@@ -184,7 +184,6 @@ fn on_board(club: &Club, id: SessionId, who: ParticipantId, edit: &BoardEdit) ->
     let step = |at: StepRef| step(club, id, who, at);
     match edit {
         BoardEdit::Insert(c, _) => format!("Add {}", content(club, c)),
-        BoardEdit::Move(at, _) => format!("Move {}", step(*at)),
         BoardEdit::Replace(at, _) => format!("Replace {}", step(*at)),
         BoardEdit::Relabel(at, _) => format!("Words of {}", step(*at)),
         BoardEdit::TakeOff(at @ (StepRef::Slot(_) | StepRef::Standing(..)))
@@ -200,7 +199,7 @@ fn on_board(club: &Club, id: SessionId, who: ParticipantId, edit: &BoardEdit) ->
         BoardEdit::TakeOff(at) => format!("Take off {}", step(*at)),
         BoardEdit::Restore(at) => format!("{} as in the timetable", step(*at)),
         BoardEdit::RestoreAll => "All as in the timetable".to_owned(),
-        BoardEdit::MoveAll(steps, _) => {
+        BoardEdit::Move(steps, _) => {
             let first = steps.first().map_or_else(String::new, |at| step(*at));
             format!("Move {}", and_more(first, steps.len()))
         }

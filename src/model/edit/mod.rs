@@ -139,7 +139,7 @@ pub enum Edit {
     Turns(SessionId, TurnsEdit),
 }
 
-/// Steps that another board gets as own steps.
+/// Steps that another board gets too.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Give {
     /// Whose they are.
@@ -148,10 +148,19 @@ pub struct Give {
     pub steps: Vec<StepRef>,
     /// Who gets them.
     pub to: ParticipantId,
-    /// The position of the first of them there.
-    pub at: usize,
+    /// Where.
+    pub at: GiveAt,
     /// Whether own steps stay where they are from; all others do anyhow.
     pub stays: bool,
+}
+
+/// Where steps that are given arrive.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum GiveAt {
+    /// As own steps, the first of them at this position.
+    Position(usize),
+    /// In the place of this step, which shows the same then: for one step alone.
+    Step(StepRef),
 }
 
 /// One change of who does what on a date, and of what was seen there.
@@ -264,11 +273,9 @@ pub enum TimetableEdit {
 pub enum BoardEdit {
     /// Adds an own step at a position.
     Insert(Content, usize),
-    /// Moves a step to a position (counted after taking it out).
-    Move(StepRef, usize),
     /// Moves steps together to a position (counted after taking all of them out), in the order in
     /// which they stand.
-    MoveAll(Vec<StepRef>, usize),
+    Move(Vec<StepRef>, usize),
     /// Some changes one after the other, as one: all of them or none.
     All(Vec<BoardEdit>),
     /// Shows something else in a timetable step, or in an own step.

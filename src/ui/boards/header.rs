@@ -350,10 +350,7 @@ fn act(desk: &mut Desk<'_>, state: &mut BoardsState, step: StepRef, what: Do) {
         }
         Do::Restore => {
             let all = desk.view.board().map(|b| state.several.all(b, Some(step)));
-            let all: Vec<StepRef> = all.unwrap_or_default();
-            let own = |s: &StepRef| matches!(s, StepRef::Own(_));
-            let rows: Vec<StepRef> = all.into_iter().filter(|s| !own(s)).collect();
-            several::each(desk, who, &rows, BoardEdit::Restore);
+            several::restore(desk, who, &all.unwrap_or_default());
         }
     }
     if what == Do::Swap && state.swap.is_some() {

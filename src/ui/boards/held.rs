@@ -14,7 +14,7 @@ use crate::ui::desk::Desk;
 use crate::ui::pictures::Eyes;
 use crate::ui::theme;
 use crate::ui::widgets::card::{Lie, peg, tile};
-use crate::ui::widgets::words;
+use crate::ui::widgets::{way_back, words};
 use crate::workbench::command::Place;
 
 /// What is being dragged.
@@ -135,14 +135,11 @@ pub fn goes_back(ui: &Ui, held: &Arc<Held>, from: Pos2) {
 /// The card that slides back, if one does.
 fn on_its_way_back(ctx: &Context) -> Option<(Arc<Held>, Pos2)> {
     let back: Back = ctx.data(|d| d.get_temp(Id::unique(BACK)))?;
-    let time = f64::from(theme::of(ctx).slide());
-    let part = (ctx.input(|i| i.time) - back.since) / time.max(f64::EPSILON);
-    if part >= 1.0 {
+    let at = way_back(ctx, back.since, back.from, back.to);
+    if at.is_none() {
         ctx.data_mut(|d| d.remove::<Back>(Id::unique(BACK)));
-        return None;
     }
-    ctx.request_repaint();
-    Some((back.held, back.from.lerp(back.to, part as f32)))
+    Some((back.held, at?))
 }
 
 /// The card that follows the pointer, with words on a tab below it.

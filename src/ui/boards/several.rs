@@ -6,7 +6,7 @@ use egui::{Event, Key, Modifiers, Ui};
 
 use super::held::copies;
 use crate::model::board::Board;
-use crate::model::edit::{BoardEdit, Edit, Give};
+use crate::model::edit::{BoardEdit, Edit, Give, GiveAt};
 use crate::model::ids::{ParticipantId, SessionId, StepRef};
 use crate::ui::desk::Desk;
 
@@ -137,7 +137,7 @@ impl Several {
                 from: copied.who,
                 steps: copied.steps.clone(),
                 to: who,
-                at: at + 1,
+                at: GiveAt::Position(at + 1),
                 stays: true,
             };
             desk.edit(Edit::Give(session, give));
@@ -145,12 +145,12 @@ impl Several {
     }
 }
 
-/// Lets steps go on someone's board, before a position: they stay where they are from too.
+/// Lets steps go on someone's board: they stay where they are from too.
 pub fn give(
     ui: &Ui,
     desk: &mut Desk<'_>,
     (from, steps): (ParticipantId, &[StepRef]),
-    (to, at): (ParticipantId, usize),
+    (to, at): (ParticipantId, GiveAt),
 ) {
     let Some(session) = desk.view.session.map(|s| s.id) else {
         return;
@@ -183,4 +183,11 @@ pub fn each(
         [one] => desk.board(who, one.clone()),
         _ => desk.board(who, BoardEdit::All(edits)),
     }
+}
+
+/// Makes steps as in the timetable again; own steps are not in it.
+pub fn restore(desk: &mut Desk<'_>, who: ParticipantId, steps: &[StepRef]) {
+    let rows = steps.iter().copied();
+    let rows: Vec<StepRef> = rows.filter(|s| !matches!(s, StepRef::Own(_))).collect();
+    each(desk, who, &rows, BoardEdit::Restore);
 }

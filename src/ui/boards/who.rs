@@ -10,6 +10,7 @@ use egui::{
 use super::held::{self, Held};
 use super::{BoardsState, several};
 use crate::model::board::{Board, Step, StepState};
+use crate::model::edit::GiveAt;
 use crate::model::ids::ParticipantId;
 use crate::model::people::Participant;
 use crate::ui::actions::Action;
@@ -207,7 +208,12 @@ impl Row<'_> {
             let first = steps.first().copied();
             let place = board.and_then(|(_, b)| b.position(first?));
             let place = place.unwrap_or(self.board.steps.len());
-            several::give(ui, desk, (*from, steps), (self.who, place));
+            several::give(
+                ui,
+                desk,
+                (*from, steps),
+                (self.who, GiveAt::Position(place)),
+            );
         }
         true
     }

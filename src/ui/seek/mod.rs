@@ -2,6 +2,8 @@
 
 mod found;
 
+use std::rc::Rc;
+
 use egui::{Align2, Id, Key, Modifiers, Rect, Ui, pos2, vec2};
 
 use super::desk::Desk;
@@ -26,7 +28,7 @@ pub struct Seek {
     chosen: usize,
     focus: bool,
     /// What was found for the words and the state of the club that stand beside it.
-    found: Option<(String, u64, Vec<Found>)>,
+    found: Option<(String, u64, Rc<[Found]>)>,
 }
 
 impl Default for Seek {
@@ -42,15 +44,15 @@ impl Default for Seek {
 
 impl Seek {
     /// What fits; it is looked for again only when words or club are others.
-    fn found(&mut self, view: &View<'_>) -> Vec<Found> {
-        let same = |(typed, revision, _): &&(String, u64, Vec<Found>)| {
+    fn found(&mut self, view: &View<'_>) -> Rc<[Found]> {
+        let same = |(typed, revision, _): &&(String, u64, Rc<[Found]>)| {
             *typed == self.typed && *revision == view.revision
         };
         if let Some((_, _, found)) = self.found.as_ref().filter(same) {
-            return found.clone();
+            return Rc::clone(found);
         }
-        let found = found::all(view, &self.typed);
-        self.found = Some((self.typed.clone(), view.revision, found.clone()));
+        let found: Rc<[Found]> = found::all(view, &self.typed).into();
+        self.found = Some((self.typed.clone(), view.revision, Rc::clone(&found)));
         found
     }
 }

@@ -201,7 +201,9 @@ fn edit(ui: &mut Ui, f: &Field<'_>, rect: Rect, text: &mut String) -> Response {
     );
     let mut child = ui.new_child(UiBuilder::new().max_rect(inner));
     child.set_clip_rect(inner.intersect(ui.clip_rect()));
-    cursor_within(ui, f.id, text);
+    if ui.memory(|m| m.has_focus(f.id)) {
+        cursor_within(ui, f.id, text);
+    }
     let edit = if f.wraps {
         TextEdit::multiline(text).return_key(None)
     } else if f.rows > 1 {

@@ -9,11 +9,13 @@ pub mod form;
 pub mod item;
 pub mod slide;
 pub mod steps;
+mod way_back;
 pub mod words;
 
 use egui::{Context, CornerRadius, Id, Rect, Response, Stroke, StrokeKind, Ui, UiBuilder};
 
 use super::theme;
+pub use way_back::way_back;
 
 /// Shows something inside a fixed place of the window.
 pub fn within<R>(ui: &mut Ui, salt: &str, rect: Rect, add: impl FnOnce(&mut Ui) -> R) -> R {

@@ -185,7 +185,7 @@ fn a_standing_step_goes_with_the_water_and_its_change_waits() {
     desk.timetable(TimetableEdit::Move(swim, 0));
     assert_eq!(desk.board().position(quiet), Some(1));
     // Moved by hand it goes along too: before what stood at that place.
-    desk.by_hand(BoardEdit::Move(StepRef::Slot(swim), 3));
+    desk.by_hand(BoardEdit::Move(vec![StepRef::Slot(swim)], 3));
     assert_eq!(
         desk.labels()[..5],
         ["Circle", "Song", "Swim", "Tent", "Boat"]

@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use daystrand::model::board::{Board, By, Step, StepState, derive};
 use daystrand::model::club::Club;
-use daystrand::model::edit::{BoardEdit, Edit, Made, TimetableEdit, apply};
+use daystrand::model::edit::{BoardEdit, Edit, GiveAt, Made, TimetableEdit, apply};
 use daystrand::model::hand::{Asked, Content, HandChanges};
 use daystrand::model::ids::{ParticipantId, SessionId, StepRef, SymbolId};
 use daystrand::model::invariants;
@@ -124,11 +124,15 @@ fn check_board_edit(before: &Club, after: &Club, edit: &Edit, made: Made) {
             wanted.insert((*at).min(wanted.len()), StepRef::Own(own));
             assert_eq!(new_order, wanted);
         }
-        BoardEdit::Move(step, to) => {
-            let group = group(&old, *step);
+        BoardEdit::Move(steps, to) if steps.len() != 1 => {
+            check_moved_together(&old, &new, steps, *to);
+        }
+        BoardEdit::Move(steps, to) => {
+            let step = steps[0];
+            let group = group(&old, step);
             if group.len() == 1 {
-                let mut wanted = without(old_order.clone(), *step);
-                wanted.insert((*to).min(wanted.len()), *step);
+                let mut wanted = without(old_order.clone(), step);
+                wanted.insert((*to).min(wanted.len()), step);
                 assert_eq!(firm(&new_order), firm(&wanted));
             }
             let rest = |o: &[StepRef]| -> Vec<StepRef> {
@@ -139,7 +143,6 @@ fn check_board_edit(before: &Club, after: &Club, edit: &Edit, made: Made) {
             let along = new_order.windows(group.len()).any(|w| w == group);
             assert!(along, "they go along");
         }
-        BoardEdit::MoveAll(steps, to) => check_moved_together(&old, &new, steps, *to),
         BoardEdit::All(all) => {
             for edit in all {
                 let BoardEdit::TakeOff(step) = edit else {
@@ -244,20 +247,34 @@ fn check_given(before: &Club, after: &Club, edit: &Edit, made: Made) {
         .iter()
         .filter(|s| give.steps.contains(&s.at))
         .collect();
-    let fresh = has.steps.iter().filter(|s| had.position(s.at).is_none());
-    let fresh: Vec<&Step> = fresh.collect();
     let look = |s: &&Step| (s.activity, s.label.clone(), s.options.clone());
-    assert_eq!(
-        fresh.iter().map(look).collect::<Vec<_>>(),
-        given.iter().map(look).collect::<Vec<_>>()
-    );
-    assert_eq!(
-        fresh.last().map(|s| s.at),
-        match made {
-            Made::Own(own) => Some(StepRef::Own(own)),
-            _ => None,
+    let given_look = given.iter().map(look).collect::<Vec<_>>();
+    match give.at {
+        GiveAt::Position(_) => {
+            let fresh = has.steps.iter().filter(|s| had.position(s.at).is_none());
+            let fresh: Vec<&Step> = fresh.collect();
+            assert_eq!(fresh.iter().map(look).collect::<Vec<_>>(), given_look);
+            let Made::Own(own) = made else {
+                panic!("made {made:?}")
+            };
+            assert_eq!(fresh.last().map(|s| s.at), Some(StepRef::Own(own)));
         }
-    );
+        GiveAt::Step(there) => {
+            let now = has.steps.iter().filter(|s| s.at == there);
+            let gone = give.from == give.to && give.steps == [there] && !give.stays;
+            match there {
+                StepRef::Own(_) if gone => assert_eq!(now.count(), 0),
+                _ => assert_eq!(now.map(|s| look(&s)).collect::<Vec<_>>(), given_look),
+            }
+            let leaves = |s: &StepRef| {
+                let own = matches!(s, StepRef::Own(_)) && give.steps.contains(s);
+                own && !give.stays && give.from == give.to
+            };
+            let mut wanted = firm(&order(&had));
+            wanted.retain(|s| !leaves(s));
+            assert_eq!(firm(&order(&has)), wanted);
+        }
+    }
     let now = board(after, give.from);
     for step in given {
         let goes = !give.stays && matches!(step.at, StepRef::Own(_));
@@ -511,7 +528,7 @@ fn a_neighbour_that_moves_away_takes_no_one_along() {
         .collect();
     let board = |club: &Club| order(&derive(club, club.session(s).unwrap(), p));
     let mut put = |step, to| {
-        club = apply(&club, &Edit::Board(s, p, BoardEdit::Move(step, to)))
+        club = apply(&club, &Edit::Board(s, p, BoardEdit::Move(vec![step], to)))
             .unwrap()
             .0;
         board(&club)

@@ -5,7 +5,7 @@ use std::sync::Arc;
 use daystrand::model::club::Club;
 use daystrand::model::edit::{BoardEdit, Edit, TimetableEdit, apply};
 use daystrand::model::history::{History, UNDO_STEPS};
-use daystrand::model::ids::StepRef;
+use daystrand::model::ids::{OwnId, StepRef};
 use proptest::prelude::*;
 
 use super::random::{self, seeds};
@@ -155,7 +155,7 @@ fn labels_say_what_was_done_to_what() {
             "Move Circle",
         ),
         (
-            Edit::Board(s, p, BoardEdit::Move(step, 2)),
+            Edit::Board(s, p, BoardEdit::Move(vec![step], 2)),
             "Move Circle for Noor",
         ),
         (
@@ -174,17 +174,18 @@ fn labels_say_what_was_done_to_what() {
 fn several_edits_are_one_step_or_none() {
     let mut history = History::new(random::start());
     let s = history.club().sessions[0].id;
-    let step = StepRef::Slot(history.club().sessions[0].timetable[0].id);
-    let people: Vec<_> = history.club().participants.iter().map(|p| p.id).collect();
-    let take_off = |p| Edit::Board(s, p, BoardEdit::TakeOff(step));
-    let mut edits: Vec<Edit> = people.into_iter().map(take_off).collect();
-    history
-        .apply_all("Circle not today for all", &edits)
-        .unwrap();
-    assert_eq!(history.club().sessions[0].hand.len(), 3);
-    assert_eq!(history.undo().as_deref(), Some("Circle not today for all"));
-    edits.push(Edit::RemoveSession(daystrand::model::ids::SessionId(9999)));
+    let p = history.club().participants[0].id;
+    let rows = &history.club().sessions[0].timetable;
+    let steps: Vec<StepRef> = rows.iter().map(|s| StepRef::Slot(s.id)).collect();
+    let mut edits: Vec<BoardEdit> = steps.iter().map(|s| BoardEdit::TakeOff(*s)).collect();
+    let all = |edits: &[BoardEdit]| Edit::Board(s, p, BoardEdit::All(edits.to_vec()));
     let before = Arc::clone(history.club());
-    history.apply_all("Half", &edits).unwrap_err();
+    history.apply(&all(&edits)).unwrap();
+    let hand = history.club().sessions[0].hand_of(p).unwrap();
+    assert_eq!(hand.not_today.len(), steps.len());
+    history.undo().unwrap();
+    assert_eq!(before, *history.club());
+    edits.push(BoardEdit::TakeOff(StepRef::Own(OwnId(9999))));
+    history.apply(&all(&edits)).unwrap_err();
     assert!(Arc::ptr_eq(&before, history.club()));
 }

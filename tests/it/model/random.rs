@@ -6,7 +6,7 @@ use daystrand::model::board::derive;
 use daystrand::model::club::{Activity, Around, Club, Paper, Rules};
 use daystrand::model::conditions::{Condition, Known};
 use daystrand::model::craft::{Craft, Cutting, Flip, Half, Sorting, TileShape, Work};
-use daystrand::model::edit::{BoardEdit, Edit, Give, SessionDetails, TimetableEdit, apply};
+use daystrand::model::edit::{BoardEdit, Edit, Give, GiveAt, SessionDetails, TimetableEdit, apply};
 use daystrand::model::hand::Content;
 use daystrand::model::ids::{
     ActivityId, HelperId, OwnId, PartId, ParticipantId, SessionId, SlotId, SongId, StandingId,
@@ -234,7 +234,7 @@ pub fn board_edit(club: &Club, seed: &Seed) -> Edit {
             15 => BoardEdit::WithGroup(slot, seed.flag),
             16 => BoardEdit::LetGo(step),
             0 | 1 => BoardEdit::Insert(content(club, seed), seed.at),
-            2..=5 => BoardEdit::Move(step, seed.at),
+            2..=5 => BoardEdit::Move(vec![step], seed.at),
             6 => BoardEdit::Replace(step, content(club, seed)),
             7 => BoardEdit::Relabel(step, seed.words.clone()),
             8 => BoardEdit::TakeOff(step),
@@ -255,12 +255,19 @@ pub fn several_edit(club: &Club, seed: &Seed) -> Edit {
             .map_or(ParticipantId(77), |p| p.id)
     };
     let (who, other) = (one(seed.b / 5), one(seed.a));
-    let on_board = |s: &Session| derive(club, s, who).steps.iter().map(|s| s.at).collect();
-    let board: Vec<StepRef> = session.as_ref().map_or(vec![], on_board);
+    let board = |who| -> Vec<StepRef> {
+        let board = session.as_ref().map(|s| derive(club, s, who));
+        board.map_or(vec![], |b| b.steps.iter().map(|s| s.at).collect())
+    };
+    let (own, others) = (board(who), board(other));
     let steps = [seed.a, seed.b + 1, seed.at + 2];
-    let steps: Vec<StepRef> = steps.iter().filter_map(|n| pick(&board, *n)).collect();
+    let mut steps: Vec<StepRef> = steps.iter().filter_map(|n| pick(&own, *n)).collect();
+    let there = pick(&others, seed.b).filter(|_| seed.a.is_multiple_of(2));
+    if there.is_some() && !seed.b.is_multiple_of(4) {
+        steps.truncate(1);
+    }
     match seed.at % 3 {
-        0 => Edit::Board(id, who, BoardEdit::MoveAll(steps, seed.at)),
+        0 => Edit::Board(id, who, BoardEdit::Move(steps, seed.at)),
         1 => {
             let each = steps.into_iter().map(BoardEdit::TakeOff);
             Edit::Board(id, who, BoardEdit::All(each.collect()))
@@ -271,7 +278,7 @@ pub fn several_edit(club: &Club, seed: &Seed) -> Edit {
                 from: who,
                 steps,
                 to: other,
-                at: seed.at,
+                at: there.map_or(GiveAt::Position(seed.at), GiveAt::Step),
                 stays: seed.flag,
             },
         ),

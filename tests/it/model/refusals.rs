@@ -171,7 +171,7 @@ fn what_is_gone_is_said_to_be_gone() {
         Edit::RemoveParticipant(nobody),
         Edit::Attend(s, nobody, true),
         Edit::Board(s, nobody, BoardEdit::RestoreAll),
-        Edit::Board(s, p, BoardEdit::Move(step, 0)),
+        Edit::Board(s, p, BoardEdit::Move(vec![step], 0)),
         Edit::Board(
             s,
             p,

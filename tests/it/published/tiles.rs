@@ -62,7 +62,7 @@ fn another_order_needs_no_other_tiles() {
     assert_ne!(code(&club), code(&before), "the board is another one");
     let (id, who) = (before.sessions[0].id, before.participants[0].id);
     let last = StepRef::Slot(before.sessions[0].timetable.last().unwrap().id);
-    let moved = Edit::Board(id, who, BoardEdit::Move(last, 0));
+    let moved = Edit::Board(id, who, BoardEdit::Move(vec![last], 0));
     let club = apply(&before, &moved).unwrap().0;
     assert_eq!(tiles(&club), tiles(&before));
     // Nor do another day, time, place or helper.

@@ -117,7 +117,7 @@ fn sample() -> Club {
     };
     for edit in [
         Edit::Board(s, p, BoardEdit::Insert(quiet, 3)),
-        Edit::Board(s, p, BoardEdit::Move(StepRef::Slot(rows[4]), 0)),
+        Edit::Board(s, p, BoardEdit::Move(vec![StepRef::Slot(rows[4])], 0)),
         Edit::Board(s, p, BoardEdit::Replace(StepRef::Slot(rows[1]), boat)),
         Edit::Board(s, p, BoardEdit::TakeOff(StepRef::Slot(rows[3]))),
         Edit::Board(

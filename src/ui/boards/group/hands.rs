@@ -162,7 +162,7 @@ fn keys(
     if let Some(at) = line.board.position(step.at)
         && let Some(to) = regions::alt_arrows(ui, at, n, 1)
     {
-        desk.board(who, BoardEdit::Move(step.at, to));
+        desk.board(who, BoardEdit::Move(vec![step.at], to));
     }
     if pressed(Key::Delete) {
         if matches!(step.at, StepRef::Own(_) | StepRef::Instead(_)) {

@@ -7,19 +7,18 @@
 
 mod bar;
 mod cell;
+mod drop;
 mod hands;
 mod head;
 mod name;
 mod places;
 mod row;
 
-use egui::{Align2, DragAndDrop, Pos2, Rect, ScrollArea, Ui, UiBuilder, pos2, scroll_area, vec2};
+use egui::{Align2, Pos2, Rect, ScrollArea, Ui, UiBuilder, pos2, scroll_area, vec2};
 
 use super::held::{self, Held};
 use super::sort::{self, Filter, Line, Sort};
-use super::{BoardsState, several, symbols, take_off};
-use crate::model::edit::BoardEdit;
-use crate::model::hand::Content;
+use super::{BoardsState, symbols};
 use crate::model::ids::{ParticipantId, SlotId, StepRef};
 use crate::model::session::Session;
 use crate::ui::desk::Desk;
@@ -189,7 +188,7 @@ fn table(
     }
     let says = hit.as_ref().and_then(|h| h.says(ui, &frame));
     held::ghost(ui, desk, says.or_else(|| frame.off(body)));
-    drop_held(ui, desk, &frame, hit.as_ref());
+    drop::drop_held(ui, desk, &frame, hit.as_ref());
 }
 
 /// Brings the row of a board into sight that was chosen elsewhere.
@@ -207,175 +206,6 @@ fn follow(ui: &Ui, desk: &Desk<'_>, state: &mut BoardsState, table: &Table<'_>) 
         let row = Rect::from_min_max(pos2(x, top), pos2(x, top + ROW));
         ui.scroll_to_rect(row, None);
     }
-}
-
-/// The place under what is in the hand.
-struct Hit<'a> {
-    line: Line<'a>,
-    at: At,
-}
-
-impl Hit<'_> {
-    /// What letting go here would do, in words.
-    fn says(&self, ui: &Ui, table: &Table<'_>) -> Option<&'static str> {
-        match (table.held.as_deref()?, self.at) {
-            (Held::New(_), At::Step(_)) => Some("swap it in"),
-            (Held::New(_), At::Out(_)) => Some("own step"),
-            (Held::Steps(from, steps, _), at) => Some(self.does(ui, *from, steps, at).says()),
-            _ => None,
-        }
-    }
-
-    /// What letting go of someone's steps here would do.
-    fn does(&self, ui: &Ui, from: ParticipantId, steps: &[StepRef], at: At) -> Does {
-        let who = self.line.person.id;
-        let row = match (steps, at) {
-            ([held], At::Step(here)) => held.slot().filter(|s| here.slot() == Some(*s)),
-            _ => None,
-        };
-        match (from == who, held::copies(ui)) {
-            (true, false) => match at {
-                At::Step(_) => Does::Move,
-                At::Name | At::Out(_) => Does::Nothing,
-            },
-            (true, true) => Does::Again,
-            (false, false) if row.is_some() => Does::Same,
-            (false, _) if several::moves_over(ui) => Does::Over,
-            (false, _) => Does::Too,
-        }
-    }
-
-    /// Where a step would stand that is let go here.
-    fn place(&self, session: &Session) -> usize {
-        match self.at {
-            At::Step(step) => self.line.board.position(step).unwrap_or(0),
-            At::Name => self.line.board.steps.len(),
-            At::Out(slot) => self.place_of_gap(session, slot),
-        }
-    }
-
-    /// Where an own step would stand that comes in for a row that is left out.
-    fn place_of_gap(&self, session: &Session, slot: SlotId) -> usize {
-        let rows = &session.timetable;
-        let at = rows.iter().position(|s| s.id == slot).unwrap_or(0);
-        let before = rows[..at].iter().rev();
-        let found = before
-            .filter_map(|s| self.line.board.position(StepRef::Slot(s.id)))
-            .next();
-        found.map_or(0, |p| p + 1)
-    }
-}
-
-/// What comes of letting go of a step on a row of the table.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-enum Does {
-    /// It goes there on its own board.
-    Move,
-    /// It stands there once more.
-    Again,
-    /// The other one has the same there.
-    Same,
-    /// The other one gets it too.
-    Too,
-    /// The other one gets it, and it is gone from here.
-    Over,
-    /// Nothing.
-    Nothing,
-}
-
-impl Does {
-    const fn says(self) -> &'static str {
-        match self {
-            Self::Move => "move here",
-            Self::Again => "once more",
-            Self::Same => "the same here",
-            Self::Too => "here too",
-            Self::Over => "over to here",
-            Self::Nothing => "not here",
-        }
-    }
-}
-
-fn drop_held(ui: &Ui, desk: &mut Desk<'_>, table: &Table<'_>, hit: Option<&Hit<'_>>) {
-    if !ui.input(|i| i.pointer.any_released()) {
-        return;
-    }
-    let (Some(held), Some(pointer)) = (table.held.clone(), table.target) else {
-        return;
-    };
-    DragAndDrop::clear_payload(ui.ctx());
-    match (held.as_ref(), hit) {
-        (Held::New(content), Some(hit)) => {
-            let edit = match hit.at {
-                At::Name => return held::goes_back(ui, &held, pointer),
-                At::Step(step) => BoardEdit::Replace(step, content.clone()),
-                At::Out(slot) => {
-                    BoardEdit::Insert(content.clone(), hit.place_of_gap(table.session, slot))
-                }
-            };
-            desk.board(hit.line.person.id, edit);
-        }
-        (Held::Steps(from, steps, _), Some(hit))
-            if hit.does(ui, *from, steps, hit.at) == Does::Nothing =>
-        {
-            held::goes_back(ui, &held, pointer);
-        }
-        (Held::Steps(from, steps, content), Some(hit)) => {
-            drop_on(ui, desk, (*from, steps, content), table, hit);
-        }
-        (Held::Steps(from, steps, _), None) if !table.body.contains(pointer) => {
-            let line = table.lines.iter().find(|l| l.person.id == *from);
-            match line.filter(|_| !held::copies(ui)) {
-                Some(line) => take_off(desk, line.person.id, line.board, steps),
-                None => held::goes_back(ui, &held, pointer),
-            }
-        }
-        _ => held::goes_back(ui, &held, pointer),
-    }
-}
-
-/// Someone's steps let go on a place of a row.
-fn drop_on(
-    ui: &Ui,
-    desk: &mut Desk<'_>,
-    (from, steps, content): (ParticipantId, &[StepRef], &Content),
-    table: &Table<'_>,
-    hit: &Hit<'_>,
-) {
-    let (who, to) = (hit.line.person.id, hit.place(table.session));
-    match (hit.does(ui, from, steps, hit.at), hit.at) {
-        (Does::Nothing, _) => {}
-        (Does::Move, _) => {
-            if let [step] = steps
-                && hit.line.board.position(*step) != Some(to)
-            {
-                desk.board(who, BoardEdit::Move(*step, to));
-            }
-        }
-        (Does::Same, At::Step(here)) => {
-            let edit = same(table, (from, steps), here, content);
-            desk.board(who, edit);
-        }
-        _ => several::give(ui, desk, (from, steps), (who, to)),
-    }
-}
-
-/// What someone has at a row, for another one there: with what can be chosen, where it is a choice.
-fn same(
-    table: &Table<'_>,
-    (from, steps): (ParticipantId, &[StepRef]),
-    here: StepRef,
-    content: &Content,
-) -> BoardEdit {
-    let replace = BoardEdit::Replace(here, content.clone());
-    let line = table.lines.iter().find(|l| l.person.id == from);
-    let all = line.map_or(&[][..], |l| &l.board.steps);
-    let step = all.iter().find(|s| steps.contains(&s.at));
-    let options = step.map_or_else(Vec::new, |s| s.options.clone());
-    if options.is_empty() {
-        return replace;
-    }
-    BoardEdit::All(vec![replace, BoardEdit::Offer(here, options)])
 }
 
 /// One frame of the table.

@@ -4,8 +4,9 @@ use egui::{
     CornerRadius, CursorIcon, Id, Rect, Role, Stroke, StrokeKind, Ui, Vec2, WidgetInfo, pos2, vec2,
 };
 
+use super::drop::Hit;
 use super::places::{Cell, cells};
-use super::{At, Hit, ROW, Table, cell, hands, name};
+use super::{At, ROW, Table, cell, hands, name};
 use crate::model::board::{Step, StepState};
 use crate::model::ids::{ParticipantId, StepRef};
 use crate::ui::boards::sort::Line;

@@ -5,7 +5,7 @@ use egui::{DragAndDrop, Key, Modifiers, Rect, Response, Ui};
 use super::hangs::Hangs;
 use super::{Strip, card_id};
 use crate::model::board::{By, Step, StepState};
-use crate::model::edit::BoardEdit;
+use crate::model::edit::{BoardEdit, GiveAt};
 use crate::model::hand::Content;
 use crate::model::ids::StepRef;
 use crate::ui::boards::held::{self, Held, copies};
@@ -99,9 +99,7 @@ impl Strip<'_> {
             state.begin_choice(step.at);
         }
         if pressed(Key::Backspace) {
-            let rows = self.meant(desk, step).into_iter();
-            let rows: Vec<StepRef> = rows.filter(|s| !matches!(s, StepRef::Own(_))).collect();
-            several::each(desk, who, &rows, BoardEdit::Restore);
+            several::restore(desk, who, &self.meant(desk, step));
         }
         if let StepRef::Slot(slot) = step.at
             && pressed(Key::G)
@@ -145,10 +143,7 @@ impl Strip<'_> {
     ) {
         let (who, n) = (self.person.id, self.board.steps.len());
         if let Some(to) = regions::alt_arrows(ui, at, n, per_row) {
-            match self.meant(desk, step).as_slice() {
-                [_] | [] => desk.board(who, BoardEdit::Move(step.at, to)),
-                all => self.shift(desk, all, to as isize - at as isize),
-            }
+            self.shift(desk, &self.meant(desk, step), to as isize - at as isize);
         }
         let reaches = ui.input(|i| i.modifiers.shift);
         if let Some(to) = regions::arrows(ui, at, n, per_row) {
@@ -173,7 +168,7 @@ impl Strip<'_> {
         let before = order.take_while(|s| !all.contains(s)).count();
         let last = self.board.steps.len() - all.len();
         let to = before.saturating_add_signed(by).min(last);
-        desk.board(self.person.id, BoardEdit::MoveAll(all.to_vec(), to));
+        desk.board(self.person.id, BoardEdit::Move(all.to_vec(), to));
     }
 
     /// Lets go of what is in the hand.
@@ -201,10 +196,11 @@ impl Strip<'_> {
                 .is_some_and(|r| r.rect.contains(at))
         };
         if self.swaps(ui) {
-            if let (Held::New(content), Some(step)) =
-                (held.as_ref(), self.board.steps.iter().find(under))
-            {
-                desk.board(who, BoardEdit::Replace(step.at, content.clone()));
+            match (held.as_ref(), self.board.steps.iter().find(under)) {
+                (Held::New(content), Some(step)) => {
+                    desk.board(who, BoardEdit::Replace(step.at, content.clone()));
+                }
+                _ => held::goes_back(ui, &held, at),
             }
             return;
         }
@@ -213,13 +209,9 @@ impl Strip<'_> {
             Held::New(content) => desk.board(who, BoardEdit::Insert(content.clone(), place)),
             Held::Slot(..) => {}
             Held::Steps(from, steps, _) if copies(ui) => {
-                several::give(ui, desk, (*from, steps), (who, place));
+                several::give(ui, desk, (*from, steps), (who, GiveAt::Position(place)));
             }
-            Held::Steps(_, steps, _) => match steps.as_slice() {
-                [step] if self.board.position(*step) == Some(place) => {}
-                [step] => desk.board(who, BoardEdit::Move(*step, place)),
-                _ => desk.board(who, BoardEdit::MoveAll(steps.clone(), place)),
-            },
+            Held::Steps(_, steps, _) => desk.board(who, BoardEdit::Move(steps.clone(), place)),
         }
     }
 }

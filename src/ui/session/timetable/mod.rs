@@ -75,7 +75,7 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut SessionState, rect: Re
         .show(&mut child, |ui| {
             form::row(ui, |ui| {
                 details::fields(ui, desk, session);
-                if !narrow {
+                if !narrow && (folds || !session.timetable.is_empty()) {
                     form::block(ui, "Rows", 210.0, theme::CONTROL, |ui| {
                         rows_tools(ui, state, session, folds);
                     });

@@ -13,14 +13,11 @@ use crate::ui::desk::Desk;
 use crate::ui::regions;
 use crate::ui::theme;
 use crate::ui::widgets::card::{Lie, tile};
-use crate::ui::widgets::{keyboard_led, words};
+use crate::ui::widgets::{keyboard_led, way_back, words};
 
 /// A helper in the hand.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Carried(pub HelperId);
-
-/// Seconds in which a person who was refused goes back.
-const BACK: f64 = 0.25;
 
 /// A place's name to the toolkit.
 pub fn id(at: At) -> Id {
@@ -189,20 +186,11 @@ pub fn ghost(ui: &Ui, desk: &Desk<'_>, state: &mut WaterState) {
     let Some((helper, from, since)) = state.back else {
         return;
     };
-    let t = theme::of(ctx);
-    let gone = (ui.input(|i| i.time) - since) / BACK;
     let home = ctx.read_response(id(At::Person(helper)));
-    let (Some(home), false) = (home, t.still || gone >= 1.0) else {
-        state.back = None;
-        return;
-    };
-    let part = 1.0 - (1.0 - gone as f32).powi(2);
-    card(
-        ctx,
-        from + (home.rect.center() - from) * part,
-        &name(helper),
-    );
-    ctx.request_repaint();
+    match home.and_then(|home| way_back(ctx, since, from, home.rect.center())) {
+        Some(at) => card(ctx, at, &name(helper)),
+        None => state.back = None,
+    }
 }
 
 fn card(ctx: &Context, at: Pos2, name: &str) {
