@@ -43,7 +43,12 @@ impl Eraser {
 
     /// Whether it passed a place.
     pub(super) fn touches(&self, p: Point) -> bool {
-        let reach = self.reach * self.reach;
+        self.comes_near(p, 0.0)
+    }
+
+    /// Whether it passed so near a place.
+    pub(super) fn comes_near(&self, p: Point, by: f64) -> bool {
+        let reach = (self.reach + by).powi(2);
         self.way.iter().any(|l| nearest(*l, p).1 <= reach)
     }
 }
@@ -160,13 +165,12 @@ fn cut_line(shape: &Shape, stroke: Stroke, eraser: &Eraser) -> Option<Vec<Shape>
     let mut touched = false;
     for line in subpaths(&to_curves(&shape.path)) {
         let places = Places::along(&line);
-        let kept = places.kept(eraser, round);
-        touched |= kept.len() != 1 || kept[0] != (0.0, places.long());
-        let closed = line.elements().last() == Some(&kurbo::PathEl::ClosePath);
-        if kept == [(0.0, places.long())] {
-            out.push(line.clone());
+        let Some(kept) = places.kept(eraser, round) else {
+            out.push(line);
             continue;
-        }
+        };
+        touched = true;
+        let closed = line.elements().last() == Some(&kurbo::PathEl::ClosePath);
         out.extend(joined(&places, kept, closed));
     }
     touched.then(|| {
@@ -186,7 +190,7 @@ fn joined(places: &Places, mut kept: Vec<(f64, f64)>, closed: bool) -> Vec<BezPa
     let around = closed
         && kept.len() > 1
         && kept.first().is_some_and(|k| k.0 == 0.0)
-        && kept.last().is_some_and(|k| k.1 == places.long());
+        && kept.last().is_some_and(|k| k.1 == places.end());
     let last = around.then(|| kept.pop()).flatten();
     let mut out: Vec<BezPath> = kept.iter().map(|k| places.piece(k.0, k.1)).collect();
     if let (Some((from, to)), Some(first)) = (last, out.first_mut()) {

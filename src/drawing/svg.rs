@@ -43,7 +43,11 @@ pub fn read(text: &str) -> Result<(Art, bool), Refusal> {
         return Ok((parse(text)?, false));
     }
     let drawn: Vec<&str> = text.lines().filter(|l| !made(l)).collect();
-    Ok((parse(&drawn.join("\n"))?, true))
+    match parse(&drawn.join("\n")) {
+        Ok(art) => Ok((art, true)),
+        // Lines were changed by another hand: all that is there are things.
+        Err(_) => Ok((parse(text)?, false)),
+    }
 }
 
 #[derive(Default)]

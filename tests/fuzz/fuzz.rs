@@ -4,7 +4,8 @@
 //! `cargo bench --bench fuzz -- TARGET SECONDS [SEED]` with a target of `targets.rs`: `png`, `jpeg`,
 //! `webp`, `svg`, `drawing`, `set`. The same start gives the same files. Without a target each runs for two seconds.
 //! A file that fails is written to `target/fuzz-TARGET-NUMBER`, and the run ends with exit code 1;
-//! mend the fault and put the file, made small, among the cases of `tests/it/intake`.
+//! mend the fault and put the file, made small, among the cases of `tests/it/intake`. So it is with
+//! one that never comes to an end, which `watch.rs` sees.
 //!
 //! `mutate.rs` changes bytes, `png.rs`, `jpeg.rs`, `svg.rs`, `drawing.rs` and `sets.rs` know the
 //! formats, `targets.rs` says what is read and done. `cargo test` runs a few hundred files of each target.
@@ -17,6 +18,7 @@ mod png;
 mod sets;
 mod svg;
 mod targets;
+mod watch;
 
 use std::cell::Cell;
 use std::path::PathBuf;
@@ -28,6 +30,7 @@ use peak_alloc::PeakAlloc;
 
 use dice::Dice;
 use targets::{Outcome, TARGETS, Target};
+use watch::Watch;
 
 #[global_allocator]
 static MEMORY: PeakAlloc = PeakAlloc;
@@ -78,18 +81,22 @@ fn run(target: &Target, time: Duration, start: u64) -> usize {
     let mut dice = Dice::new(start);
     let mut counts = [0_u64; 4];
     let (mut failures, mut slowest, mut largest) = (0, Duration::ZERO, 0.0_f32);
+    let kept_as = |name: &str| {
+        let folder = PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("target");
+        folder.join(format!("fuzz-{}-{name}", target.name))
+    };
+    let watch = Watch::over(target.name, kept_as("hangs"));
     let begin = Instant::now();
     let mut told = 0;
     while begin.elapsed() < time && failures < MOST_FAILURES {
         let file = (target.change)(&originals, &mut dice);
+        watch.begins(&file);
         let tried = attempt(target, &file);
         counts[tried.outcome as usize] += 1;
         slowest = slowest.max(tried.time);
         largest = largest.max(tried.megabytes);
         if let Some(fault) = tried.fault() {
-            let path = PathBuf::from(env!("CARGO_MANIFEST_DIR"))
-                .join("target")
-                .join(format!("fuzz-{}-{failures}", target.name));
+            let path = kept_as(&failures.to_string());
             let folder = path.parent().map(std::fs::create_dir_all);
             let kept = folder.is_some() && std::fs::write(&path, &file).is_ok();
             println!(

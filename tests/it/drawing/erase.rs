@@ -121,3 +121,40 @@ fn a_built_in_symbol_is_erased_where_the_eraser_went() {
         assert!(kept > 930, "{id}: {kept} of 960 are as before");
     }
 }
+
+/// A drawing out of a file, whose line reaches as far on both sides and whose curve turns as far up.
+fn far(reach: &str) -> Sketch {
+    let text = format!(
+        "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 240 240'>\
+         <path d='M-{reach} 120L{reach} 120M120 -{reach}C120 {reach} 130 -{reach} 130 {reach}' \
+         fill='none' stroke='#16302F' stroke-width='4'/></svg>"
+    );
+    Sketch::open(&text).unwrap()
+}
+
+#[test]
+fn a_line_that_goes_far_beyond_the_canvas_is_cut_where_it_is_touched() {
+    for reach in ["9000", "400000", "999999"] {
+        let mut sketch = far(reach);
+        let before = sketch.things().len();
+        assert!(sketch.draw(&across(60.0, 16.0), PEN), "{reach}");
+        let image = pixels(&sketch);
+        assert_eq!(colour(&image, 60.0, 120.0), None, "{reach}");
+        for x in [49.0, 71.0] {
+            assert!(colour(&image, x, 120.0).is_some(), "{reach} {x}");
+        }
+        assert!(sketch.things().len() > before, "{reach}");
+    }
+}
+
+/// The painter of pixels would stop the program.
+#[test]
+fn what_lies_beyond_all_bounds_is_not_drawn() {
+    for reach in ["2000000", "9e9", "3e19", "2e38"] {
+        let mut sketch = far(reach);
+        let untouched = sketch.art();
+        sketch.draw(&across(60.0, 16.0), PEN);
+        assert_eq!(pixels(&sketch).pixels().filter(|p| p.0[3] > 0).count(), 0);
+        assert_eq!(sketch.art(), untouched);
+    }
+}

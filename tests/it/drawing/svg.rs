@@ -196,3 +196,19 @@ fn what_is_no_drawing_is_refused_with_a_reason() {
             .contains("<text>")
     );
 }
+
+/// What can be painted can be opened, whatever another program made of its lines.
+#[test]
+fn a_tidied_drawing_whose_lines_were_changed_opens_with_all_that_is_there() {
+    let mut sketch = everything();
+    sketch.set_tidy(true);
+    let text = sketch.svg();
+    assert!(Sketch::open(&text).unwrap().tidy());
+    let made = text.lines().find(|l| l.starts_with("<path id=\"")).unwrap();
+    let changed = text.replacen(made, &made.replace("/>", ">\n</path>"), 1);
+    assert_ne!(changed, text);
+    let all = parse(&changed).unwrap();
+    let opened = Sketch::open(&changed).unwrap();
+    assert!(!opened.tidy());
+    assert_eq!(opened.things().len(), all.nodes.len());
+}
