@@ -6,6 +6,8 @@ use std::sync::mpsc::{Receiver, TryRecvError, channel};
 
 use egui::Context;
 
+use super::dialogs::Begins;
+
 /// What is asked for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Wanted {
@@ -49,14 +51,14 @@ impl SystemDialog {
     }
 
     /// Opens one; nothing happens while one is open.
-    pub fn ask(&mut self, ctx: &Context, wanted: Wanted, suggested: &str) {
+    pub fn ask(&mut self, ctx: &Context, wanted: Wanted, begins: Begins) {
         if self.is_open() {
             return;
         }
         let (send, receive) = channel();
-        let (ctx, suggested) = (ctx.clone(), suggested.to_owned());
+        let ctx = ctx.clone();
         let work = move || {
-            let path = dialog(wanted, &suggested);
+            let path = dialog(wanted, &begins);
             // The window may be gone by now; then nobody waits.
             let _ = send.send(path);
             ctx.request_repaint();
@@ -82,8 +84,8 @@ impl SystemDialog {
     }
 }
 
-fn dialog(wanted: Wanted, suggested: &str) -> Option<Vec<PathBuf>> {
-    let d = rfd::FileDialog::new();
+fn dialog(wanted: Wanted, begins: &Begins) -> Option<Vec<PathBuf>> {
+    let d = rfd::FileDialog::new().set_directory(&begins.folder);
     let club = |d: rfd::FileDialog| d.add_filter("Daystrand club", &["daystrand"]);
     let one = match wanted {
         Wanted::Pictures => {
@@ -94,7 +96,7 @@ fn dialog(wanted: Wanted, suggested: &str) -> Option<Vec<PathBuf>> {
         Wanted::Open => club(d).set_title("Open a club").pick_file(),
         Wanted::Save => club(d)
             .set_title("Save the club")
-            .set_file_name(suggested)
+            .set_file_name(&begins.name)
             .save_file(),
         Wanted::Set => d
             .add_filter("Set of pictures and activities", &["daystrand-set"])
@@ -103,7 +105,7 @@ fn dialog(wanted: Wanted, suggested: &str) -> Option<Vec<PathBuf>> {
         Wanted::WriteSet => d
             .add_filter("Set of pictures and activities", &["daystrand-set"])
             .set_title("Give out a set")
-            .set_file_name(suggested)
+            .set_file_name(&begins.name)
             .save_file(),
         Wanted::Table => d
             .add_filter("Table (CSV)", &["csv", "tsv", "txt"])
@@ -112,7 +114,7 @@ fn dialog(wanted: Wanted, suggested: &str) -> Option<Vec<PathBuf>> {
         Wanted::WriteTable => d
             .add_filter("Table (CSV)", &["csv"])
             .set_title("Write a table")
-            .set_file_name(suggested)
+            .set_file_name(&begins.name)
             .save_file(),
         Wanted::Folder => d.set_title("Folder for the sheets").pick_folder(),
     };

@@ -1,7 +1,7 @@
 //! Frame time of the Boards place without painting, one board and the whole group, with the demo's
 //! eight participants, with 40 and with 200: at rest, while the mouse moves over the cards, while
-//! rows are scrolled, and while a symbol is dragged over them; then the first frame of the window and
-//! the other places at rest. `cargo bench --bench frames` prints tables.
+//! rows are scrolled, and while a symbol is dragged over them; then the first frame of the window,
+//! and every place: come to, changed in (an edit undone), and at rest. `cargo bench --bench frames` prints tables.
 
 use std::time::{Duration, Instant};
 
@@ -65,21 +65,41 @@ fn main() {
             millis(second)
         );
     }
-    println!("\n{:>7} {:>10} {:>10}", "people", "place", "rest ms");
+    println!(
+        "\n{:>7} {:>10} {:>10} {:>10} {:>10}",
+        "people", "place", "come ms", "edit ms", "rest ms"
+    );
     for people in counts {
         let mut window = window(people);
         for place in Place::ALL {
-            let ctx = window.ctx.clone();
-            window.state_mut().act(&ctx, Action::Go(place));
-            window.run();
+            let come = after(&mut window, Action::Go(place));
+            let edit = after(&mut window, Action::Undo);
+            after(&mut window, Action::Redo);
             let rest = frames(&mut window, |_, _| {});
             println!(
-                "{people:>7} {:>10} {:>10.2}",
+                "{people:>7} {:>10} {:>10.2} {:>10.2} {:>10.2}",
                 place.label(),
+                millis(come),
+                millis(edit),
                 millis(middle(&rest))
             );
         }
     }
+}
+
+/// What one waits after an action: that itself and the slowest of the frames after it.
+fn after(window: &mut Harness<'_, App>, action: Action) -> Duration {
+    let ctx = window.ctx.clone();
+    let began = Instant::now();
+    window.state_mut().act(&ctx, action);
+    window.step();
+    let first = began.elapsed();
+    let frame = |_| {
+        let began = Instant::now();
+        window.step();
+        began.elapsed()
+    };
+    (0..20).map(frame).max().unwrap_or_default().max(first)
 }
 
 /// How long the first frame of a window takes, fonts and all, and the one after it.
@@ -117,6 +137,7 @@ fn bench(people: usize) -> Workbench {
         drop(bench.handle(Command::Edit(Edit::AddParticipant(one))));
     }
     assert_eq!(bench.view().club.participants.len(), people);
+    drop(bench.handle(Command::Edit(Edit::ClubName("Reed Bay".into()))));
     drop(bench.handle(Command::Show(Place::Boards)));
     bench
 }

@@ -20,10 +20,8 @@ pub enum Act {
     Press(Modifiers, Key),
     /// Words typed.
     Type(&'static str),
-    /// A click, or two.
-    Click(Pos2, bool),
-    /// A click with others held.
-    ClickWith(Modifiers, Pos2),
+    /// A click, or two, with keys held.
+    Click(Modifiers, Pos2, bool),
     /// From one place to another, with others held.
     Drag(Modifiers, Pos2, Pos2),
     /// A click on one of what a screen reader finds, counted round.
@@ -122,9 +120,9 @@ pub fn next(dice: &mut Dice) -> Act {
         26..36 => Act::Press(Modifiers::COMMAND, *dice.one(&WITH_CTRL)),
         36..40 => Act::Press(*dice.one(&held), *dice.one(&PLAIN)),
         40..48 => Act::Type(WORDS[dice.below(WORDS.len())]),
-        48..54 => Act::Click(point(dice), dice.below(8) == 0),
+        48..54 => Act::Click(Modifiers::NONE, point(dice), dice.below(8) == 0),
         54..72 => Act::On(dice.below(1000), dice.below(8) == 0),
-        72..76 => Act::ClickWith(*dice.one(&held), point(dice)),
+        72..76 => Act::Click(*dice.one(&held), point(dice), false),
         76..80 => Act::Drag(*dice.one(&held), point(dice), point(dice)),
         80..92 => Act::DragOn(*dice.one(&held), dice.below(1000), dice.below(1000)),
         92..95 => Act::Scroll(Vec2::new(0.0, dice.below(400) as f32 - 200.0)),
@@ -140,14 +138,12 @@ pub fn perform(window: &mut Harness<'_, App>, act: &Act) {
             window.key_press_modifiers(*held, *key);
         }
         Act::Type(words) => window.event(Event::Text((*words).into())),
-        Act::Click(at, twice) => click(window, *at, *twice),
-        Act::On(n, twice) => click(window, place(window, *n), *twice),
-        Act::ClickWith(held, at) => {
+        Act::Click(held, at, twice) => {
             window.event(Event::ModifiersChanged(*held));
-            window.drag_at(*at);
-            window.drop_at(*at);
+            click(window, *at, *twice);
             window.event(Event::ModifiersChanged(Modifiers::NONE));
         }
+        Act::On(n, twice) => click(window, place(window, *n), *twice),
         Act::Drag(held, from, to) => drag(window, *held, (*from, *to)),
         Act::DragOn(held, from, to) => {
             let way = (place(window, *from), place(window, *to));
@@ -164,8 +160,9 @@ pub fn perform(window: &mut Harness<'_, App>, act: &Act) {
             window.key_down(Key::Escape);
             window.run_steps(8);
             window.key_up(Key::Escape);
-            let away = window.query_by_label("Cancel").map(|n| n.rect().center());
-            if let Some(at) = away {
+            // A card may lie over it with one of its own: the last is on top.
+            let away = window.query_all_by_label("Cancel").last();
+            if let Some(at) = away.map(|n| n.rect().center()) {
                 click(window, at, false);
             }
         }

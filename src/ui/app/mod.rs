@@ -201,7 +201,10 @@ impl App {
     fn name_window(&mut self, ctx: &Context) {
         let view = self.bench.view();
         let dot = if view.modified { "• " } else { "" };
-        let title = format!("{dot}{} – Daystrand", view.club.name);
+        let title = match view.club.name.as_str() {
+            "" => format!("{dot}Daystrand"),
+            name => format!("{dot}{name} – Daystrand"),
+        };
         if title != self.title {
             ctx.send_viewport_cmd(ViewportCommand::Title(title.clone()));
             self.title = title;

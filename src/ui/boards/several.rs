@@ -9,6 +9,7 @@ use crate::model::board::Board;
 use crate::model::edit::{BoardEdit, Edit, Give, GiveAt};
 use crate::model::ids::{ParticipantId, SessionId, StepRef};
 use crate::ui::desk::Desk;
+use crate::workbench::view::View;
 
 /// What is chosen beside the one step that the workbench knows of.
 #[derive(Debug, Default)]
@@ -41,11 +42,33 @@ impl Several {
         self.from = self.from.filter(there);
     }
 
+    /// Whether a step is chosen beside the one that the workbench knows of.
+    pub fn has(&self, step: StepRef) -> bool {
+        self.also.contains(&step)
+    }
+
     /// All that are chosen, in the order of the board.
     pub fn all(&self, board: &Board, chosen: Option<StepRef>) -> Vec<StepRef> {
         let steps = board.steps.iter().map(|s| s.at);
         let in_it = |s: &StepRef| Some(*s) == chosen || self.also.contains(s);
         steps.filter(in_it).collect()
+    }
+
+    /// What a hand or a key on a step is about: all that are chosen where it is one of them; it alone
+    /// where the keyboard came to it so lately that it is not yet the chosen one.
+    pub fn with(
+        &self,
+        view: &View<'_>,
+        (who, board): (ParticipantId, &Board),
+        step: StepRef,
+    ) -> Vec<StepRef> {
+        let here = view.participant.is_some_and(|p| p.id == who);
+        let all = self.all(board, view.step.filter(|_| here));
+        if here && all.contains(&step) {
+            all
+        } else {
+            vec![step]
+        }
     }
 
     /// What a click on a step chooses: it alone; with Ctrl it too, or it no more; with Shift all
@@ -183,6 +206,20 @@ pub fn each(
         [one] => desk.board(who, one.clone()),
         _ => desk.board(who, BoardEdit::All(edits)),
     }
+}
+
+/// Moves steps together by so many places.
+pub fn shift(
+    desk: &mut Desk<'_>,
+    (who, board): (ParticipantId, &Board),
+    steps: &[StepRef],
+    by: isize,
+) {
+    let order = board.steps.iter().map(|s| s.at);
+    let before = order.take_while(|s| !steps.contains(s)).count();
+    let last = board.steps.len() - steps.len();
+    let to = before.saturating_add_signed(by).min(last);
+    desk.board(who, BoardEdit::Move(steps.to_vec(), to));
 }
 
 /// Makes steps as in the timetable again; own steps are not in it.

@@ -83,47 +83,67 @@ fn said(before: &[Line], now: &[Line], chosen: Option<StepRef>) -> Option<String
         .collect();
     match (fresh.as_slice(), gone.as_slice()) {
         ([], []) => moved(before, now, chosen).or_else(|| changed(before, now)),
-        ([i], []) => Some(format!(
+        ([i, ..], []) => Some(format!(
             "{} added, {} of {}",
-            now[*i].label,
+            and_more(&now[*i].label, fresh.len()),
             i + 1,
             now.len()
         )),
-        ([], [line]) => Some(format!("{} taken off", line.label)),
+        ([], [line, ..]) => Some(format!("{} taken off", and_more(&line.label, gone.len()))),
         ([i], [line]) => Some(format!("{} in place of {}", now[*i].label, line.label)),
         _ => Some(format!("The board changed. It has {} steps", now.len())),
     }
 }
 
+/// The first of some, with how many there are besides.
+fn and_more(first: &str, count: usize) -> String {
+    match count {
+        0 | 1 => first.to_owned(),
+        n => format!("{first} and {} more", n - 1),
+    }
+}
+
+/// Steps that went elsewhere together: as few as can be, with the chosen one among them if that can
+/// be.
 fn moved(before: &[Line], now: &[Line], chosen: Option<StepRef>) -> Option<String> {
-    let order = |list: &[Line], without: StepRef| -> Vec<StepRef> {
-        list.iter()
-            .map(|l| l.at)
-            .filter(|a| *a != without)
-            .collect()
-    };
-    let alone = |at: &StepRef| order(before, *at) == order(now, *at);
-    let differs = before.iter().zip(now).any(|(a, b)| a.at != b.at);
-    if !differs {
+    let order = |list: &[Line]| list.iter().map(|l| l.at).collect::<Vec<_>>();
+    let (old, new) = (order(before), order(now));
+    if old == new {
         return None;
     }
-    let first = chosen.filter(alone);
-    let at = first.or_else(|| now.iter().map(|l| l.at).find(alone));
-    let Some(i) = at.and_then(|at| now.iter().position(|l| l.at == at)) else {
+    let together = |block: &&[StepRef]| {
+        let part = |all: &[StepRef], within: bool| -> Vec<StepRef> {
+            let kept = all.iter().filter(|s| block.contains(s) == within);
+            kept.copied().collect()
+        };
+        part(&old, true) == **block && part(&old, false) == part(&new, false)
+    };
+    let found = (1..new.len()).find_map(|n| {
+        let all: Vec<&[StepRef]> = new.windows(n).filter(together).collect();
+        let chosen = all.iter().find(|b| chosen.is_some_and(|c| b.contains(&c)));
+        chosen.or(all.first()).map(|b| (b[0], n))
+    });
+    let Some((first, n)) = found else {
         return Some("The steps are in another order".to_owned());
     };
-    let (label, count) = (&now[i].label, now.len());
-    Some(match now.get(i + 1) {
-        Some(next) => format!("{label} moved before {}, {} of {count}", next.label, i + 1),
-        None => format!("{label} moved to the end, {count} of {count}"),
+    let i = new.iter().position(|at| *at == first)?;
+    let (what, count) = (and_more(&now[i].label, n), now.len());
+    Some(match now.get(i + n) {
+        Some(next) => format!("{what} moved before {}, {} of {count}", next.label, i + 1),
+        None => format!("{what} moved to the end, {} of {count}", i + 1),
     })
 }
 
+/// What changed in a step; of several that changed in the same way, how many.
 fn changed(before: &[Line], now: &[Line]) -> Option<String> {
-    let (old, new) = before.iter().zip(now).find(|(a, b)| a != b)?;
+    let all: Vec<(&Line, &Line)> = before.iter().zip(now).filter(|(a, b)| a != b).collect();
+    let (old, new) = all.first()?;
+    let way = |(a, b): &(&Line, &Line)| (a.off, b.off);
+    let alike = all.iter().filter(|c| way(c) == (old.off, new.off)).count();
+    let what = and_more(&new.label, alike);
     Some(match (old.off, new.off) {
-        (false, true) => format!("{}: not today", new.label),
-        (true, false) => format!("{}: today after all", new.label),
+        (false, true) => format!("{what}: not today"),
+        (true, false) => format!("{what}: today after all"),
         _ => format!("{} is now {}", old.label, new.label),
     })
 }
@@ -166,6 +186,37 @@ mod tests {
         assert_eq!(
             heard("a b c d", "d c b a").as_deref(),
             Some("The steps are in another order")
+        );
+    }
+
+    #[test]
+    fn what_happened_to_several_steps_is_said_with_how_many() {
+        let (before, now) = (board("a b c d e"), board("a d b c e"));
+        let says = |i: usize| said(&before, &now, Some(before[i].at));
+        assert_eq!(says(3).as_deref(), Some("d moved before b, 2 of 5"));
+        assert_eq!(
+            heard("a b c d e", "c d a b e").as_deref(),
+            Some("c and 1 more moved before a, 1 of 5")
+        );
+        // Steps that stood apart come to stand together.
+        assert_eq!(
+            heard("a b c d e", "b d e a c").as_deref(),
+            Some("a and 1 more moved to the end, 4 of 5")
+        );
+        assert_eq!(
+            heard("a b c", "a x y b c").as_deref(),
+            Some("x and 1 more added, 2 of 5")
+        );
+        assert_eq!(
+            heard("a b c", "b").as_deref(),
+            Some("a and 1 more taken off")
+        );
+        let (before, mut now) = (board("a b c"), board("a b c"));
+        now[0].off = true;
+        now[2].off = true;
+        assert_eq!(
+            said(&before, &now, None).as_deref(),
+            Some("a and 1 more: not today")
         );
     }
 

@@ -396,3 +396,75 @@ fn with_shift_between_two_cards_a_symbol_is_not_lost_without_a_word() {
     assert_eq!(labels(&h), before);
     assert_eq!(undo(&h), None);
 }
+
+/// A place of the table, by what it is called.
+fn cell(h: &Window, label: &str, who: &str) -> Pos2 {
+    let here = |l: String| l.starts_with(&format!("{label}, ")) && l.ends_with(who);
+    let found = h
+        .query_all_by(|n| n.label().is_some_and(here))
+        .next()
+        .map(|n| n.rect().center());
+    found.unwrap_or_else(|| panic!("{label} of {who}"))
+}
+
+#[test]
+fn in_the_table_several_steps_of_a_row_are_chosen_moved_and_given() {
+    let mut h = at(Place::Boards);
+    press(&mut h, Modifiers::COMMAND, Key::G);
+    let before = boards(&h);
+    let name = |h: &Window, i: usize| {
+        let view = h.state().bench().view();
+        let person = view.club.participant(view.boards[i].0).expect("there");
+        person.name.clone()
+    };
+    let (me, other) = (name(&h, 3), name(&h, 1));
+    let mine = before[3].1.clone();
+    let first = cell(&h, &mine[0], &me);
+    super::click_at(&mut h, first);
+    press(&mut h, Modifiers::SHIFT, Key::ArrowRight);
+    press(&mut h, Modifiers::ALT, Key::ArrowRight);
+    let moved = boards(&h)[3].1.clone();
+    assert_eq!(moved[0], mine[2]);
+    assert_eq!(&moved[1..3], &mine[0..2], "they stay together");
+
+    // Both are dragged behind another step of the row, in one change.
+    press(&mut h, Modifiers::COMMAND, Key::Z);
+    let (from, to) = (cell(&h, &mine[0], &me), cell(&h, &mine[3], &me));
+    drag(&mut h, from, to);
+    let moved = boards(&h)[3].1.clone();
+    assert_eq!(moved[..2], mine[2..4]);
+    assert_eq!(moved[2..4], mine[0..2]);
+    press(&mut h, Modifiers::COMMAND, Key::Z);
+    assert_eq!(boards(&h), before);
+
+    // And given to someone else, with a click and Ctrl.
+    let (first, third) = (cell(&h, &mine[0], &me), cell(&h, &mine[2], &me));
+    super::click_at(&mut h, first);
+    holding(&mut h, Modifiers::COMMAND, |h| super::click_at(h, third));
+    let to = middle(&h, &format!("{other}, "));
+    let from = cell(&h, &mine[0], &me);
+    drag(&mut h, from, to);
+    let after = boards(&h);
+    assert_eq!(after[3], before[3], "they stay");
+    let n = before[1].1.len();
+    assert_eq!(after[1].1[..n], before[1].1[..]);
+    assert_eq!(after[1].1[n..], [mine[0].clone(), mine[2].clone()]);
+}
+
+#[test]
+fn in_the_table_what_is_let_go_on_itself_stays() {
+    let mut h = at(Place::Boards);
+    press(&mut h, Modifiers::COMMAND, Key::G);
+    let before = boards(&h);
+    let view = h.state().bench().view();
+    let me = view
+        .club
+        .participant(before[3].0)
+        .expect("there")
+        .name
+        .clone();
+    let from = cell(&h, &before[3].1[1], &me);
+    drag(&mut h, from, from + Vec2::new(9.0, 4.0));
+    assert_eq!(boards(&h), before);
+    assert_eq!(undo(&h), None);
+}

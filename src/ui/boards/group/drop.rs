@@ -23,7 +23,7 @@ impl Hit<'_> {
         match (table.held.as_deref()?, self.at) {
             (Held::New(_), At::Step(_)) => Some("swap it in"),
             (Held::New(_), At::Out(_)) => Some("own step"),
-            (Held::Steps(from, steps, _), _) => Some(self.does(ui, *from, steps).says()),
+            (Held::Steps(from, steps, _), _) => self.does(ui, *from, steps).says(),
             _ => None,
         }
     }
@@ -37,6 +37,7 @@ impl Hit<'_> {
         };
         match (from == who, held::copies(ui)) {
             (true, false) => match self.at {
+                At::Step(here) if steps.contains(&here) => Does::Stay,
                 At::Step(_) => Does::Move,
                 At::Name | At::Out(_) => Does::Nothing,
             },
@@ -81,20 +82,23 @@ enum Does {
     Too,
     /// The other one gets it, and it is gone from here.
     Over,
+    /// It stays where it is.
+    Stay,
     /// Nothing.
     Nothing,
 }
 
 impl Does {
-    const fn says(self) -> &'static str {
-        match self {
+    const fn says(self) -> Option<&'static str> {
+        Some(match self {
+            Self::Stay => return None,
             Self::Move => "move here",
             Self::Again => "once more",
             Self::Same => "the same here",
             Self::Too => "here too",
             Self::Over => "over to here",
             Self::Nothing => "not here",
-        }
+        })
     }
 }
 
@@ -144,8 +148,14 @@ fn drop_on(
 ) -> bool {
     let (who, to) = (hit.line.person.id, hit.place(session));
     match (hit.does(ui, from, steps), hit.at) {
-        (Does::Nothing, _) => return false,
-        (Does::Move, _) => desk.board(who, BoardEdit::Move(steps.to_vec(), to)),
+        (Does::Nothing | Does::Stay, _) => return false,
+        (Does::Move, _) => {
+            let order = hit.line.board.steps[..to].iter();
+            let before = order.filter(|s| steps.contains(&s.at)).count();
+            // Behind what it is let go on when it comes from before that, else before it.
+            let to = to - before + usize::from(before > 0);
+            desk.board(who, BoardEdit::Move(steps.to_vec(), to));
+        }
         (Does::Same, At::Step(here)) => {
             several::give(ui, desk, (from, steps), (who, GiveAt::Step(here)));
         }

@@ -11,7 +11,7 @@ use crate::model::ids::{ParticipantId, StepRef};
 use crate::ui::actions::Action;
 use crate::ui::boards::held::Held;
 use crate::ui::boards::sort::Line;
-use crate::ui::boards::{BoardsState, take_off};
+use crate::ui::boards::{BoardsState, several, take_off};
 use crate::ui::desk::Desk;
 use crate::ui::regions;
 use crate::workbench::command::Command;
@@ -38,13 +38,18 @@ pub fn act(
             symbol: s.symbol.clone(),
             label: s.label.clone(),
         };
-        r.dnd_set_drag_payload(Held::Steps(who, vec![s.at], content));
+        let steps = state.several.with(desk.view, (who, line.board), s.at);
+        if steps.len() == 1 {
+            state.several.alone();
+        }
+        r.dnd_set_drag_payload(Held::Steps(who, steps, content));
         choose(desk, who, c.at);
     }
     if r.clicked() {
-        state.table.at = Some((who, c.at));
-        choose(desk, who, c.at);
-        r.request_focus();
+        let at = click(ui, desk, state, line, c);
+        state.table.at = Some((who, at));
+        choose(desk, who, at);
+        ui.memory_mut(|m| m.request_focus(row::id(who, at)));
     }
     if r.double_clicked() || (r.clicked() && c.at == At::Name) {
         desk.actions.push(Action::Group);
@@ -62,7 +67,12 @@ pub fn act(
         choose(desk, who, c.at);
     }
     regions::keep_arrows(ui, r.id);
+    // Before the arrows alone, which would use these up.
+    if shifts(ui, desk, state, line, c) || reaches(ui, desk, state, line, c) {
+        return;
+    }
     if let Some(to) = arrows(ui, table, i, cells, c) {
+        state.several.alone();
         state.table.at = Some(to);
         ui.memory_mut(|m| m.request_focus(row::id(to.0, to.1)));
         return;
@@ -72,6 +82,73 @@ pub fn act(
     let board = (who, line.board);
     state.several.clipboard(ui, desk, board, at);
     keys(ui, desk, state, line, cells, c);
+}
+
+/// The place that a click leads to: with Ctrl or Shift steps of one row are chosen together.
+fn click(ui: &Ui, desk: &Desk<'_>, state: &mut BoardsState, line: Line<'_>, c: &Cell<'_>) -> At {
+    let here = desk
+        .view
+        .participant
+        .is_some_and(|p| p.id == line.person.id);
+    match c.at {
+        At::Step(step) if here => {
+            let chosen = desk.view.step;
+            At::Step(state.several.click(ui, line.board, chosen, step))
+        }
+        at => {
+            state.several.alone();
+            at
+        }
+    }
+}
+
+/// With Alt an arrow moves what is chosen; whether it did.
+fn shifts(ui: &Ui, desk: &mut Desk<'_>, state: &BoardsState, line: Line<'_>, c: &Cell<'_>) -> bool {
+    let place = c
+        .step
+        .and_then(|s| Some((s.at, line.board.position(s.at)?)));
+    let Some((step, at)) = place else {
+        return false;
+    };
+    let Some(to) = regions::alt_arrows(ui, at, line.board.steps.len(), 1) else {
+        return false;
+    };
+    let board = (line.person.id, line.board);
+    let all = state.several.with(desk.view, board, step);
+    several::shift(desk, board, &all, to as isize - at as isize);
+    true
+}
+
+/// With Shift an arrow chooses the next step of the row too, with Ctrl and A all of them are chosen,
+/// with Escape one alone; whether it was one of these keys.
+fn reaches(
+    ui: &Ui,
+    desk: &mut Desk<'_>,
+    state: &mut BoardsState,
+    line: Line<'_>,
+    c: &Cell<'_>,
+) -> bool {
+    let At::Step(step) = c.at else { return false };
+    if ui.input_mut(|i| i.consume_key(Modifiers::COMMAND, Key::A)) {
+        state.several.choose_all(line.board);
+        return true;
+    }
+    let pressed = |key| ui.input_mut(|i| i.consume_key(Modifiers::SHIFT, key));
+    let (back, on) = (pressed(Key::ArrowLeft), pressed(Key::ArrowRight));
+    let at = line.board.position(step);
+    let next = at.and_then(|at| match (back, on) {
+        (true, false) => line.board.steps.get(at.checked_sub(1)?),
+        (false, true) => line.board.steps.get(at + 1),
+        _ => None,
+    });
+    if let Some(next) = next {
+        let who = line.person.id;
+        state.several.reach(line.board, Some(step), next.at);
+        state.table.at = Some((who, At::Step(next.at)));
+        choose(desk, who, At::Step(next.at));
+        ui.memory_mut(|m| m.request_focus(row::id(who, At::Step(next.at))));
+    }
+    back || on || state.several.escaped(ui)
 }
 
 fn choose(desk: &mut Desk<'_>, who: ParticipantId, at: At) {
@@ -158,26 +235,23 @@ fn keys(
         return;
     }
     let Some(step) = c.step else { return };
-    let n = line.board.steps.len();
-    if let Some(at) = line.board.position(step.at)
-        && let Some(to) = regions::alt_arrows(ui, at, n, 1)
-    {
-        desk.board(who, BoardEdit::Move(vec![step.at], to));
-    }
     if pressed(Key::Delete) {
+        let all = state.several.with(desk.view, (who, line.board), step.at);
+        state.several.alone();
         if matches!(step.at, StepRef::Own(_) | StepRef::Instead(_)) {
             let at = cells.iter().position(|x| x.at == c.at).unwrap_or(1);
             let before = cells[at.saturating_sub(1)].at;
             state.table.at = Some((who, before));
             ui.memory_mut(|m| m.request_focus(row::id(who, before)));
         }
-        take_off(desk, who, line.board, &[step.at]);
+        take_off(desk, who, line.board, &all);
     }
     if step.state == StepState::NotToday && pressed(Key::T) {
         desk.board(who, BoardEdit::DoToday(step.at));
     }
-    if pressed(Key::Backspace) && !matches!(step.at, StepRef::Own(_)) {
-        desk.board(who, BoardEdit::Restore(step.at));
+    if pressed(Key::Backspace) {
+        let all = state.several.with(desk.view, (who, line.board), step.at);
+        several::restore(desk, who, &all);
     }
     if pressed(Key::R) {
         state.swap = Some(step.at);

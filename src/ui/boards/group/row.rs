@@ -158,8 +158,9 @@ fn place(
         } else {
             c.rect
         };
-        let chosen = matches!(c.at, At::Step(s) if desk.view.step == Some(s));
-        if chosen && desk.view.participant.is_some_and(|p| p.id == who) {
+        let here = desk.view.participant.is_some_and(|p| p.id == who);
+        let chosen = |s: StepRef| desk.view.step == Some(s) || state.several.has(s);
+        if here && matches!(c.at, At::Step(s) if chosen(s)) {
             let edge = Stroke::new(2.5, theme::of(ui.ctx()).col.accent);
             let r = CornerRadius::same(theme::R_CARD);
             p.rect_stroke(round, r, edge, StrokeKind::Inside);

@@ -32,13 +32,10 @@ impl Strip<'_> {
                 symbol: step.symbol.clone(),
                 label: step.label.clone(),
             };
-            if !self.chosen.contains(&step.at) {
+            let steps = self.meant(desk, state, step);
+            if !steps.iter().any(|s| self.chosen.contains(s)) {
                 state.several.alone();
             }
-            let steps = match self.chosen.contains(&step.at) {
-                true => self.chosen.clone(),
-                false => vec![step.at],
-            };
             r.dnd_set_drag_payload(Held::Steps(self.person.id, steps, content));
             desk.ask(Command::ChooseStep(Some(step.at)));
         }
@@ -76,7 +73,7 @@ impl Strip<'_> {
         self.several_keys(ui, desk, state, (step, at), per_row);
         let pressed = |key| ui.input_mut(|i| i.consume_key(Modifiers::NONE, key));
         if pressed(Key::Delete) {
-            let all = self.meant(desk, step);
+            let all = self.meant(desk, state, step);
             let stays = |s: &&Step| !(all.contains(&s.at) && matches!(s.at, StepRef::Own(_)));
             let after = self.board.steps[at..].iter().find(stays);
             let next = after.or_else(|| self.board.steps[..at].iter().rev().find(stays));
@@ -99,7 +96,7 @@ impl Strip<'_> {
             state.begin_choice(step.at);
         }
         if pressed(Key::Backspace) {
-            several::restore(desk, who, &self.meant(desk, step));
+            several::restore(desk, who, &self.meant(desk, state, step));
         }
         if let StepRef::Slot(slot) = step.at
             && pressed(Key::G)
@@ -122,14 +119,10 @@ impl Strip<'_> {
         }
     }
 
-    /// What a key on a step is about: all that are chosen; the step alone where the keyboard came to
-    /// it so lately that it is not yet the chosen one.
-    fn meant(&self, desk: &Desk<'_>, step: &Step) -> Vec<StepRef> {
-        if desk.view.step == Some(step.at) {
-            self.chosen.clone()
-        } else {
-            vec![step.at]
-        }
+    /// What a hand or a key on a step is about.
+    fn meant(&self, desk: &Desk<'_>, state: &BoardsState, step: &Step) -> Vec<StepRef> {
+        let board = (self.person.id, self.board);
+        state.several.with(desk.view, board, step.at)
     }
 
     /// Keys that go along the board, and those that move or choose several steps.
@@ -143,7 +136,9 @@ impl Strip<'_> {
     ) {
         let (who, n) = (self.person.id, self.board.steps.len());
         if let Some(to) = regions::alt_arrows(ui, at, n, per_row) {
-            self.shift(desk, &self.meant(desk, step), to as isize - at as isize);
+            let all = self.meant(desk, state, step);
+            let by = to as isize - at as isize;
+            several::shift(desk, (who, self.board), &all, by);
         }
         let reaches = ui.input(|i| i.modifiers.shift);
         if let Some(to) = regions::arrows(ui, at, n, per_row) {
@@ -160,15 +155,6 @@ impl Strip<'_> {
         }
         let board = (who, self.board);
         state.several.clipboard(ui, desk, board, at);
-    }
-
-    /// Moves steps together by so many places.
-    fn shift(&self, desk: &mut Desk<'_>, all: &[StepRef], by: isize) {
-        let order = self.board.steps.iter().map(|s| s.at);
-        let before = order.take_while(|s| !all.contains(s)).count();
-        let last = self.board.steps.len() - all.len();
-        let to = before.saturating_add_signed(by).min(last);
-        desk.board(self.person.id, BoardEdit::Move(all.to_vec(), to));
     }
 
     /// Lets go of what is in the hand.

@@ -1,34 +1,27 @@
-//! Cards over the window: asking for a path, and the question that must be answered first.
+//! A path that is asked for: for what, what was typed, where the system's own dialog begins.
 
 use std::path::{Path, PathBuf};
 
-use egui::{Align, Frame, Id, Key, Layout, Margin, Modal, Role, Ui, vec2};
-
-use super::files::{Came, SystemDialog, Wanted};
-use super::icons::Icon;
-use super::theme;
-use super::widgets::button::{Button, Weight};
-use super::widgets::field::live;
-use super::widgets::words;
 use crate::model::set::Holds;
-use crate::workbench::command::{Answer, Command, Question};
+use crate::ui::files::{Came, Wanted};
+use crate::workbench::command::Command;
 use crate::workbench::incoming::Purpose;
 
 /// A path being asked for.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct PathDialog {
-    wanted: Wanted,
+    pub(super) wanted: Wanted,
     /// A table is to hold what helpers know.
     for_helpers: bool,
     /// For what pictures are brought.
     purpose: Purpose,
     /// What a set is to hold.
     holds: Holds,
-    text: String,
+    pub(super) text: String,
     /// The field gets the keyboard in the next frame.
-    focus: bool,
+    pub(super) focus: bool,
     /// What the system's dialog came back with, in words.
-    note: String,
+    pub(super) note: String,
 }
 
 impl PathDialog {
@@ -111,7 +104,7 @@ impl PathDialog {
         }
     }
 
-    const fn title(&self) -> &'static str {
+    pub(super) const fn title(&self) -> &'static str {
         match self.wanted {
             Wanted::Open => "Open a club",
             Wanted::Save => "Save the club as",
@@ -124,7 +117,7 @@ impl PathDialog {
         }
     }
 
-    const fn go(&self) -> &'static str {
+    pub(super) const fn go(&self) -> &'static str {
         match self.wanted {
             Wanted::Open => "Open",
             Wanted::Save => "Save",
@@ -178,7 +171,7 @@ fn with_ending(path: PathBuf) -> PathBuf {
 }
 
 /// A path from what was typed: without blanks around it, `~` for home.
-fn read_path(text: &str) -> Option<PathBuf> {
+pub(super) fn read_path(text: &str) -> Option<PathBuf> {
     let text = text.trim().trim_matches('"');
     match text.strip_prefix("~/") {
         Some(rest) => Some(home().join(rest)),
@@ -186,186 +179,31 @@ fn read_path(text: &str) -> Option<PathBuf> {
     }
 }
 
-/// What came of showing the card.
-pub enum Outcome {
-    /// It stays.
-    Stays,
-    /// It was put away.
-    Away,
-    /// A command; the card goes.
-    Go(Box<Command>),
+/// Where the system's dialog begins.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Begins {
+    /// In this folder.
+    pub folder: PathBuf,
+    /// With this name for the file, if one is to be written.
+    pub name: String,
 }
 
-/// A card over everything else; also says whether it was put away.
-pub fn over<R>(ui: &Ui, id: &str, name: &str, add: impl FnOnce(&mut Ui) -> R) -> (R, bool) {
-    over_wide(ui, id, (name, 620.0), add)
-}
-
-/// The same as wide as is said, where the window has room for it.
-pub fn over_wide<R>(
-    ui: &Ui,
-    id: &str,
-    (name, widest): (&str, f32),
-    add: impl FnOnce(&mut Ui) -> R,
-) -> (R, bool) {
-    let t = theme::of(ui.ctx());
-    let width = (ui.ctx().content_rect().width() - 48.0).min(widest);
-    let frame = Frame::new()
-        .fill(t.col.panel)
-        .stroke(t.edge())
-        .corner_radius(26)
-        .shadow(t.lifted())
-        .inner_margin(Margin::same(24));
-    let area = Modal::default_area(Id::unique(id))
-        .accessible_name(name)
-        .role(Role::Dialog);
-    let out = Modal::new(Id::unique(id))
-        .area(area)
-        .frame(frame)
-        .backdrop_color(t.col.veil)
-        .show(ui.ctx(), |ui| {
-            ui.set_width(width - 48.0);
-            add(ui)
-        });
-    let close = out.should_close();
-    (out.inner, close)
-}
-
-/// Shows the card that asks for a path.
-pub fn path(
-    ui: &Ui,
-    dialog: &mut PathDialog,
-    system: &mut SystemDialog,
-    recent: &[PathBuf],
-) -> Outcome {
-    let (out, close) = over(ui, "path-dialog", dialog.title(), |ui| {
-        words::heading(ui, dialog.title(), 24.0);
-        ui.add_space(4.0);
-        let entered = path_field(ui, dialog);
-        if !dialog.note.is_empty() {
-            words::soft(ui, &dialog.note);
-        }
-        if dialog.wanted == Wanted::Open
-            && let Some(path) = recent_list(ui, recent)
-        {
-            return Outcome::Go(Box::new(dialog.command(path)));
-        }
-        ui.add_space(8.0);
-        buttons(ui, dialog, system, entered)
-    });
-    if close && matches!(out, Outcome::Stays) {
-        Outcome::Away
-    } else {
-        out
-    }
-}
-
-/// The field for the path; says whether Enter was pressed in it.
-fn path_field(ui: &mut Ui, dialog: &mut PathDialog) -> bool {
-    let (_, rect) = ui.allocate_space(vec2(ui.available_width(), theme::CONTROL));
-    let label = match dialog.wanted {
-        Wanted::Folder => "Folder",
-        Wanted::Pictures => "File, or folder with pictures",
-        _ => "File",
-    };
-    let r = live(
-        ui,
-        Id::unique("path-field"),
-        rect,
-        label,
-        &mut dialog.text,
-        0.0,
-    );
-    if std::mem::take(&mut dialog.focus) {
-        r.request_focus();
-    }
-    r.lost_focus() && ui.input(|i| i.key_pressed(Key::Enter))
-}
-
-fn recent_list(ui: &mut Ui, recent: &[PathBuf]) -> Option<PathBuf> {
-    if recent.is_empty() {
-        return None;
-    }
-    ui.add_space(4.0);
-    words::soft(ui, "Lately");
-    ui.spacing_mut().item_spacing.y = 4.0;
-    let mut picked = None;
-    for path in recent.iter().take(5) {
-        let words = path.display().to_string();
-        let b = Button::new(("recent-file", path), &words)
-            .icon(Icon::Folder)
-            .weight(Weight::Quiet);
-        if b.left().width(ui.available_width()).show(ui).clicked() {
-            picked = Some(path.clone());
+impl Begins {
+    /// With what stands in the field; at home where nothing does.
+    pub(super) fn with(text: &str) -> Self {
+        let path = read_path(text).unwrap_or_default();
+        let folder = text.trim_end().ends_with(['/', '\\']);
+        let (folder, name) = if folder {
+            (Some(path.as_path()), None)
+        } else {
+            (path.parent(), path.file_name())
+        };
+        let folder = folder.filter(|f| f.is_absolute());
+        Self {
+            folder: folder.map_or_else(home, Path::to_path_buf),
+            name: name.map_or_else(String::new, |n| n.to_string_lossy().into_owned()),
         }
     }
-    picked
-}
-
-fn buttons(ui: &mut Ui, dialog: &PathDialog, system: &mut SystemDialog, entered: bool) -> Outcome {
-    let mut out = Outcome::Stays;
-    let path = read_path(&dialog.text);
-    ui.horizontal(|ui| {
-        let b = Button::new("browse", "Browse…")
-            .icon(Icon::Folder)
-            .enabled(!system.is_open());
-        if b.tip("The system’s own file dialog").show(ui).clicked() {
-            let name = path
-                .as_ref()
-                .and_then(|p| p.file_name())
-                .map(|n| n.to_string_lossy().into_owned());
-            system.ask(ui.ctx(), dialog.wanted, &name.unwrap_or_default());
-        }
-        ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
-            let b = Button::new("path-go", dialog.go())
-                .weight(Weight::Main)
-                .enabled(path.is_some());
-            if (b.show(ui).clicked() || entered)
-                && let Some(path) = path.clone()
-            {
-                out = Outcome::Go(Box::new(dialog.command(path)));
-            }
-            if Button::new("path-away", "Cancel").show(ui).clicked() {
-                out = Outcome::Away;
-            }
-        });
-    });
-    out
-}
-
-/// Shows the question that must be answered first.
-pub fn question(ui: &Ui, q: &Question) -> Option<Answer> {
-    let (mut answer, close) = over(ui, "question", "Question", |ui| {
-        words::heading(ui, &q.sentence, 20.0);
-        ui.add_space(12.0);
-        let mut answer = None;
-        ui.horizontal_wrapped(|ui| {
-            for (i, (a, words)) in q.answers.iter().enumerate() {
-                let b = Button::new(("answer", i), words);
-                let b = if i == 0 { b.weight(Weight::Main) } else { b };
-                let r = b.show(ui);
-                if r.clicked() {
-                    answer = Some(*a);
-                }
-                let asked = Id::unique("question-asked");
-                let fresh = ui
-                    .data(|d| d.get_temp::<String>(asked))
-                    .is_none_or(|s| s != q.sentence);
-                if i == 0 && fresh {
-                    r.request_focus();
-                    ui.data_mut(|d| d.insert_temp(asked, q.sentence.clone()));
-                }
-            }
-        });
-        answer
-    });
-    if close && answer.is_none() && q.answers.iter().any(|(a, _)| *a == Answer::Stay) {
-        answer = Some(Answer::Stay);
-    }
-    if answer.is_some() {
-        ui.data_mut(|d| d.remove::<String>(Id::unique("question-asked")));
-    }
-    answer
 }
 
 #[cfg(test)]
@@ -397,5 +235,20 @@ mod tests {
             Some("/tmp/a b.daystrand".into())
         );
         assert_eq!(read_path("   "), None);
+    }
+
+    #[test]
+    fn the_system_begins_where_the_field_points() {
+        let begins = |text| {
+            let b = Begins::with(text);
+            (b.folder, b.name)
+        };
+        assert_eq!(
+            begins("/clubs/a.daystrand"),
+            ("/clubs".into(), "a.daystrand".into())
+        );
+        assert_eq!(begins("/clubs/"), ("/clubs".into(), String::new()));
+        assert_eq!(begins(""), (home(), String::new()));
+        assert_eq!(begins("a.daystrand"), (home(), "a.daystrand".into()));
     }
 }
