@@ -4,6 +4,7 @@
 //! Here: what can be meant, and [`apply`]. How each is done stands in a file for its noun; the
 //! words for the undo menu stand in `label`, what merges into one undo step in `merge`.
 
+mod arrange;
 mod board;
 mod club;
 mod give;
