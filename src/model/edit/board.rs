@@ -1,7 +1,7 @@
 //! Edits of one board by hand.
 //!
 //! Whatever is meant, the order the person made is what the board shows afterwards: every edit
-//! works out the wanted order first and then writes placements that give it (see [`super::arrange`]).
+//! works out the wanted order first and then writes placements that give it (see `arrange.rs`).
 
 use std::collections::BTreeSet;
 use std::sync::Arc;
