@@ -7,6 +7,7 @@
 
 use std::io::Write as _;
 use std::process::{Child, Command, Stdio};
+use std::time::{Duration, Instant};
 
 use crate::model::language::Language;
 
@@ -18,11 +19,26 @@ const WINDOWS: &str = "[Console]::InputEncoding = [Text.Encoding]::UTF8; \
      Add-Type -AssemblyName System.Speech; \
      (New-Object System.Speech.Synthesis.SpeechSynthesizer).Speak([Console]::In.ReadToEnd())";
 
+/// So long it may take to be silenced; then the window goes on.
+const SILENCED: Duration = Duration::from_millis(300);
+
 /// The voice, and what it is saying.
 #[derive(Debug, Default)]
 pub struct Voice {
-    saying: Option<Child>,
+    saying: Option<(Child, Option<Silence>)>,
+    /// What gave way and ends by itself.
+    ending: Vec<Child>,
     missing: bool,
+}
+
+/// A program that silences the voice of another program, which speaks on when what sent it the words
+/// is stopped.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Silence {
+    /// The program.
+    pub program: &'static str,
+    /// Its arguments.
+    pub arguments: Vec<String>,
 }
 
 /// A program that says some words.
@@ -34,6 +50,8 @@ pub struct Saying {
     pub arguments: Vec<String>,
     /// What comes in over its standard input, if anything.
     pub input: Option<String>,
+    /// What silences it. Such words give way to further ones without being silenced.
+    pub silence: Option<Silence>,
 }
 
 impl Voice {
@@ -46,27 +64,54 @@ impl Voice {
 
     /// Starts a program that says something.
     pub fn start(&mut self, saying: &Saying) {
-        self.hush();
+        match &saying.silence {
+            Some(_) => self.give_way(),
+            None => self.hush(),
+        }
         if self.missing {
             return;
         }
         match begin(saying) {
-            Ok(child) => self.saying = Some(child),
+            Ok(child) => self.saying = Some((child, saying.silence.clone())),
             Err(_) => self.missing = true,
         }
     }
 
+    /// What is being said is cut short by the next words. To stop what sent the words would lose the
+    /// next ones too (seen with speech-dispatcher 0.11.4).
+    fn give_way(&mut self) {
+        self.ending.retain_mut(|c| matches!(c.try_wait(), Ok(None)));
+        if let Some((mut child, _)) = self.saying.take()
+            && !self.has_ended(&mut child)
+        {
+            self.ending.push(child);
+        }
+    }
+
+    /// Whether it has; one that failed says that there is no voice.
+    fn has_ended(&mut self, child: &mut Child) -> bool {
+        let Ok(Some(ended)) = child.try_wait() else {
+            return false;
+        };
+        // It is there, but cannot speak.
+        self.missing |= !ended.success();
+        true
+    }
+
     /// Stops saying.
     pub fn hush(&mut self) {
-        if let Some(mut child) = self.saying.take() {
-            if let Ok(Some(ended)) = child.try_wait() {
-                // It is there, but cannot speak.
-                self.missing |= !ended.success();
-                return;
+        let Some((mut child, silence)) = self.saying.take() else {
+            return;
+        };
+        if self.has_ended(&mut child) {
+            return;
+        }
+        match silence {
+            Some(silence) => {
+                silenced(&silence);
+                self.ending.push(child);
             }
-            // Already ended is as good as stopped; either way nothing of it stays behind.
-            drop(child.kill());
-            drop(child.wait());
+            None => stop(child),
         }
     }
 
@@ -79,7 +124,32 @@ impl Voice {
 impl Drop for Voice {
     fn drop(&mut self) {
         self.hush();
+        self.ending.drain(..).for_each(stop);
     }
+}
+
+/// Already ended is as good as stopped; either way nothing of it stays behind.
+fn stop(mut child: Child) {
+    drop(child.kill());
+    drop(child.wait());
+}
+
+fn silenced(silence: &Silence) {
+    let saying = Saying {
+        program: silence.program,
+        arguments: silence.arguments.clone(),
+        input: None,
+        silence: None,
+    };
+    let Ok(mut child) = begin(&saying) else {
+        return;
+    };
+    // Words that come next must not be silenced too.
+    let begun = Instant::now();
+    while matches!(child.try_wait(), Ok(None)) && begun.elapsed() < SILENCED {
+        std::thread::sleep(Duration::from_millis(5));
+    }
+    stop(child);
 }
 
 fn begin(saying: &Saying) -> std::io::Result<Child> {
@@ -113,16 +183,22 @@ pub fn saying(system: &str, words: &str, language: &str) -> Option<Saying> {
             program: "say",
             arguments: text(&["-f", "-"]),
             input: Some(words),
+            silence: None,
         },
         "windows" => Saying {
             program: "powershell",
             arguments: text(&["-NoProfile", "-NonInteractive", "-Command", WINDOWS]),
             input: Some(words),
+            silence: None,
         },
         _ => Saying {
             program: "spd-say",
             arguments: text(&["--wait", "--language", language, "--", &words]),
             input: None,
+            silence: Some(Silence {
+                program: "spd-say",
+                arguments: text(&["-S"]),
+            }),
         },
     })
 }

@@ -1,7 +1,7 @@
 //! Words said aloud: with which program, never through a shell, and never needed.
 
 use daystrand::workbench::command::{Command, GoingThrough};
-use daystrand::workbench::voice::{Saying, Voice, saying};
+use daystrand::workbench::voice::{Saying, Silence, Voice, saying};
 
 use super::demo;
 
@@ -53,6 +53,7 @@ fn a_system_without_a_voice_is_told_of_once_and_does_no_harm() {
         program: "daystrand-no-such-program",
         arguments: Vec::new(),
         input: Some("hello".into()),
+        silence: None,
     };
     let mut voice = Voice::default();
     assert!(!voice.is_missing());
@@ -70,6 +71,7 @@ fn what_is_being_said_gives_way_and_stops_when_asked() {
         program,
         arguments: arguments.iter().map(|a| (*a).to_owned()).collect(),
         input: input.map(str::to_owned),
+        silence: None,
     };
     let mut voice = Voice::default();
     let from = std::time::Instant::now();
@@ -78,6 +80,34 @@ fn what_is_being_said_gives_way_and_stops_when_asked() {
     voice.start(&with("sleep", &["600"], None));
     voice.hush();
     assert!(!voice.is_missing());
+    assert!(from.elapsed().as_secs() < 60, "nobody waits for its end");
+}
+
+/// What sends words to a voice of its own is not stopped when it gives way: the next words do that,
+/// and stopping it would lose them. Silence is asked for only where no words follow.
+#[cfg(unix)]
+#[test]
+fn a_voice_of_its_own_is_silenced_only_where_no_words_follow() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let mark = folder.path().join("silenced");
+    let says = |program, arguments: &[&str]| Saying {
+        program,
+        arguments: arguments.iter().map(|a| (*a).to_owned()).collect(),
+        input: None,
+        silence: Some(Silence {
+            program: "touch",
+            arguments: vec![mark.display().to_string()],
+        }),
+    };
+    let from = std::time::Instant::now();
+    let mut voice = Voice::default();
+    voice.start(&says("sleep", &["600"]));
+    voice.start(&says("sleep", &["600"]));
+    assert!(!mark.exists(), "the next words cut it short");
+    voice.hush();
+    assert!(mark.exists(), "silenced, and waited for");
+    voice.start(&says("true", &[]));
+    drop(voice);
     assert!(from.elapsed().as_secs() < 60, "nobody waits for its end");
 }
 
