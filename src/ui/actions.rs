@@ -416,15 +416,23 @@ pub fn possible(action: Action, view: &View<'_>) -> bool {
     }
 }
 
-/// The actions whose keys were pressed since the last frame; the keys are used up.
-pub fn pressed(ctx: &Context) -> Vec<Action> {
+impl Action {
+    /// Whether it makes the window's words larger or smaller: that is there whatever lies over it.
+    pub const fn zooms(self) -> bool {
+        matches!(self, Self::ZoomIn | Self::ZoomOut | Self::ZoomReset)
+    }
+}
+
+/// The actions whose keys were pressed since the last frame, of those that are there now; the keys
+/// are used up.
+pub fn pressed(ctx: &Context, is_there: impl Fn(Action) -> bool) -> Vec<Action> {
     let typing = ctx.text_edit_focused();
     let mut found = Vec::new();
     // Longer combinations first: Ctrl+Z also fits Ctrl+Shift+Z.
     let mut rows: Vec<&Row> = TABLE.iter().collect();
     rows.sort_by_key(|r| !r.key.is_some_and(|k| k.modifiers.shift));
     for r in rows {
-        if typing && !r.while_typing {
+        if typing && !r.while_typing || !is_there(r.action) {
             continue;
         }
         for key in [r.key, r.also].into_iter().flatten() {

@@ -165,8 +165,10 @@ impl App {
     }
 
     fn keys(&mut self, ctx: &Context) {
-        let busy = self.state.dialog.is_some()
-            || self.state.together.is_some()
+        if self.state.together.is_some() {
+            return;
+        }
+        let covered = self.state.dialog.is_some()
             || self.state.session.picker.is_some()
             || self.state.people.picker.is_some()
             || self.bench.view().incoming.is_some()
@@ -174,10 +176,7 @@ impl App {
             || self.state.seek.is_some()
             || self.state.past
             || self.state.draw.is_some();
-        if busy {
-            return;
-        }
-        let mut pressed = actions::pressed(ctx);
+        let mut pressed = actions::pressed(ctx, |a| !covered || a.zooms());
         if let Some(help) = &mut self.state.help {
             pressed.retain(|a| help.passes(ctx, *a));
         }
@@ -267,10 +266,7 @@ impl App {
 
 /// Actions that leave the field something is typed in.
 const fn leaves_field(action: Action) -> bool {
-    !matches!(
-        action,
-        Action::ZoomIn | Action::ZoomOut | Action::ZoomReset | Action::Colours(_) | Action::Still
-    )
+    !action.zooms() && !matches!(action, Action::Colours(_) | Action::Still)
 }
 
 impl eframe::App for App {

@@ -22,7 +22,7 @@ impl DrawingState {
         match action {
             Action::Undo if free => self.undo(),
             Action::Redo if free => self.redo(),
-            Action::ZoomIn | Action::ZoomOut | Action::ZoomReset => return true,
+            _ if action.zooms() => return true,
             Action::NextArea | Action::AreaBefore | Action::Help => return free,
             _ => {}
         }

@@ -66,6 +66,25 @@ fn zoom_goes_up_to_200_percent_and_back() {
     assert!((h.ctx.zoom_factor() - 1.0).abs() < 0.01);
 }
 
+/// Whoever needs large words needs them in a card that lies over the window too.
+#[test]
+fn zoom_is_there_while_a_card_lies_over_the_window() {
+    for opens in [Key::O, Key::K] {
+        let mut h = window();
+        press(&mut h, Modifiers::COMMAND, opens);
+        let field = focused(&h);
+        press(&mut h, Modifiers::COMMAND, Key::Plus);
+        assert!(h.ctx.zoom_factor() > 1.05, "{opens:?}");
+        assert_eq!(focused(&h), field, "the card stays");
+        // Nothing else happens behind it.
+        let place = h.state().bench().view().place;
+        press(&mut h, Modifiers::COMMAND, Key::Num5);
+        assert_eq!(h.state().bench().view().place, place);
+        press(&mut h, Modifiers::COMMAND, Key::Num0);
+        assert!((h.ctx.zoom_factor() - 1.0).abs() < 0.01);
+    }
+}
+
 #[test]
 fn a_finding_leads_to_where_it_points() {
     let mut h = at(Place::Session);
