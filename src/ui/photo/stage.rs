@@ -1,8 +1,8 @@
 //! The photograph with the frame that is moved over it, or under the brush.
 
 use egui::{
-    Color32, CursorIcon, Id, Key, Modifiers, Pos2, Rect, Response, Role, Sense, Shape as Paint,
-    Stroke, Ui, Vec2, WidgetInfo, pos2, vec2,
+    Color32, CursorIcon, Id, Key, Mesh, Modifiers, Pos2, Rect, Response, Role, Sense,
+    Shape as Paint, Stroke, Ui, Vec2, WidgetInfo, pos2, vec2,
 };
 
 use super::cut::{Tool, Touch};
@@ -169,11 +169,18 @@ fn paint_frame(ui: &Ui, place: Rect, at: [Pos2; 4]) {
         place.right_bottom(),
         place.left_bottom(),
     ];
+    // Not as polygons: where the frame lies on the edge they have no height, and softening the edges
+    // of such a one draws a line far beyond it.
+    let mut veil = Mesh::default();
+    for corner in outer.into_iter().chain(at) {
+        veil.colored_vertex(corner, t.col.veil);
+    }
     for i in 0..4 {
         let n = (i + 1) % 4;
-        let part = vec![outer[i], outer[n], at[n], at[i]];
-        p.add(Paint::convex_polygon(part, t.col.veil, Stroke::NONE));
+        veil.add_triangle(i, n, n + 4);
+        veil.add_triangle(i, n + 4, i + 4);
     }
+    p.add(veil);
     let line = |width, colour| Stroke::new(width, colour);
     p.add(Paint::closed_line(at.to_vec(), line(4.0, t.col.card_ink)));
     p.add(Paint::closed_line(at.to_vec(), line(2.0, t.col.card)));
