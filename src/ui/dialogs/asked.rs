@@ -156,9 +156,9 @@ impl PathDialog {
     }
 }
 
-/// The folder a person calls home, as the environment names it.
+/// The folder a person calls home, as the system names it.
 fn home() -> PathBuf {
-    std::env::var_os("HOME").map_or_else(|| PathBuf::from("."), PathBuf::from)
+    std::env::home_dir().unwrap_or_else(|| PathBuf::from("."))
 }
 
 /// A club's file ends in `.daystrand`.
