@@ -71,7 +71,8 @@ impl Voice {
         if self.missing {
             return;
         }
-        match begin(saying) {
+        let words = saying.input.as_deref();
+        match begin(saying.program, &saying.arguments, words) {
             Ok(child) => self.saying = Some((child, saying.silence.clone())),
             Err(_) => self.missing = true,
         }
@@ -135,13 +136,7 @@ fn stop(mut child: Child) {
 }
 
 fn silenced(silence: &Silence) {
-    let saying = Saying {
-        program: silence.program,
-        arguments: silence.arguments.clone(),
-        input: None,
-        silence: None,
-    };
-    let Ok(mut child) = begin(&saying) else {
+    let Ok(mut child) = begin(silence.program, &silence.arguments, None) else {
         return;
     };
     // Words that come next must not be silenced too.
@@ -152,18 +147,18 @@ fn silenced(silence: &Silence) {
     stop(child);
 }
 
-fn begin(saying: &Saying) -> std::io::Result<Child> {
-    let stdin = match saying.input {
+fn begin(program: &str, arguments: &[String], input: Option<&str>) -> std::io::Result<Child> {
+    let stdin = match input {
         Some(_) => Stdio::piped(),
         None => Stdio::null(),
     };
-    let mut child = Command::new(saying.program)
-        .args(&saying.arguments)
+    let mut child = Command::new(program)
+        .args(arguments)
         .stdin(stdin)
         .stdout(Stdio::null())
         .stderr(Stdio::null())
         .spawn()?;
-    if let (Some(mut pipe), Some(input)) = (child.stdin.take(), &saying.input) {
+    if let (Some(mut pipe), Some(input)) = (child.stdin.take(), input) {
         // At most a few kilobytes, which a pipe holds. A program that does not read says nothing.
         drop(pipe.write_all(input.as_bytes()));
     }

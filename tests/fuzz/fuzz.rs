@@ -30,7 +30,7 @@ use peak_alloc::PeakAlloc;
 
 use dice::Dice;
 use targets::{Outcome, TARGETS, Target};
-use watch::Watch;
+use watch::{Watch, keep};
 
 #[global_allocator]
 static MEMORY: PeakAlloc = PeakAlloc;
@@ -97,14 +97,7 @@ fn run(target: &Target, time: Duration, start: u64) -> usize {
         largest = largest.max(tried.megabytes);
         if let Some(fault) = tried.fault() {
             let path = kept_as(&failures.to_string());
-            let folder = path.parent().map(std::fs::create_dir_all);
-            let kept = folder.is_some() && std::fs::write(&path, &file).is_ok();
-            println!(
-                "{}: {fault} ({} bytes, {}, kept {kept})",
-                target.name,
-                file.len(),
-                path.display()
-            );
+            keep(target.name, &fault, &path, &file);
             failures += 1;
         }
         let minutes = begin.elapsed().as_secs() / 60;

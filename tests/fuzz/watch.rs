@@ -24,7 +24,9 @@ impl Watch {
                 if let Some((since, file)) = now.as_ref()
                     && since.elapsed() > NEVER
                 {
-                    hangs(target, &path, file);
+                    let fault = format!("no end after {} s", NEVER.as_secs());
+                    keep(target, &fault, &path, file);
+                    std::process::exit(1);
                 }
             }
         });
@@ -44,14 +46,13 @@ impl Drop for Watch {
     }
 }
 
-fn hangs(target: &str, path: &Path, file: &[u8]) -> ! {
+/// Writes a file that failed and says so.
+pub fn keep(target: &str, fault: &str, path: &Path, file: &[u8]) {
     let folder = path.parent().map(std::fs::create_dir_all);
     let kept = folder.is_some() && std::fs::write(path, file).is_ok();
     println!(
-        "{target}: no end after {} s ({} bytes, {}, kept {kept})",
-        NEVER.as_secs(),
+        "{target}: {fault} ({} bytes, {}, kept {kept})",
         file.len(),
         path.display()
     );
-    std::process::exit(1)
 }

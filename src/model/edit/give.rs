@@ -31,7 +31,7 @@ pub(super) fn apply(club: &mut Club, id: SessionId, give: &Give) -> Result<Made,
     for (i, step) in steps.iter().enumerate() {
         let at = match give.at {
             GiveAt::Position(at) => GiveAt::Position(at + i),
-            GiveAt::Step(at) => GiveAt::Step(at),
+            there @ GiveAt::Step(_) => there,
         };
         made = arrive(club, (id, give.to), step, at)?;
     }

@@ -162,7 +162,7 @@ fn turns(club: &Club, id: SessionId, edit: &TurnsEdit) -> String {
 fn given(club: &Club, id: SessionId, give: &Give) -> String {
     let what = give.steps.first().copied();
     let what = what.map_or_else(String::new, |at| step(club, id, give.from, at));
-    let what = and_more(what, give.steps.len());
+    let what = and_more(&what, give.steps.len());
     let to = participant(club, give.to);
     match (give.from == give.to, give.stays) {
         (true, _) => format!("{what} once more for {to}"),
@@ -172,9 +172,9 @@ fn given(club: &Club, id: SessionId, give: &Give) -> String {
 }
 
 /// The first of some, with how many there are besides.
-fn and_more(first: String, count: usize) -> String {
+pub fn and_more(first: &str, count: usize) -> String {
     match count {
-        0 | 1 => first,
+        0 | 1 => first.to_owned(),
         n => format!("{first} and {} more", n - 1),
     }
 }
@@ -201,13 +201,13 @@ fn on_board(club: &Club, id: SessionId, who: ParticipantId, edit: &BoardEdit) ->
         BoardEdit::RestoreAll => "All as in the timetable".to_owned(),
         BoardEdit::Move(steps, _) => {
             let first = steps.first().map_or_else(String::new, |at| step(*at));
-            format!("Move {}", and_more(first, steps.len()))
+            format!("Move {}", and_more(&first, steps.len()))
         }
         BoardEdit::All(edits) => {
             let first = edits
                 .first()
                 .map_or_else(String::new, |e| on_board(club, id, who, e));
-            and_more(first, edits.len())
+            and_more(&first, edits.len())
         }
     }
 }

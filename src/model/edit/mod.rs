@@ -47,6 +47,7 @@ use super::today::{Hours, Pair};
 use super::turns::Station;
 use crate::units::Length;
 
+pub use label::and_more;
 pub use merge::MergeKey;
 
 /// One change. Positions count from zero; one past the end is the end.

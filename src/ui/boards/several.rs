@@ -71,6 +71,20 @@ impl Several {
         }
     }
 
+    /// What a hand that takes hold of a step carries; one that was not chosen is then chosen alone.
+    pub fn taken(
+        &mut self,
+        view: &View<'_>,
+        board: (ParticipantId, &Board),
+        step: StepRef,
+    ) -> Vec<StepRef> {
+        let all = self.with(view, board, step);
+        if all.len() == 1 {
+            self.alone();
+        }
+        all
+    }
+
     /// What a click on a step chooses: it alone; with Ctrl it too, or it no more; with Shift all
     /// from the one before. Gives the step that gets the keyboard.
     pub fn click(

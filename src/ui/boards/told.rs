@@ -5,6 +5,7 @@ use egui::accesskit::Live;
 use egui::{Id, Rect, Role, Sense, Ui, WidgetInfo, vec2};
 
 use crate::model::board::{Board, StepState};
+use crate::model::edit::and_more;
 use crate::model::ids::{ParticipantId, SessionId, StepRef};
 use crate::workbench::view::View;
 
@@ -92,14 +93,6 @@ fn said(before: &[Line], now: &[Line], chosen: Option<StepRef>) -> Option<String
         ([], [line, ..]) => Some(format!("{} taken off", and_more(&line.label, gone.len()))),
         ([i], [line]) => Some(format!("{} in place of {}", now[*i].label, line.label)),
         _ => Some(format!("The board changed. It has {} steps", now.len())),
-    }
-}
-
-/// The first of some, with how many there are besides.
-fn and_more(first: &str, count: usize) -> String {
-    match count {
-        0 | 1 => first.to_owned(),
-        n => format!("{first} and {} more", n - 1),
     }
 }
 

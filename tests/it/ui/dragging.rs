@@ -27,6 +27,23 @@ fn boards(h: &Window) -> Vec<(ParticipantId, Vec<String>)> {
         .collect()
 }
 
+/// What the participant of a board is called.
+fn name(h: &Window, board: usize) -> String {
+    let view = h.state().bench().view();
+    let person = view.club.participant(view.boards[board].0);
+    person.expect("there").name.clone()
+}
+
+/// A place of the table, by what it is called.
+fn cell(h: &Window, label: &str, who: &str) -> Pos2 {
+    let here = |l: String| l.starts_with(&format!("{label}, ")) && l.ends_with(who);
+    let found = h
+        .query_all_by(|n| n.label().is_some_and(here))
+        .next()
+        .map(|n| n.rect().center());
+    found.unwrap_or_else(|| panic!("{label} of {who}"))
+}
+
 fn undo(h: &Window) -> Option<String> {
     h.state().bench().view().undo.map(str::to_owned)
 }
@@ -202,13 +219,8 @@ fn in_the_table_a_step_goes_to_another_row() {
     drag(&mut h, from, to);
     press(&mut h, Modifiers::COMMAND, Key::G);
     let before = boards(&h);
-    let view = h.state().bench().view();
-    let names: Vec<String> = before
-        .iter()
-        .map(|(id, _)| view.club.participant(*id).expect("there").name.clone())
-        .collect();
-    let from = middle(&h, &format!("Circle, own step, {}", names[0]));
-    let to = middle(&h, &format!("{}, ", names[1]));
+    let from = middle(&h, &format!("Circle, own step, {}", name(&h, 0)));
+    let to = middle(&h, &format!("{}, ", name(&h, 1)));
     drag(&mut h, from, to);
     let after = boards(&h);
     assert_eq!(after[1].1.last().map(String::as_str), Some("Circle"));
@@ -229,13 +241,7 @@ fn in_the_table_a_choice_goes_to_the_same_row_of_another() {
     };
     let (label, options) = choice(&h, 0).expect("the demo has a choice there");
     assert_eq!(choice(&h, 3), None);
-    let view = h.state().bench().view();
-    let other = view
-        .club
-        .participant(view.boards[3].0)
-        .expect("there")
-        .name
-        .clone();
+    let other = name(&h, 3);
     let from = h
         .query_all_by(|n| {
             n.label()
@@ -245,19 +251,11 @@ fn in_the_table_a_choice_goes_to_the_same_row_of_another() {
         .expect("its place")
         .rect()
         .center();
-    let to = h
-        .query_all_by(|n| {
-            let here = |l: String| l.starts_with(&format!("{label}, ")) && l.ends_with(&other);
-            n.label().is_some_and(here)
-        })
-        .next()
-        .expect("the same row")
-        .rect()
-        .center();
+    let to = cell(&h, &label, &other);
     drag(&mut h, from, to);
     assert_eq!(choice(&h, 3), Some((label, options)));
-    let name = undo(&h).expect("a change");
-    assert!(name.ends_with(&format!("for {other} too")), "{name}");
+    let done = undo(&h).expect("a change");
+    assert!(done.ends_with(&format!("for {other} too")), "{done}");
     press(&mut h, Modifiers::COMMAND, Key::Z);
     assert_eq!(choice(&h, 3), None);
 }
@@ -397,26 +395,11 @@ fn with_shift_between_two_cards_a_symbol_is_not_lost_without_a_word() {
     assert_eq!(undo(&h), None);
 }
 
-/// A place of the table, by what it is called.
-fn cell(h: &Window, label: &str, who: &str) -> Pos2 {
-    let here = |l: String| l.starts_with(&format!("{label}, ")) && l.ends_with(who);
-    let found = h
-        .query_all_by(|n| n.label().is_some_and(here))
-        .next()
-        .map(|n| n.rect().center());
-    found.unwrap_or_else(|| panic!("{label} of {who}"))
-}
-
 #[test]
 fn in_the_table_several_steps_of_a_row_are_chosen_moved_and_given() {
     let mut h = at(Place::Boards);
     press(&mut h, Modifiers::COMMAND, Key::G);
     let before = boards(&h);
-    let name = |h: &Window, i: usize| {
-        let view = h.state().bench().view();
-        let person = view.club.participant(view.boards[i].0).expect("there");
-        person.name.clone()
-    };
     let (me, other) = (name(&h, 3), name(&h, 1));
     let mine = before[3].1.clone();
     let first = cell(&h, &mine[0], &me);
@@ -456,13 +439,7 @@ fn in_the_table_what_is_let_go_on_itself_stays() {
     let mut h = at(Place::Boards);
     press(&mut h, Modifiers::COMMAND, Key::G);
     let before = boards(&h);
-    let view = h.state().bench().view();
-    let me = view
-        .club
-        .participant(before[3].0)
-        .expect("there")
-        .name
-        .clone();
+    let me = name(&h, 3);
     let from = cell(&h, &before[3].1[1], &me);
     drag(&mut h, from, from + Vec2::new(9.0, 4.0));
     assert_eq!(boards(&h), before);

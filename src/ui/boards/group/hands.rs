@@ -38,10 +38,8 @@ pub fn act(
             symbol: s.symbol.clone(),
             label: s.label.clone(),
         };
-        let steps = state.several.with(desk.view, (who, line.board), s.at);
-        if steps.len() == 1 {
-            state.several.alone();
-        }
+        let board = (who, line.board);
+        let steps = state.several.taken(desk.view, board, s.at);
         r.dnd_set_drag_payload(Held::Steps(who, steps, content));
         choose(desk, who, c.at);
     }

@@ -32,10 +32,8 @@ impl Strip<'_> {
                 symbol: step.symbol.clone(),
                 label: step.label.clone(),
             };
-            let steps = self.meant(desk, state, step);
-            if !steps.iter().any(|s| self.chosen.contains(s)) {
-                state.several.alone();
-            }
+            let board = (self.person.id, self.board);
+            let steps = state.several.taken(desk.view, board, step.at);
             r.dnd_set_drag_payload(Held::Steps(self.person.id, steps, content));
             desk.ask(Command::ChooseStep(Some(step.at)));
         }
