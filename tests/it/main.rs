@@ -5,6 +5,7 @@
     reason = "a helper of a test that cannot go on fails the test"
 )]
 
+mod chance;
 mod check;
 mod cli;
 mod desktop;

@@ -318,6 +318,8 @@ fn cells_that_could_run_as_formulas_are_defused() {
 }
 
 proptest! {
+    #![proptest_config(crate::chance::cases(256))]
+
     /// Whatever stands in the texts, a table written and taken in gives the same people, and no
     /// cell begins a formula.
     #[test]

@@ -340,6 +340,8 @@ fn any_words() -> impl Strategy<Value = String> {
 }
 
 proptest! {
+    #![proptest_config(crate::chance::cases(256))]
+
     #[test]
     fn nothing_is_lost_and_nothing_panics(words in any_words(), width in 0.0..120.0f64) {
         let style = Style::regular(pt(18.0));

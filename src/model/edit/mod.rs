@@ -161,7 +161,8 @@ pub struct Give {
 pub enum GiveAt {
     /// As own steps, the first of them at this position.
     Position(usize),
-    /// In the place of this step, which shows the same then: for one step alone.
+    /// In the place of this step, which shows the same then: for one step alone. A row that gets
+    /// its own activity is as the timetable has it, with the group's choice where there is one.
     Step(StepRef),
 }
 

@@ -1,9 +1,11 @@
 //! What someone has on a board, for another one there: with its words, its choice, and no picture
 //! that is not for the other's eyes.
 
-use daystrand::model::board::{Step, derive};
+use daystrand::model::board::{By, Step, derive};
 use daystrand::model::club::Club;
-use daystrand::model::edit::{BoardEdit, Edit, Give, GiveAt, Made as Came, Refused, apply};
+use daystrand::model::edit::{
+    BoardEdit, Edit, Give, GiveAt, Made as Came, Refused, TimetableEdit, apply,
+};
 use daystrand::model::hand::Content;
 use daystrand::model::ids::{ParticipantId, SessionId, StepRef, SymbolId};
 use daystrand::model::invariants;
@@ -84,6 +86,26 @@ fn in_the_place_of_a_step_it_keeps_its_own_words_and_its_choice() {
         ("Apple with Mum", true)
     );
     assert_eq!(given.options, options);
+}
+
+/// A row that is given its own activity shows what the timetable has, so the group's choice too.
+#[test]
+fn in_its_own_row_an_activity_is_the_groups_with_the_groups_choice() {
+    let mut desk = Desk::new();
+    let (id, row) = (desk.id, desk.row);
+    let StepRef::Slot(slot) = row else { panic!() };
+    let usual = desk.club.sessions[0].timetable[1].activity;
+    let choice = vec![Content::of(&desk.club.activities[2])];
+    let offers = TimetableEdit::Options(slot, choice.clone());
+    desk.does(&Edit::Timetable(id, offers));
+    let plain = Content::of(desk.club.activity(usual).unwrap());
+    desk.by_hand(BoardEdit::Insert(plain, 0));
+    let session = desk.club.session(id).unwrap();
+    let own = derive(&desk.club, session, desk.from).steps[0].at;
+    desk.give(vec![own], GiveAt::Step(row)).unwrap();
+    let shown = desk.step(desk.to);
+    assert_eq!(shown.activity, Some(usual));
+    assert_eq!((shown.options, shown.by), (choice, By::Timetable));
 }
 
 #[test]

@@ -11,7 +11,7 @@ use proptest::prelude::*;
 use super::random::{self, seeds};
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(150))]
+    #![proptest_config(crate::chance::cases(150))]
 
     #[test]
     fn undo_and_redo_walk_the_same_path(seeds in seeds(50)) {

@@ -43,6 +43,8 @@ fn key(runs: &[Range<usize>], breaks: &[u64]) -> (usize, u64, Vec<std::cmp::Reve
 }
 
 proptest! {
+    #![proptest_config(crate::chance::cases(256))]
+
     #[test]
     fn no_other_way_is_better(
         things in prop::collection::vec((0..3_usize, 0..3_u64), 1..11),

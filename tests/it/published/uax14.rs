@@ -72,6 +72,8 @@ fn a_quotation_mark_stays_with_its_words() {
 }
 
 proptest! {
+    #![proptest_config(crate::chance::cases(256))]
+
     /// Rules LB2, LB3, LB7 and LB9 hold for any text: never at the beginning, always at the end,
     /// never before a blank (except behind an end of line), never before a combining mark that
     /// has a letter.

@@ -69,6 +69,8 @@ fn names_are_safe_on_every_system() {
 }
 
 proptest! {
+    #![proptest_config(crate::chance::cases(256))]
+
     #[test]
     fn any_name_stays_in_its_folder(wish in "\\PC{0,200}") {
         let name = safe_name(&wish);

@@ -20,7 +20,7 @@ fn open(content: &[u8]) -> Result<Club, String> {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(300))]
+    #![proptest_config(crate::chance::cases(300))]
 
     #[test]
     fn what_is_saved_is_what_is_opened(seeds in seeds(60)) {

@@ -47,7 +47,7 @@ fn any_room() -> impl Strategy<Value = Room> {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(150))]
+    #![proptest_config(crate::chance::cases(150))]
 
     #[test]
     fn every_piece_has_its_place_and_can_be_cut_out(pieces in any_pieces(), room in any_room()) {

@@ -67,7 +67,7 @@ fn in_order(packing: &Packing, pieces: &[Piece]) -> bool {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(60))]
+    #![proptest_config(crate::chance::cases(60))]
 
     #[test]
     fn nothing_moves_but_the_numbers(pieces in any_pieces(), room in any_room()) {
