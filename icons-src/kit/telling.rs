@@ -15,7 +15,7 @@ pub fn symbols() -> Vec<(&'static str, String)> {
         ("more", more().svg("more", "More")),
         (
             "i_dont_like_it",
-            dislike().svg("i_dont_like_it", "I don't like it"),
+            dislike().svg("i_dont_like_it", "I don’t like it"),
         ),
         ("too_loud", too_loud().svg("too_loud", "Too loud")),
         ("my_turn", my_turn().svg("my_turn", "My turn")),

@@ -95,7 +95,7 @@ fn choice(club: &Club, session: &Session, board: &Board, step: &Step, findings: 
             Severity::Look,
             "board.choice_without_options",
             spot,
-            format!("\"{label}\" is a choice with fewer than two things to choose from."),
+            format!("“{label}” is a choice with fewer than two things to choose from."),
             "Offer two or three, among them something else or no thanks.",
         ));
     }
@@ -121,7 +121,7 @@ fn not_there(option: &str, choice: &str, why: &str, spot: Spot) -> Finding {
         Severity::Look,
         "board.choice_not_there",
         spot,
-        format!("\"{option}\" can be chosen at \"{choice}\" and is not done today ({why})."),
+        format!("“{option}” can be chosen at “{choice}” and is not done today ({why})."),
         "Offer something that is there.",
     )
 }
@@ -178,9 +178,9 @@ fn unknown_activity(spot: Spot) -> Finding {
 
 fn unknown_symbol(symbol: &SymbolId, label: &str, spot: Spot) -> Finding {
     let sentence = if symbol.as_str().is_empty() {
-        format!("\"{label}\" has no picture.")
+        format!("“{label}” has no picture.")
     } else {
-        format!("The picture \"{symbol}\" of \"{label}\" is not one of the symbols.")
+        format!("The picture “{symbol}” of “{label}” is not one of the symbols.")
     };
     finding(
         Severity::StopAndLook,

@@ -61,7 +61,7 @@ fn planned(
             "conditions.not_when",
             spot,
             format!(
-                "\"{}\" is planned, and the club entered that it is not done when it is: {}.",
+                "“{}” is planned, and the club entered that it is not done when it is: {}.",
                 activity.label,
                 condition.label()
             ),
@@ -74,7 +74,7 @@ fn hint(club: &Club, activity: &Activity) -> String {
     let dry = activity.dry_replacement.and_then(|d| club.activity(d));
     match dry {
         Some(dry) => format!(
-            "Call it off in the timetable; \"{}\" is ready instead.",
+            "Call it off in the timetable; “{}” is ready instead.",
             dry.label
         ),
         None => "Call it off in the timetable, or put something else there.".to_owned(),
@@ -99,7 +99,7 @@ fn hard(club: &Club, session: &Session, board: &Board, findings: &mut Vec<Findin
             "conditions.hard",
             Spot::Board(session.id, who.id),
             format!(
-                "Today's \"{}\" is hard for {}.",
+                "Today’s “{}” is hard for {}.",
                 condition.label(),
                 called(who)
             ),

@@ -174,7 +174,7 @@ fn adults(club: &Club, session: &Session, findings: &mut Vec<Finding>) {
             "people.few_adults",
             Spot::Slot(session.id, row.slot),
             format!(
-                "At {} {} {are} there, and the club's rule asks for {} adults.",
+                "At {} {} {are} there, and the club’s rule asks for {} adults.",
                 row.from,
                 if n == 0 {
                     "none".to_owned()

@@ -105,7 +105,7 @@ fn narrow_seal(rules: &Rules) -> Option<Finding> {
             Spot::Club,
             format!("The clear edge of a tile is {}; {why}.", mm(rules.seal)),
             format!(
-                "Set a clear edge of {} or more in the club's rules.",
+                "Set a clear edge of {} or more in the club’s rules.",
                 mm(least)
             ),
         )
@@ -163,7 +163,7 @@ fn wrong_scale(rules: &Rules) -> Option<Finding> {
                 mm(seal::printed(Length::mm(60.0), bar))
             ),
             format!(
-                "Set {}.{} % in the printer's dialog and print the test page again.",
+                "Set {}.{} % in the printer’s dialog and print the test page again.",
                 set / 10,
                 set % 10
             ),

@@ -332,7 +332,7 @@ pub fn check(club: &Club, session: &Session, boards: &[Arc<Board>], findings: &m
             "privacy.public",
             spot,
             format!(
-                "Something from \"{}\" of {} stands where others can see it.",
+                "Something from “{}” of {} stands where others can see it.",
                 field.label(),
                 whom(club, who)
             ),

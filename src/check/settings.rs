@@ -115,7 +115,7 @@ fn first_then(
                 "board.then_not_today",
                 Spot::Step(session.id, who.id, last.at),
                 format!(
-                    "On a {strip_of} strip of {} \"{}\" comes last and is not today.",
+                    "On a {strip_of} strip of {} “{}” comes last and is not today.",
                     called(who),
                     last.label
                 ),

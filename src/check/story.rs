@@ -47,7 +47,7 @@ fn of_one(
             Mismatch::Missing(at) => (
                 PageRef::Title,
                 "story.missing",
-                format!("The story of {name} does not tell of \"{}\".", label(*at)),
+                format!("The story of {name} does not tell of “{}”.", label(*at)),
                 "Take the changes in the story back.",
             ),
             Mismatch::Extra(_) => (
@@ -60,7 +60,7 @@ fn of_one(
                 PageRef::Step(*at),
                 "story.order",
                 format!(
-                    "From \"{}\" on the story of {name} has another order than the board.",
+                    "From “{}” on the story of {name} has another order than the board.",
                     label(*at)
                 ),
                 "Put the sentences in the order of the board.",
@@ -68,14 +68,14 @@ fn of_one(
             Mismatch::Words(at) => (
                 PageRef::Step(*at),
                 "story.words",
-                format!("\"{}\" has other words in the story of {name}.", label(*at)),
+                format!("“{}” has other words in the story of {name}.", label(*at)),
                 "Use the words of the board.",
             ),
             Mismatch::Picture(at) => (
                 PageRef::Step(*at),
                 "story.picture",
                 format!(
-                    "\"{}\" has another picture in the story of {name}.",
+                    "“{}” has another picture in the story of {name}.",
                     label(*at)
                 ),
                 "Use the picture of the board.",
@@ -92,7 +92,7 @@ fn of_one(
                 *page,
                 "story.not_on_board",
                 format!(
-                    "A sentence in the story of {name} names \"{label}\", which is not on the board."
+                    "A sentence in the story of {name} names “{label}”, which is not on the board."
                 ),
                 "Change the sentence, or the board.",
             ),

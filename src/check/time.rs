@@ -47,14 +47,14 @@ fn closing_hint(club: &Club, session: &Session, clock: &Clock) -> String {
     let closing = clock.closing().first().and_then(|r| club.part(r.part));
     let latest = match (closing, clock.latest_closing()) {
         (Some(part), Some(at)) => format!(
-            " To end by {}, \"{}\" begins at {at} at the latest.",
+            " To end by {}, “{}” begins at {at} at the latest.",
             clock.limit, part.name
         ),
         _ => String::new(),
     };
     let gives = what_could_give(club, session, clock.overrun());
     format!(
-        "Take out or shorten an activity, or change the minutes in the club's rules.{gives}{latest}"
+        "Take out or shorten an activity, or change the minutes in the club’s rules.{gives}{latest}"
     )
 }
 

@@ -26,10 +26,10 @@ pub fn check(club: &Club, session: &Session, boards: &[Arc<Board>], findings: &m
                 "water.no_dry_replacement",
                 spot,
                 format!(
-                    "\"{}\" is in the water and nothing dry is ready instead.",
+                    "“{}” is in the water and nothing dry is ready instead.",
                     activity.label
                 ),
-                "Choose what is done instead in the activity's settings.",
+                "Choose what is done instead in the activity’s settings.",
             )),
             Some(dry) if dry.in_water => findings.push(wet(activity, dry, spot)),
             Some(_) => {}
@@ -63,7 +63,7 @@ fn nothing_instead(club: &Club, session: &Session, board: &Board, findings: &mut
             Severity::Look,
             "water.nothing_instead",
             spot,
-            format!("\"{}\" is not today and nothing comes instead.", step.label),
+            format!("“{}” is not today and nothing comes instead.", step.label),
             "Choose what comes instead, so that the board says what happens then.",
         ));
     }
@@ -75,7 +75,7 @@ fn wet(activity: &Activity, instead: &Activity, spot: Spot) -> Finding {
         "water.wet_replacement",
         spot,
         format!(
-            "What is done instead of \"{}\" is \"{}\", which is in the water too.",
+            "What is done instead of “{}” is “{}”, which is in the water too.",
             activity.label, instead.label
         ),
         "Choose something on land instead.",

@@ -192,7 +192,7 @@ pub const TABLE: &[Row] = &[
     row(
         Action::Go(Place::Boards),
         "Boards",
-        "Each participant's board",
+        "Each participant’s board",
         ctrl(Key::Num3),
     ),
     row(
@@ -208,7 +208,7 @@ pub const TABLE: &[Row] = &[
         ctrl(Key::Num5),
     ),
     row(Action::New, "New club", "An empty club", ctrl(Key::N)).group(Group::File),
-    row(Action::Open, "Open…", "Another club's file", ctrl(Key::O)).group(Group::File),
+    row(Action::Open, "Open…", "Another club’s file", ctrl(Key::O)).group(Group::File),
     row(
         Action::Save,
         "Save",
@@ -393,7 +393,7 @@ pub const IN_AREAS: &[(&str, &str)] = &[
     ("Backspace", "on a step: back to the timetable"),
     (
         "Arrows, Space, A",
-        "in Go through together: on and back, finished, the adult's row",
+        "in Go through together: on and back, finished, the adult’s row",
     ),
     ("Escape held", "in Go through together: leave"),
     ("Escape", "leave, drop what was typed"),

@@ -684,7 +684,7 @@ fn an_overrun_names_the_end_and_the_last_moment_to_close() {
     );
     assert!(
         over.hint
-            .contains("\"Finishing\" begins at 10:49 at the latest"),
+            .contains("“Finishing” begins at 10:49 at the latest"),
         "{}",
         over.hint
     );
@@ -733,7 +733,7 @@ fn what_is_wrong_with_the_making_is_said_with_its_numbers() {
     assert_eq!(
         says("print.scale"),
         "The printer makes 97 mm of the bar of 100 mm: a tile of 60 mm comes out as 58.2 mm. \
-         Set 103.1 % in the printer's dialog and print the test page again."
+         Set 103.1 % in the printer’s dialog and print the test page again."
     );
     assert_eq!(
         says("print.corner"),

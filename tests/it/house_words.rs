@@ -8,6 +8,7 @@
 mod allowed;
 mod claims;
 mod literals;
+mod marks;
 mod printed;
 
 use std::fs;

@@ -205,7 +205,7 @@ fn watchers(session: &Session, moment: &InWater, findings: &mut Vec<Finding>) {
         "water.no_watcher",
         spot(session, moment),
         format!(
-            "At {} the club's rule asks for {} to watch, and {} {are} free to.",
+            "At {} the club’s rule asks for {} to watch, and {} {are} free to.",
             moment.stretch.from,
             said::number(asked),
             if there == 0 {
@@ -235,7 +235,7 @@ fn watched(
                 "Not complete: no watcher is named for {}, for whom an alert is entered.",
                 said::participant(club, who)
             ),
-            "Name someone at Session, People and water. Follow this person's plan.",
+            "Name someone at Session, People and water. Follow this person’s plan.",
         ));
     }
     for (who, by) in &session.today.watched_by {

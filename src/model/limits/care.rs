@@ -110,7 +110,7 @@ pub fn care(c: &Care) -> Result<(), Refused> {
     let drink = "The time between drinks";
     c.drink_minutes
         .map_or(Ok(()), |n| whole(drink, " minutes", n, 1, REMINDER))?;
-    text("The club's rule for the water", &c.rule)?;
+    text("The club’s rule for the water", &c.rule)?;
     text("The emergency number", &c.emergency)?;
     text("The meeting spot", &c.meeting_spot)?;
     text("The signal that can be seen", &c.recall)?;

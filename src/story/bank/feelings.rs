@@ -117,7 +117,7 @@ pub(super) const ROWS: &[Phrases] = &[
     },
     Phrases {
         symbol: "i_dont_like_it",
-        label: "I don't like it",
+        label: "I don’t like it",
         happens: &[
             "This card asks to take something away.",
             "It can be food, a sound or a game.",

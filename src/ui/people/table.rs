@@ -53,7 +53,7 @@ fn write(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut PeopleState) {
     if state.table_for_helpers {
         words::soft(
             ui,
-            "Whoever has that file can read it. Keep it as you keep a helper's card, and delete it \
+            "Whoever has that file can read it. Keep it as you keep a helper’s card, and delete it \
              after use.",
         );
     }

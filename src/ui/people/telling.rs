@@ -35,7 +35,7 @@ pub fn show(
     });
     letters(ui, desk, person, next);
     ui.add_space(12.0);
-    let what = "In the story: \"I can press my button for help\". Write {my} for my, your or a name’s. Left empty, the story names the card.";
+    let what = "In the story: “I can press my button for help”. Write {my} for my, your or a name’s. Left empty, the story names the card.";
     title(ui, "How they ask", what);
     row(ui, |ui| {
         for ask in Ask::ALL {

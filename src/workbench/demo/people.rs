@@ -70,7 +70,7 @@ fn all() -> [Person; 8] {
                     Field::HowToTalk,
                     "Few words, name first, then wait for ten seconds",
                 ),
-                (Field::DecidedBy, "Mila's mother with Benno"),
+                (Field::DecidedBy, "Mila’s mother with Benno"),
             ],
             surprises: true,
             pronouns: Pronouns::She,
@@ -87,7 +87,7 @@ fn all() -> [Person; 8] {
             favourites: &["dig", "feet_in"],
             texts: &[
                 (Field::Attention, "2, when it is calm"),
-                (Field::BoardLives, "In the helper's pocket, on a ring"),
+                (Field::BoardLives, "In the helper’s pocket, on a ring"),
                 (Field::SaysHere, "Taps the board twice"),
                 (Field::SaysStop, "A flat hand"),
             ],

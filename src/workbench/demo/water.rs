@@ -249,7 +249,7 @@ fn settle(club: &Club, wave: &mut Session) {
     };
     today.looks = vec![
         looked(Look::Wind, "4 m/s", "from the reeds, towards the landing"),
-        looked(Look::Uv, "5", "highest at one o'clock"),
+        looked(Look::Uv, "5", "highest at one o’clock"),
         looked(Look::Clarity, "the bottom can be seen", ""),
     ];
 }

@@ -109,9 +109,9 @@ fn before_the_change_the_check_names_what_is_ready() {
         .iter()
         .find(|f| f.code == "conditions.not_when")
         .unwrap();
-    assert!(told.sentence.contains("\"Jump the wave\" is planned"));
+    assert!(told.sentence.contains("“Jump the wave” is planned"));
     assert!(
-        told.hint.contains("\"Dig\" is ready instead"),
+        told.hint.contains("“Dig” is ready instead"),
         "{}",
         told.hint
     );
