@@ -1,162 +1,31 @@
-//! The place Checks: what should be looked at, as slips of paper; a click goes there.
+//! The place Checks: what should be looked at, tied along a rope as slips of paper; a click goes
+//! there.
 
-use egui::{
-    Align2, CornerRadius, CursorIcon, Id, Key, Modifiers, Pos2, Rect, Response, Role, ScrollArea,
-    Sense, Stroke, StrokeKind, Ui, UiBuilder, WidgetInfo, pos2, vec2,
-};
+mod slip;
+
+use egui::{Align2, Id, Key, Modifiers, Rect, ScrollArea, Stroke, Ui, UiBuilder, pos2, vec2};
 
 use super::desk::Desk;
 use super::icons;
 use super::regions;
 use super::strand::{Rope, paint};
 use super::theme;
-use super::widgets::{focus_ring, words};
+use super::widgets::words;
 use crate::model::finding::{Finding, Severity, Spot};
-use crate::workbench::command::{Command, Place};
+use crate::workbench::command::Command;
 use crate::workbench::view::View;
+
+use slip::{go_words, paper};
+pub use slip::{sign, slip};
 
 const GAP: f32 = 10.0;
 /// Wider than this a line is hard to read.
-const WIDEST: f32 = 1000.0;
-
-/// The sign of a severity: filled diamond, hollow diamond, ring with a dot.
-pub fn sign(ui: &Ui, at: Pos2, severity: Severity, number: Option<usize>) {
-    let col = theme::of(ui.ctx()).col;
-    let p = ui.painter();
-    if severity == Severity::GoodToKnow {
-        p.circle_stroke(at, 11.0, Stroke::new(2.0, col.ink));
-        if number.is_none() {
-            p.circle_filled(at, 3.2, col.ink);
-        }
-    } else {
-        icons::diamond(
-            p,
-            at,
-            14.0,
-            severity == Severity::StopAndLook,
-            col.ink,
-            col.panel,
-        );
-    }
-    if let Some(n) = number {
-        let ink = if severity == Severity::StopAndLook {
-            col.panel
-        } else {
-            col.ink
-        };
-        p.text(
-            at,
-            Align2::CENTER_CENTER,
-            n.to_string(),
-            theme::bold(14.0),
-            ink,
-        );
-    }
-}
-
-/// A finding on one line, with its number and how many more there are; a click goes there.
-pub fn slip(
-    ui: &mut Ui,
-    desk: &mut Desk<'_>,
-    rect: Rect,
-    f: &Finding,
-    (number, more): (usize, usize),
-) {
-    let r = paper(ui, rect, Id::unique(("slip", number)), f);
-    let t = theme::of(ui.ctx());
-    sign(
-        ui,
-        rect.left_center() + vec2(24.0, 0.0),
-        f.severity,
-        Some(number),
-    );
-    let p = ui.painter();
-    let mut room = Rect::from_min_max(rect.min + vec2(46.0, 0.0), rect.max - vec2(14.0, 0.0));
-    let last = if more > 0 {
-        format!("and {more} more")
-    } else {
-        go_words(f)
-    };
-    let took = words::line(
-        p,
-        room,
-        Align2::RIGHT_CENTER,
-        &last,
-        theme::bold(16.0),
-        t.col.accent,
-    );
-    p.hline(
-        took.x_range(),
-        took.bottom() - 1.0,
-        Stroke::new(1.5, t.col.accent),
-    );
-    room.max.x = took.left() - 12.0;
-    let took = words::line(
-        p,
-        room,
-        Align2::LEFT_CENTER,
-        f.severity.label(),
-        theme::bold(16.0),
-        t.col.ink,
-    );
-    let rest = room.with_min_x(took.right() + 10.0);
-    words::line(
-        p,
-        rest,
-        Align2::LEFT_CENTER,
-        &f.sentence,
-        theme::regular(16.0),
-        t.col.ink,
-    );
-    if r.clicked() {
-        desk.ask(if more > 0 {
-            Command::Show(Place::Checks)
-        } else {
-            Command::GoTo(f.spot)
-        });
-    }
-    r.on_hover_text(format!("{} {}", f.sentence, f.hint));
-}
-
-/// The paper of a slip, with its name.
-fn paper(ui: &Ui, rect: Rect, id: Id, f: &Finding) -> Response {
-    let t = theme::of(ui.ctx());
-    let r = ui.interact(rect, id, Sense::click());
-    r.widget_info(|| {
-        let words = format!("{}: {} {}", f.severity.label(), f.sentence, f.hint);
-        WidgetInfo::labeled(Role::Button, true, words)
-    });
-    let line = if r.hovered() {
-        Stroke::new(2.0, t.col.ink)
-    } else {
-        t.edge()
-    };
-    ui.painter().rect(
-        rect,
-        CornerRadius::same(theme::R_CONTROL),
-        t.col.panel,
-        line,
-        StrokeKind::Inside,
-    );
-    focus_ring(ui, &r, rect, theme::R_CONTROL);
-    r.on_hover_cursor(CursorIcon::PointingHand)
-}
-
-/// What the link of a finding says.
-fn go_words(f: &Finding) -> String {
-    match f.spot {
-        Spot::Club => "To the club",
-        Spot::Activity(_) => "To the activity",
-        Spot::Participant(_) | Spot::Helper(_) => "To the person",
-        Spot::Picture(_) => "To the picture",
-        Spot::Session(_) | Spot::Slot(..) => "To the timetable",
-        Spot::Water(..) => "To people and water",
-        Spot::Board(..) => "To the board",
-        Spot::Step(..) => "To the step",
-        Spot::Story(..) => "To the story",
-    }
-    .into()
-}
+const WIDEST: f32 = 1046.0;
+/// Where the rope hangs down, and where the papers beside it begin.
+const ROPE: f32 = 24.0;
+const PAPER: f32 = 54.0;
+/// How high a heading is.
+const HEADING: f32 = 38.0;
 
 /// Where a finding points, in words.
 fn where_words(view: &View<'_>, f: &Finding) -> String {
@@ -201,11 +70,13 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, rect: Rect) {
             let mut before = None;
             for (i, f) in desk.view.findings.iter().enumerate() {
                 if before.replace(f.severity) != Some(f.severity) {
-                    words::heading(ui, group_words(f.severity), 18.0);
+                    kind(ui, f.severity, i == 0);
                 }
                 row(ui, desk, i, f);
             }
-            ui.add_space(16.0);
+            if n > 0 {
+                stopper(ui);
+            }
         });
     if n > 0 {
         desk.regions.add(list, row_id(0));
@@ -235,6 +106,51 @@ fn calm(ui: &Ui, rect: Rect) {
         theme::bold(20.0),
         t.col.ink,
     );
+}
+
+/// A stretch of the rope beside what comes next, up to what came before.
+fn stretch(ui: &Ui, rect: Rect, first: bool) {
+    let t = theme::of(ui.ctx());
+    let x = rect.left() + ROPE;
+    let top = if first {
+        rect.center().y
+    } else {
+        rect.top() - GAP
+    };
+    let ends = [pos2(x, top), pos2(x, rect.bottom())];
+    paint::line(ui.painter(), &t, &ends, theme::ROPE);
+}
+
+/// A knot, and what all that follows have in common.
+fn kind(ui: &mut Ui, severity: Severity, first: bool) {
+    let t = theme::of(ui.ctx());
+    let (_, rect) = ui.allocate_space(vec2(ui.available_width(), HEADING));
+    stretch(ui, rect, first);
+    paint::knot(
+        ui.painter(),
+        &t,
+        pos2(rect.left() + ROPE, rect.center().y),
+        9.0,
+    );
+    let place = rect
+        .with_min_x(rect.left() + PAPER)
+        .with_min_y(rect.top() + 6.0);
+    let mut child = ui.new_child(UiBuilder::new().max_rect(place));
+    words::heading(&mut child, group_words(severity), 18.0);
+}
+
+/// The end of the rope: a knot with loose ends.
+fn stopper(ui: &mut Ui) {
+    let t = theme::of(ui.ctx());
+    let (_, rect) = ui.allocate_space(vec2(ui.available_width(), 44.0));
+    let at = pos2(rect.left() + ROPE, rect.top() + 6.0);
+    let p = ui.painter();
+    paint::line(p, &t, &[at - vec2(0.0, 6.0 + GAP), at], theme::ROPE);
+    for side in [-6.0, 0.0, 6.0] {
+        let end = at + vec2(side, 20.0);
+        p.line_segment([at, end], Stroke::new(2.6, t.col.rope));
+    }
+    paint::knot(p, &t, at, 9.0);
 }
 
 const fn group_words(s: Severity) -> &'static str {
@@ -282,24 +198,28 @@ fn row_id(i: usize) -> Id {
 fn row(ui: &mut Ui, desk: &mut Desk<'_>, i: usize, f: &Finding) {
     let t = theme::of(ui.ctx());
     let width = ui.available_width();
-    let room = width - 46.0 - LINK;
+    let room = width - PAPER - 20.0 - LINK;
     let lay = |words: &str, font, ink| words::lay(ui.painter(), words, font, ink, room, 4);
-    let place = lay(&where_words(desk.view, f), theme::regular(14.0), t.col.soft);
+    let spot = lay(&where_words(desk.view, f), theme::regular(14.0), t.col.soft);
     let sentence = lay(&f.sentence, theme::bold(16.0), t.col.ink);
     let hint = lay(&f.hint, theme::regular(15.0), t.col.soft);
-    let height = (place.size().y + sentence.size().y + hint.size().y + 22.0).max(64.0);
+    let height = (spot.size().y + sentence.size().y + hint.size().y + 22.0).max(64.0);
     let (_, rect) = ui.allocate_space(vec2(width, height));
-    let r = paper(ui, rect.shrink2(vec2(4.0, 0.0)), row_id(i), f);
-    sign(
-        ui,
-        pos2(rect.left() + 30.0, rect.center().y),
-        f.severity,
-        None,
+    stretch(ui, rect, false);
+    let place = Rect::from_min_max(
+        pos2(rect.left() + PAPER, rect.top()),
+        rect.max - vec2(4.0, 0.0),
     );
+    let r = paper(ui, place, row_id(i), f);
+    let on_rope = pos2(rect.left() + ROPE, rect.center().y);
+    // The sign stands clear of the rope, whatever colours there are.
+    let ground = t.col.ground;
+    icons::diamond(ui.painter(), on_rope, 20.0, true, ground, ground);
+    sign(ui, on_rope, f.severity, None);
     let p = ui.painter();
-    let mut at = pos2(rect.left() + 56.0, rect.top() + 10.0);
+    let mut at = pos2(place.left() + 20.0, rect.top() + 10.0);
     for (g, ink) in [
-        (place, t.col.soft),
+        (spot, t.col.soft),
         (sentence, t.col.ink),
         (hint, t.col.soft),
     ] {
