@@ -85,7 +85,11 @@ fn go_round(ui: &Ui, targets: &[Target], forth: bool) {
         (None, _) => 0,
     };
     if let Some(next) = all.get(next) {
-        ui.memory_mut(|m| m.request_focus(id(*next)));
+        // The toolkit would go one further by the same press where nothing had the keyboard.
+        ui.memory_mut(|m| {
+            m.move_focus(egui::FocusDirection::None);
+            m.request_focus(id(*next));
+        });
     }
 }
 
@@ -126,13 +130,21 @@ fn switches(
     }
 }
 
+/// A question that was answered takes the keyboard along: it does not lie on the same answer to the
+/// next.
+pub fn leave_answer(ui: &Ui, given: Target) {
+    if matches!(given, Target::Answer(_)) {
+        ui.memory_mut(|m| m.surrender_focus(id(given)));
+    }
+}
+
 /// The keyboard is always on something of this view; the arrows do what this view says and do not
 /// wander.
 pub fn keep_focus(ui: &Ui, targets: &[Target], scanning: bool) {
     let focused = ui.memory(egui::Memory::focused);
     match (focused, targets.first()) {
-        // Nobody asks for help by a press that was meant for nothing.
-        (None, Some(Target::Card(_))) => {}
+        // Nobody asks for help, or answers, by a press that was meant for nothing.
+        (None, Some(Target::Card(_) | Target::Answer(_))) => {}
         (None, Some(first)) if !scanning => ui.memory_mut(|m| m.request_focus(id(*first))),
         (Some(at), _) => regions::keep_arrows(ui, at),
         _ => {}

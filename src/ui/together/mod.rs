@@ -225,6 +225,7 @@ pub fn show(
     keys::keep_focus(ui, &targets, scanning);
     for target in std::mem::take(&mut presses.pressed) {
         act::press(desk, state, &day, target, now);
+        keys::leave_answer(ui, target);
         state.scan.restart();
         ui.ctx().request_repaint();
     }

@@ -399,6 +399,7 @@ fn questions_are_written_down_only_when_the_adult_says_so() {
         // Pointing: the second question's own picture, whatever it is; then on.
         let asked = status(&h);
         assert!(asked.starts_with("What comes after "), "{asked}");
+        key(&mut h, Key::ArrowRight);
         key(&mut h, Key::Enter);
         assert!(status(&h).starts_with("Here it is: "), "{}", status(&h));
         key(&mut h, Key::Enter);
@@ -416,6 +417,29 @@ fn questions_are_written_down_only_when_the_adult_says_so() {
             assert_eq!(answered, []);
         }
     }
+}
+
+/// Who presses once more than they meant to has not answered what comes next.
+#[test]
+fn no_answer_lies_ready_when_a_question_comes() {
+    let mut h = large(|_| {});
+    key(&mut h, Key::A);
+    key(&mut h, Key::Q);
+    let first = status(&h);
+    for switch in [Key::Space, Key::Enter] {
+        key(&mut h, switch);
+        assert_eq!(status(&h), first);
+    }
+    key(&mut h, Key::ArrowRight);
+    let answer = focused(&h);
+    key(&mut h, Key::Space);
+    let second = status(&h);
+    assert_ne!(second, first);
+    assert_eq!(focused(&h), "", "{answer} is not given twice");
+    key(&mut h, Key::Space);
+    assert_eq!(status(&h), second);
+    key(&mut h, Key::ArrowRight);
+    assert_eq!(focused(&h), answer);
 }
 
 #[test]
