@@ -39,8 +39,10 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut StartState, window: Re
     let low = window.height() < 560.0;
     let y = window.top() + if low { 74.0 } else { 142.0 };
     head(ui, window, low);
+    // The ring stands clear of the first card.
+    let ring = pos2(window.left() + 22.0, y);
     let mut rope = Rope {
-        points: vec![pos2(window.left() + 44.0, y)],
+        points: vec![ring],
         arrows: Vec::new(),
     };
     let left = window.left() + 40.0;
@@ -51,11 +53,12 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut StartState, window: Re
     for x in stops {
         rope.sag_to(pos2(*x, y));
     }
-    rope.sag_to(pos2(window.right() - 60.0, y));
+    let stopper = pos2(window.right() - 32.0, y);
+    rope.sag_to(stopper);
     let p = ui.painter();
     paint::line(p, &t, &rope.points, 6.0);
-    paint::ring(p, &t.col, pos2(window.left() + 44.0, y), 12.0, t.col.ground);
-    paint::stopper(p, &t, pos2(window.right() - 60.0, y));
+    paint::ring(p, &t.col, ring, 12.0, t.col.ground);
+    paint::stopper(p, &t, stopper);
     for x in stops {
         paint::knot(p, &t, pos2(*x, y), 9.0);
     }
@@ -121,7 +124,7 @@ fn a_day(ui: &Ui, desk: &mut Desk<'_>, window: Rect, y: f32) {
     }
     let t = theme::of(ui.ctx());
     let p = ui.painter();
-    let (left, right) = (window.left() + 44.0, window.right() - 60.0);
+    let (left, right) = (window.left() + 22.0, window.right() - 32.0);
     let step = (right - left) / PLAIN_DAY.len() as f32;
     let middle = |i: usize| left + (i as f32 + 0.5) * step;
     let mut rope = Rope {
@@ -301,7 +304,7 @@ fn look_around(ui: &mut Ui, desk: &mut Desk<'_>, _: &mut StartState) -> bool {
     if b.width(width).show(ui).clicked() {
         desk.actions.push(Action::Help);
     }
-    let b = Button::new("start-empty", "Go on without")
+    let b = Button::new("start-empty", "Begin with an empty club")
         .weight(Weight::Quiet)
         .left();
     b.width(width).show(ui).clicked()

@@ -22,6 +22,8 @@ use crate::ui::widgets::{focus_ring, words};
 
 /// How high it is.
 pub const HEIGHT: f32 = 156.0;
+/// No name goes further than this beyond its column.
+const BEYOND: f32 = 14.0;
 /// From its top to the rope.
 const ROPE: f32 = 38.0;
 
@@ -180,9 +182,12 @@ fn column(ui: &mut Ui, desk: &mut Desk<'_>, line: &Line<'_>, (i, c): (usize, &Co
     }
     pictures(&p, desk, line, c, pos2(x, y + 38.0));
     let text = Rect::from_min_max(pos2(cell.left(), y + 62.0), pos2(cell.right(), y + 96.0));
-    let rows = words::rows_needed(&p, &name, theme::bold(13.0), text.width());
-    if rows < 3 && words::fits(&p, &name, 13.0, text.width()) {
-        words::label(&p, text, &name, &[14.0, 13.0], 2, t.col.ink);
+    let narrow = !has_room(&p, &name, text.width());
+    let more = if narrow { beyond(&p, line, i) } else { 0.0 };
+    let text = text.expand2(vec2(more, 0.0));
+    if has_room(&p, &name, text.width()) {
+        let sizes: &[f32] = if narrow { &[13.0] } else { &[14.0, 13.0] };
+        words::label(&p, text, &name, sizes, 2, t.col.ink);
     }
     if !who.is_empty() {
         let foot = Rect::from_min_max(pos2(cell.left() + 2.0, cell.bottom() - 20.0), cell.max);
@@ -199,6 +204,30 @@ fn column(ui: &mut Ui, desk: &mut Desk<'_>, line: &Line<'_>, (i, c): (usize, &Co
     choose(desk, line, c, &r);
     r.on_hover_cursor(CursorIcon::PointingHand)
         .on_hover_text(format!("{spoken}. Choose who leads."));
+}
+
+/// Whether a name stands in two lines of this width.
+fn has_room(p: &egui::Painter, name: &str, width: f32) -> bool {
+    let rows = words::rows_needed(p, name, theme::bold(13.0), width);
+    rows < 3 && words::fits(p, name, 13.0, width)
+}
+
+/// How far a name may go beyond its narrow column on either side: as far as the names beside it
+/// leave room.
+fn beyond(p: &egui::Painter, line: &Line<'_>, i: usize) -> f32 {
+    let free = |c: &Column| {
+        let name = called(line, c);
+        let cell = c.width - 2.0;
+        if !has_room(p, &name, cell) {
+            return 0.0;
+        }
+        let ink = egui::Color32::PLACEHOLDER;
+        let words = words::lay_centred(p, &name, theme::bold(14.0), ink, cell, 2);
+        (cell - words.size().x) / 2.0 - 3.0
+    };
+    let beside = [i.checked_sub(1), Some(i + 1)].into_iter().flatten();
+    let beside = beside.filter_map(|j| line.columns.get(j)).map(free);
+    beside.fold(BEYOND, f32::min).max(0.0)
 }
 
 /// The number of a row of the timetable.
