@@ -4,26 +4,25 @@
 //! `water` who goes into the water with whom.
 
 mod activities;
+mod hands;
 mod people;
 mod second;
+mod tables;
 mod water;
 
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
-use jiff::civil::{Date, Time};
-
 use crate::model::club::{Activity, Club, Paper, Part, Rules};
 use crate::model::conditions::{Condition, Known};
 use crate::model::craft::{Craft, TileShape};
-use crate::model::hand::{Content, HandChanges, Placement};
+use crate::model::hand::Content;
 use crate::model::ids::{
-    ActivityId, HelperId, OwnId, PartId, ParticipantId, SessionId, SlotId, SongId, StepRef,
-    SymbolId,
+    ActivityId, HelperId, PartId, ParticipantId, SessionId, SlotId, SongId, StepRef, SymbolId,
 };
 use crate::model::language::Language;
 use crate::model::manner::Manner;
-use crate::model::people::{Age, Figure, Helper, Participant, Role, Skin, Voice};
+use crate::model::people::{Helper, Participant, Role};
 use crate::model::privacy::{Class, Guarded};
 use crate::model::profile::Profile;
 use crate::model::record::{Record, Used};
@@ -34,180 +33,10 @@ use crate::story::bank;
 use crate::symbols::lexicon;
 use crate::units::Length;
 use activities::{ACTIVITIES, ActivityRow};
-
-/// The parts of the day.
-const PARTS: [&str; 5] = [
-    "Arriving",
-    "Warming up",
-    "On land",
-    "In the water",
-    "Finishing",
-];
-
-/// A participant: name, mark, tile in mm, text in points, voice, how they are drawn, what a helper needs to know.
-type ParticipantRow = (
-    &'static str,
-    &'static str,
-    f64,
-    u32,
-    Voice,
-    Figure,
-    &'static str,
-);
-
-const fn child(skin: Skin) -> Figure {
-    let age = Age::Child;
-    Figure { skin, age }
-}
-
-const fn teen(skin: Skin) -> Figure {
-    let age = Age::Teen;
-    Figure { skin, age }
-}
-
-const PARTICIPANTS: [ParticipantRow; 8] = [
-    (
-        "Mila",
-        "kite",
-        60.0,
-        36,
-        Voice::I,
-        child(Skin::Warm),
-        "Speak in few words and wait. An answer may take ten seconds. Show the next tile before walking.",
-    ),
-    (
-        "Tavi",
-        "boat",
-        75.0,
-        48,
-        Voice::I,
-        child(Skin::Deep),
-        "Takes a tile in the hand to ask for something. A flat hand means stop. Keep the change tile in reach.",
-    ),
-    (
-        "Noor",
-        "leaf",
-        50.0,
-        36,
-        Voice::Name,
-        child(Skin::Tan),
-        "Drum instead of song: singing in a group is too loud. Ear muffs hang on the bag. Both hands turned over means finished.",
-    ),
-    (
-        "Jonas",
-        "fish",
-        40.0,
-        36,
-        Voice::You,
-        teen(Skin::Light),
-        "Reads words and likes to turn the tiles over alone. Say how many steps are left, not how many minutes.",
-    ),
-    (
-        "Ilka",
-        "moon",
-        65.0,
-        60,
-        Voice::I,
-        child(Skin::Light),
-        "Sees best close up and in the shade. Hold the board still and name the picture. Stays on land this time; shells are a favourite.",
-    ),
-    (
-        "Sami",
-        "shell",
-        55.0,
-        40,
-        Voice::I,
-        child(Skin::Deep),
-        "Walks with a frame on the mat path. Ask before touching the frame. Begin each walk two minutes early.",
-    ),
-    (
-        "Mila",
-        "star",
-        60.0,
-        44,
-        Voice::Name,
-        child(Skin::Tan),
-        "Sunscreen first, before anything wet or sandy; puts it on alone with the mirror. Shakes the head for no.",
-    ),
-    (
-        "Wren",
-        "feather",
-        45.0,
-        36,
-        Voice::You,
-        teen(Skin::Warm),
-        "Quiet place after everything in the water. Going quiet means a break is needed. Sit beside, not opposite.",
-    ),
-];
-
-const HELPERS: [(&str, &[Role]); 6] = [
-    ("Asta", &[Role::Lead]),
-    ("Benno", &[Role::Trainer, Role::WaterSafety]),
-    ("Carmen", &[Role::WaterSafety]),
-    ("Dario", &[Role::Watcher]),
-    ("Edda", &[Role::FirstAid]),
-    ("Farid", &[Role::Trainer, Role::WaterSafety]),
-];
-
-/// A session: title, date, start, timetable (activity by symbol, minutes).
-type SessionRow = (&'static str, Date, Time, &'static [(&'static str, u32)]);
-
-/// Under which condition an activity is not done.
-const NOT_WHEN: [(&str, Known); 3] = [
-    ("canoe", Known::Windy),
-    ("canoe", Known::Thunder),
-    ("splash", Known::Stingers),
-];
-
-/// Where activities are done.
-const PLACES: [(&str, &str); 6] = [
-    ("say_hello", "landing"),
-    ("welcome_circle", "landing"),
-    ("dig", "sand bank"),
-    ("canoe", "jetty"),
-    ("splash", "water's edge"),
-    ("bye", "landing"),
-];
-
-const PLACE: &str = "Heron Landing, Reedwater Lagoon";
-
-const SESSIONS: [SessionRow; 2] = [
-    (
-        "Boat morning",
-        Date::constant(2027, 6, 12),
-        Time::constant(9, 30, 0, 0),
-        &[
-            ("say_hello", 5),
-            ("welcome_circle", 7),
-            ("sunscreen", 5),
-            ("song", 5),
-            ("warm_up", 6),
-            ("dig", 10),
-            ("life_jacket", 4),
-            ("walk_to_water", 3),
-            ("canoe", 15),
-            ("dry", 5),
-            ("bye", 3),
-        ],
-    ),
-    (
-        "Shore morning",
-        Date::constant(2027, 6, 19),
-        Time::constant(10, 0, 0, 0),
-        &[
-            ("say_hello", 5),
-            ("welcome_circle", 7),
-            ("sunscreen", 5),
-            ("copy_me", 6),
-            ("find_shells", 12),
-            ("feet_in", 10),
-            ("splash", 8),
-            ("rinse", 4),
-            ("pack_up", 5),
-            ("bye", 3),
-        ],
-    ),
-];
+use hands::{boat_morning, shore_morning};
+use tables::{
+    HELPERS, NOT_WHEN, PARTICIPANTS, PARTS, PLACE, PLACES, ParticipantRow, SESSIONS, SessionRow,
+};
 
 /// The demo club, the same every time.
 pub fn club() -> Club {
@@ -441,127 +270,6 @@ fn session(next: &mut Numbers, club: &Club, row: &SessionRow) -> Session {
         conditions: Vec::new(),
         records: BTreeMap::new(),
         from: None,
-    }
-}
-
-/// The evening before the boats: a swap, an own step after the water, not today with something
-/// on land, other words, a step moved.
-fn boat_morning(
-    next: &mut Numbers,
-    club: &Club,
-    session: &Session,
-) -> BTreeMap<ParticipantId, HandChanges> {
-    let mut hands = Hands::new(club, session);
-    hands.choose("kite", "dig", &["dig", "find_shells", "something_else"]);
-    hands.not_today("moon", "canoe", "find_shells");
-    hands.own_after(next, "star", "dig", "drink");
-    hands.relabel("boat", "canoe", "Red boat");
-    hands.move_after("star", "sunscreen", "say_hello");
-    hands.all
-}
-
-/// The evening before the shore: wind is expected, some stay dry.
-fn shore_morning(
-    next: &mut Numbers,
-    club: &Club,
-    session: &Session,
-) -> BTreeMap<ParticipantId, HandChanges> {
-    let mut hands = Hands::new(club, session);
-    hands.own_after(next, "feather", "rinse", "fidget");
-    hands.swap("moon", "splash", "ball");
-    hands.move_after("star", "sunscreen", "say_hello");
-    hands.all
-}
-
-/// Hand changes in the making, said with marks and symbols.
-struct Hands<'a> {
-    club: &'a Club,
-    session: &'a Session,
-    all: BTreeMap<ParticipantId, HandChanges>,
-}
-
-impl<'a> Hands<'a> {
-    fn new(club: &'a Club, session: &'a Session) -> Self {
-        Self {
-            club,
-            session,
-            all: BTreeMap::new(),
-        }
-    }
-
-    /// Changes one board at the slot that shows a symbol.
-    fn at(&mut self, mark: &str, symbol: &str, change: impl FnOnce(&mut HandChanges, SlotId)) {
-        let slot = self.slot(symbol);
-        let who = marked(self.club, mark);
-        if let (Some(slot), Some(who)) = (slot, who) {
-            change(self.all.entry(who).or_default(), slot);
-        }
-    }
-
-    fn slot(&self, symbol: &str) -> Option<SlotId> {
-        let activity = with_symbol(self.club, symbol)?.id;
-        let mut slots = self.session.timetable.iter();
-        slots.find(|s| s.activity == activity).map(|s| s.id)
-    }
-
-    fn swap(&mut self, mark: &str, from: &str, to: &str) {
-        let content = content(self.club, to);
-        self.at(mark, from, |hand, slot| {
-            hand.replaced.insert(StepRef::Slot(slot), content);
-        });
-    }
-
-    fn not_today(&mut self, mark: &str, symbol: &str, instead: &str) {
-        let instead = content(self.club, instead);
-        self.at(mark, symbol, |hand, slot| {
-            hand.not_today.insert(StepRef::Slot(slot), Some(instead));
-        });
-    }
-
-    fn choose(&mut self, mark: &str, symbol: &str, options: &[&str]) {
-        let options = options.iter().map(|s| content(self.club, s)).collect();
-        self.at(mark, symbol, |hand, slot| {
-            hand.choices.insert(StepRef::Slot(slot), options);
-        });
-    }
-
-    fn relabel(&mut self, mark: &str, symbol: &str, words: &str) {
-        self.at(mark, symbol, |hand, slot| {
-            hand.labels.insert(StepRef::Slot(slot), words.into());
-        });
-    }
-
-    fn own_after(&mut self, next: &mut Numbers, mark: &str, after: &str, symbol: &str) {
-        let content = content(self.club, symbol);
-        let own = OwnId(next.next());
-        let before = self.up_to(after);
-        self.at(mark, after, |hand, _| {
-            hand.own.insert(own, content);
-            hand.placed.push(Placement {
-                step: StepRef::Own(own),
-                after: before,
-            });
-        });
-    }
-
-    fn move_after(&mut self, mark: &str, symbol: &str, after: &str) {
-        let before = self.up_to(after);
-        self.at(mark, symbol, |hand, slot| {
-            hand.placed.push(Placement {
-                step: StepRef::Slot(slot),
-                after: before,
-            });
-        });
-    }
-
-    /// The timetable's steps from the one that shows a symbol back to the first.
-    fn up_to(&self, symbol: &str) -> Vec<StepRef> {
-        let last = self.slot(symbol);
-        let all = self.session.timetable.iter().map(|s| s.id);
-        all.rev()
-            .skip_while(|id| Some(*id) != last)
-            .map(StepRef::Slot)
-            .collect()
     }
 }
 

@@ -3,13 +3,12 @@
 use super::all_text;
 
 /// What reads words that someone typed, or writes for a program, has the marks of a keyboard.
-const KEYBOARDS: [&str; 6] = [
+const KEYBOARDS: [&str; 5] = [
     "src/cli/completion/",
     "src/cli/manual.rs",
     "src/cli/table.rs",
     "src/story/measure/",
     "src/ui/dialogs/asked.rs",
-    "src/workbench/demo/mod.rs",
 ];
 
 /// An apostrophe behind a letter, or behind what is put in, and before a letter.
