@@ -52,6 +52,9 @@ fn texts(folder: &str) -> Vec<(&'static str, &'static str)> {
     all
 }
 
+/// What a child of the demo club drew, as the drawing place keeps it.
+pub const DEMO_BOAT: &str = include_str!("../assets/demo/boat.svg");
+
 /// How a story on a telephone looks.
 pub const PHONE_STYLE: &str = include_str!("../assets/phone/story.css");
 /// How it is gone through.

@@ -12,6 +12,13 @@ pub fn club() -> Club {
     daystrand::workbench::demo::club()
 }
 
+/// The demo club without the picture that a child of it drew.
+pub fn without_pictures() -> Club {
+    let mut club = club();
+    club.pictures.clear();
+    club
+}
+
 /// The demo club with so many people for the water that nothing is to be looked at.
 pub fn calm() -> Club {
     let mut club = club();

@@ -6,6 +6,7 @@
 mod activities;
 mod hands;
 mod people;
+mod pictures;
 mod second;
 mod tables;
 mod water;
@@ -103,6 +104,7 @@ pub fn club() -> Club {
     let chant = chant(&mut next, &club);
     club.songs.push(Arc::new(chant));
     water::add(&mut next, &mut club);
+    pictures::add(&mut next, &mut club);
     club.next_id = next.0 + 1;
     club
 }
@@ -161,6 +163,7 @@ pub fn starter() -> Club {
         name: String::new(),
         rules: Rules::default(),
         songs: Vec::new(),
+        pictures: Vec::new(),
         participants: Vec::new(),
         helpers: Vec::new(),
         sessions: Vec::new(),

@@ -607,7 +607,7 @@ fn who_leaves_takes_their_tiles_along() {
 /// Tiles of the shared box have no mark, and what one does not need another uses.
 #[test]
 fn shared_tiles_have_no_mark_and_serve_everyone() {
-    let mut club = fixture::club();
+    let mut club = fixture::without_pictures();
     for p in &mut club.participants {
         let p = Arc::make_mut(p);
         p.shared_tiles = true;
@@ -642,7 +642,7 @@ fn shared_tiles_have_no_mark_and_serve_everyone() {
 /// they use the same tiles. Common practice: the greatest number in use at one moment.
 #[test]
 fn shared_tiles_serve_one_session_after_the_other_but_not_two_at_once() {
-    let mut club = fixture::club();
+    let mut club = fixture::without_pictures();
     for p in &mut club.participants {
         let p = Arc::make_mut(p);
         p.shared_tiles = true;

@@ -55,7 +55,7 @@ fn where_seen(club: &Club, request: &Request) -> BTreeSet<(SheetKind, Option<Par
 
 #[test]
 fn a_picture_of_someones_own_is_on_all_that_is_theirs_and_nowhere_else() {
-    let club = fixture::club();
+    let club = fixture::without_pictures();
     let me = club.participants[0].id;
     let club = with(&club, Some(0), PhotoConsent::OwnTiles, false);
     let seen = where_seen(&club, &all(&club));
@@ -83,14 +83,24 @@ fn a_picture_of_someones_own_is_on_all_that_is_theirs_and_nowhere_else() {
 
 #[test]
 fn without_consent_it_is_nowhere() {
-    let club = with(&fixture::club(), Some(0), PhotoConsent::None, false);
+    let club = with(
+        &fixture::without_pictures(),
+        Some(0),
+        PhotoConsent::None,
+        false,
+    );
     assert_eq!(where_seen(&club, &all(&club)), BTreeSet::new());
 }
 
 #[test]
 fn an_activity_keeps_what_the_group_may_see() {
     // Chosen by hand as the picture of an activity, although only its owner may see it.
-    let club = with(&fixture::club(), Some(0), PhotoConsent::OwnTiles, false);
+    let club = with(
+        &fixture::without_pictures(),
+        Some(0),
+        PhotoConsent::OwnTiles,
+        false,
+    );
     let mut first = (*club.activities[0]).clone();
     first.symbol = club.pictures[0].symbol();
     let club = apply(&club, &Edit::ChangeActivity(first)).unwrap().0;
@@ -104,7 +114,12 @@ fn an_activity_keeps_what_the_group_may_see() {
 
 #[test]
 fn a_picture_of_the_club_is_seen_by_everyone() {
-    let club = with(&fixture::club(), None, PhotoConsent::Group, false);
+    let club = with(
+        &fixture::without_pictures(),
+        None,
+        PhotoConsent::Group,
+        false,
+    );
     let seen = where_seen(&club, &all(&club));
     let boards = seen.iter().filter(|(k, _)| *k == SheetKind::LargePrint);
     assert!(boards.count() > 4);
@@ -112,7 +127,7 @@ fn a_picture_of_the_club_is_seen_by_everyone() {
 
 #[test]
 fn a_name_and_the_photograph_of_a_person_are_never_on_one_open_page() {
-    let mut club = fixture::club();
+    let mut club = fixture::without_pictures();
     for p in club.participants.iter_mut().map(Arc::make_mut) {
         let mut papers = *p.profile.papers().for_owner();
         papers.photos = PhotoConsent::ClubMedia;
@@ -159,7 +174,7 @@ fn a_name_and_the_photograph_of_a_person_are_never_on_one_open_page() {
 
 #[test]
 fn the_same_tile_with_another_picture_is_another_tile() {
-    let club = fixture::club();
+    let club = fixture::without_pictures();
     let me = club.participants[0].id;
     let faces = |club: &Club| {
         let request = Request {
@@ -184,7 +199,7 @@ fn the_same_tile_with_another_picture_is_another_tile() {
 
 #[test]
 fn a_drawing_of_the_clubs_own_has_the_inks_of_any_symbol() {
-    let club = fixture::club();
+    let club = fixture::without_pictures();
     let (session, me) = (club.sessions[0].id, club.participants[0].id);
     let sign = Picture::new("Our sign", Made::Drawing(drawing(120)));
     let club = apply(&club, &Edit::AddPicture(sign)).unwrap().0;

@@ -44,7 +44,7 @@ fn towel(whose: Option<ParticipantId>, consent: PhotoConsent) -> Picture {
 
 #[test]
 fn consent_reaches_as_far_as_it_was_given() {
-    let club = fixture::club();
+    let club = fixture::without_pictures();
     let (me, other) = (club.participants[0].id, club.participants[1].id);
     let places = [
         Place::Own(me),
@@ -68,7 +68,7 @@ fn consent_reaches_as_far_as_it_was_given() {
 
 #[test]
 fn a_person_on_a_photograph_is_also_bound_by_what_the_family_said() {
-    let mut club = fixture::club();
+    let mut club = fixture::without_pictures();
     let me = club.participants[0].id;
     let said = |club: &mut Club, photos| {
         let p = Arc::make_mut(&mut club.participants[0]);
@@ -95,7 +95,7 @@ fn a_person_on_a_photograph_is_also_bound_by_what_the_family_said() {
 
 #[test]
 fn someone_sees_their_own_in_place_of_a_symbol_then_the_clubs() {
-    let club = fixture::club();
+    let club = fixture::without_pictures();
     let dig = SymbolId::new("dig");
     let (me, other) = (&club.participants[0], &club.participants[1]);
     let (club, ours) = add(&club, towel(None, PhotoConsent::Group));
@@ -109,7 +109,7 @@ fn someone_sees_their_own_in_place_of_a_symbol_then_the_clubs() {
 
 #[test]
 fn a_photograph_that_is_there_needs_no_frame() {
-    let mut club = fixture::club();
+    let mut club = fixture::without_pictures();
     let p = Arc::make_mut(&mut club.participants[0]);
     p.manner.form = Form::Photograph;
     p.manner.mixed.clear();
@@ -135,7 +135,7 @@ fn a_photograph_that_is_there_needs_no_frame() {
 
 #[test]
 fn the_same_photograph_is_held_once() {
-    let club = fixture::club();
+    let club = fixture::without_pictures();
     let mut all = club;
     for _ in 0..10 {
         all = add(&all, towel(None, PhotoConsent::Group)).0;
@@ -151,7 +151,7 @@ fn the_same_photograph_is_held_once() {
 
 #[test]
 fn what_is_removed_is_named_nowhere() {
-    let club = fixture::club();
+    let club = fixture::without_pictures();
     let (club, id) = add(&club, towel(None, PhotoConsent::Group));
     let symbol = club.picture(id).unwrap().symbol();
     let mut activity = (*club.activities[0]).clone();
@@ -174,7 +174,7 @@ fn what_is_removed_is_named_nowhere() {
 
 #[test]
 fn someones_pictures_go_with_them() {
-    let club = fixture::club();
+    let club = fixture::without_pictures();
     let (me, other) = (club.participants[0].id, club.participants[1].id);
     let (club, _) = add(&club, towel(Some(me), PhotoConsent::OwnTiles));
     let (club, stays) = add(&club, towel(Some(other), PhotoConsent::OwnTiles));
@@ -185,7 +185,7 @@ fn someones_pictures_go_with_them() {
 
 #[test]
 fn what_cannot_be_kept_is_refused_with_a_reason() {
-    let club = fixture::club();
+    let club = fixture::without_pictures();
     let refused = |picture: Picture| {
         let said = apply(&club, &Edit::AddPicture(picture)).unwrap_err();
         said.to_string()
@@ -208,7 +208,7 @@ fn what_cannot_be_kept_is_refused_with_a_reason() {
 
 #[test]
 fn photographs_that_no_file_could_hold_are_refused() {
-    let mut club = fixture::club();
+    let mut club = fixture::without_pictures();
     let photo = |tone: u8| {
         let bytes = vec![tone; 11 * 1024 * 1024];
         let photo = daystrand::model::picture::Photo::new(PhotoKind::Jpeg, [10, 10], bytes);

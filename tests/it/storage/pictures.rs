@@ -21,7 +21,7 @@ fn towel(tone: u8) -> Picture {
 
 #[test]
 fn a_photograph_used_often_is_in_the_file_once() {
-    let mut club = fixture::club();
+    let mut club = fixture::without_pictures();
     for _ in 0..10 {
         club = with(&club, towel(7));
     }
@@ -39,7 +39,7 @@ fn a_photograph_used_often_is_in_the_file_once() {
 
 #[test]
 fn a_damaged_photograph_is_said() {
-    let club = with(&fixture::club(), towel(7));
+    let club = with(&fixture::without_pictures(), towel(7));
     let path = Path::new("Club.daystrand");
     let text = String::from_utf8(to_bytes(path, &club).unwrap()).unwrap();
     let at = text.find("\"base64\": \"").unwrap() + 40;
@@ -68,7 +68,7 @@ fn holding(path: &Path, needle: &str) -> Vec<String> {
 fn a_removed_picture_goes_from_the_file_and_from_every_copy() {
     let dir = tempfile::tempdir().unwrap();
     let path = dir.path().join("Lagoon.daystrand");
-    let one = with(&with(&fixture::club(), towel(7)), towel(9));
+    let one = with(&with(&fixture::without_pictures(), towel(7)), towel(9));
     let needles = [0, 1].map(|i| one.pictures[i].hash().to_owned());
     // Several copies that hold both.
     for name in ["A", "B", "C", "D"] {
@@ -112,7 +112,7 @@ fn a_removed_picture_goes_from_the_file_and_from_every_copy() {
 fn a_copy_that_cannot_be_changed_is_named() {
     let dir = tempfile::tempdir().unwrap();
     let path = dir.path().join("Lagoon.daystrand");
-    let one = with(&fixture::club(), towel(7));
+    let one = with(&fixture::without_pictures(), towel(7));
     save(&path, &one).unwrap();
     save(
         &path,

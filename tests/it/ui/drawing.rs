@@ -10,11 +10,15 @@ use egui::{Event, Key, Modifiers, Pos2, Rect, TouchDeviceId, TouchId, TouchPhase
 use egui_kittest::Harness;
 use egui_kittest::kittest::Queryable;
 
-use super::{click, click_at, drag, key, middle, press, type_words, window, window_of};
+use super::{
+    click, click_at, drag, key, middle, no_pictures, press, type_words, window_of, window_with,
+};
+
+const SIZE: Vec2 = Vec2::new(1366.0, 768.0);
 
 /// The place with an empty sheet.
 fn sheet() -> Harness<'static, App> {
-    let mut h = window();
+    let mut h = window_with(SIZE, no_pictures);
     press(&mut h, Modifiers::COMMAND, Key::D);
     assert!(h.query_by_label("Draw a picture").is_some());
     h
@@ -205,7 +209,7 @@ fn a_picture_is_changed_in_its_own_place() {
 
 #[test]
 fn it_opens_for_someone_and_in_the_place_of_a_symbol() {
-    let mut h = window();
+    let mut h = window_with(SIZE, no_pictures);
     let who: ParticipantId = h.state().bench().view().club.participants[0].id;
     let towel = SymbolId::new("towel");
     h.state_mut().state_mut().draw = Some(Start::Blank {

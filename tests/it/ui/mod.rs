@@ -24,6 +24,8 @@ mod turns;
 mod wandering;
 mod water;
 
+use daystrand::model::edit::Edit;
+use daystrand::model::ids::PictureId;
 use daystrand::ui::app::App;
 use daystrand::ui::start::StartState;
 use daystrand::workbench::Workbench;
@@ -51,6 +53,15 @@ fn demo() -> Workbench {
     drop(bench.handle(Command::Demo));
     drop(bench.handle(Command::DismissNotice));
     bench
+}
+
+/// Takes away the picture that a child of the demo club drew.
+pub fn no_pictures(bench: &mut Workbench) {
+    let all: Vec<PictureId> = bench.club().pictures.iter().map(|p| p.id).collect();
+    for id in all {
+        drop(bench.handle(Command::Edit(Edit::RemovePicture(id))));
+    }
+    drop(bench.handle(Command::DismissNotice));
 }
 
 /// A workbench in a window of a size.

@@ -11,7 +11,7 @@ use egui::{Color32, ColorImage, Event, Key, Modifiers, Vec2};
 use egui_kittest::Harness;
 use egui_kittest::kittest::Queryable;
 
-use super::{click, middle, press, type_words, window_of, window_with};
+use super::{click, middle, no_pictures, press, type_words, window_of, window_with};
 use crate::model::random_pictures::drawing;
 
 type Window = Harness<'static, App>;
@@ -32,6 +32,7 @@ fn paste(h: &mut Window) {
 #[test]
 fn a_picture_pasted_at_a_step_is_kept_with_two_presses() {
     let mut h = window_with(SIZE, |bench| {
+        no_pictures(bench);
         drop(bench.handle(Command::Show(Place::Boards)));
         let third = bench.view().board().unwrap().steps[2].at;
         drop(bench.handle(Command::ChooseStep(Some(third))));
@@ -88,6 +89,7 @@ fn drop_on(h: &mut Window, paths: &[&str]) {
 #[test]
 fn files_dropped_at_a_step_are_looked_at_one_after_the_other_and_bad_ones_are_named() {
     let mut h = window_with(SIZE, |bench| {
+        no_pictures(bench);
         drop(bench.handle(Command::Show(Place::Boards)));
         let third = bench.view().board().unwrap().steps[2].at;
         drop(bench.handle(Command::ChooseStep(Some(third))));
@@ -132,6 +134,7 @@ fn a_club_dropped_on_the_window_is_opened() {
 #[test]
 fn what_is_held_over_the_window_says_what_it_will_be() {
     let mut h = window_with(SIZE, |bench| {
+        no_pictures(bench);
         drop(bench.handle(Command::Show(Place::Boards)));
     });
     h.input_mut()
@@ -169,7 +172,7 @@ fn the_ground_is_taken_away_with_one_press_on_it() {
 
 #[test]
 fn escape_keeps_nothing() {
-    let mut h = window_of(SIZE);
+    let mut h = window_with(SIZE, no_pictures);
     paste(&mut h);
     assert!(h.state().bench().view().incoming.is_some());
     press(&mut h, Modifiers::NONE, Key::Escape);
@@ -180,6 +183,7 @@ fn escape_keeps_nothing() {
 #[test]
 fn at_people_a_picture_is_renamed_given_and_removed() {
     let mut h = window_with(Vec2::new(1366.0, 1400.0), |bench| {
+        no_pictures(bench);
         let sign = daystrand::model::picture::Picture::new(
             "Sign",
             daystrand::model::picture::Made::Drawing(drawing(120)),

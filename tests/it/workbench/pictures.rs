@@ -20,6 +20,7 @@ use crate::model::random_pictures::{drawing, photo};
 fn bench() -> Workbench {
     let mut bench = Workbench::new(jiff::civil::date(2027, 6, 11));
     do_(&mut bench, Command::Demo);
+    crate::ui::no_pictures(&mut bench);
     bench
 }
 
@@ -174,7 +175,7 @@ fn what_is_pasted_is_a_photograph_and_may_be_passed() {
 /// 110 / 25.4 x 300 = 1299.2, 150 / 25.4 x 300 = 1771.7.
 #[test]
 fn no_more_pixels_are_kept_than_paper_needs() {
-    let mut club = crate::fixture::club();
+    let mut club = crate::fixture::without_pictures();
     assert_eq!(needed_px(&club), 1300);
     Arc::make_mut(&mut club.participants[0]).tile = daystrand::units::Length::mm(150.0);
     assert_eq!(needed_px(&club), 1772);
@@ -333,7 +334,7 @@ fn an_activity_that_names_someone_stays_at_home() {
 
 #[test]
 fn a_set_with_people_in_it_is_not_taken() {
-    let club = crate::fixture::club();
+    let club = crate::fixture::without_pictures();
     let path = Path::new("x.daystrand-set");
     let text = String::from_utf8(daystrand::storage::to_bytes(path, &club).unwrap()).unwrap();
     let forged = text.replacen("daystrand-club", "daystrand-set", 1);
