@@ -3,12 +3,13 @@
 use std::sync::Arc;
 
 use moxcms::{
-    ColorProfile, DataColorSpace, Layout, ParsingOptions, ToneReprCurve, Transform8BitExecutor,
-    TransformOptions,
+    Chromaticity, CicpColorPrimaries, CicpProfile, ColorPrimaries, ColorProfile, DataColorSpace,
+    Layout, MatrixCoefficients, ParsingOptions, ToneReprCurve, TransferCharacteristics,
+    Transform8BitExecutor, TransformOptions,
 };
 
 use super::png::LARGEST_PROFILE;
-use super::rows::{Meaning, Samples};
+use super::rows::{Meaning, Numbers, Samples};
 
 /// Turns rows of a file's numbers into rows of sRGB with opacity, four numbers a pixel.
 pub struct ToSrgb {
@@ -31,7 +32,8 @@ impl ToSrgb {
     pub fn new(samples: Samples, meaning: &Meaning) -> (Self, Option<String>) {
         let profile = match meaning {
             Meaning::Srgb => None,
-            Meaning::Gamma(gamma) => Some(with_gamma(samples, *gamma)),
+            Meaning::Numbers(numbers) => Some(by_numbers(samples, *numbers)),
+            Meaning::Codes(codes) => Some(by_codes(*codes)),
             Meaning::Profile(bytes) => Some(read(bytes)),
         };
         let (how, note) = match profile {
@@ -126,18 +128,48 @@ fn read(bytes: &[u8]) -> Option<ColorProfile> {
     ColorProfile::new_from_slice_with_options(bytes, options).ok()
 }
 
-/// sRGB, or its grey, with a plain power for its curve.
-fn with_gamma(samples: Samples, gamma: f32) -> Option<ColorProfile> {
+/// sRGB, or its grey, with another curve or other primaries.
+fn by_numbers(samples: Samples, numbers: Numbers) -> Option<ColorProfile> {
     if matches!(samples, Samples::Grey | Samples::GreyAlpha) {
-        return Some(ColorProfile::new_gray_with_gamma(gamma));
+        let grey = ColorProfile::new_gray_with_gamma;
+        return Some(numbers.gamma.map_or_else(ColorProfile::new_srgb, grey));
     }
     let mut profile = ColorProfile::new_srgb();
-    let curve = Some(ToneReprCurve::Parametric(vec![gamma]));
     profile.cicp = None;
-    profile.red_trc = curve.clone();
-    profile.green_trc = curve.clone();
-    profile.blue_trc = curve;
+    if let Some(points) = numbers.points {
+        let [white, red, green, blue] = points.map(|[x, y]| Chromaticity::new(x, y));
+        profile.update_rgb_colorimetry(white.to_xyyb(), ColorPrimaries { red, green, blue });
+    }
+    if let Some(gamma) = numbers.gamma {
+        let curve = Some(ToneReprCurve::Parametric(vec![gamma]));
+        profile.red_trc = curve.clone();
+        profile.green_trc = curve.clone();
+        profile.blue_trc = curve;
+    }
     Some(profile)
+}
+
+/// RGB over the whole range with a curve for ordinary screens; what is graded for brighter ones
+/// would need its light pressed together, and is not read.
+fn by_codes([primaries, curve, matrix, whole]: [u8; 4]) -> Option<ColorProfile> {
+    let bright = [
+        TransferCharacteristics::Smpte2084,
+        TransferCharacteristics::Hlg,
+    ];
+    let transfer_characteristics = TransferCharacteristics::try_from(curve).ok()?;
+    if (matrix, whole) != (0, 1) || bright.contains(&transfer_characteristics) {
+        return None;
+    }
+    let mut profile = ColorProfile::new_srgb();
+    profile.cicp = None;
+    profile.update_rgb_colorimetry_from_cicp(CicpProfile {
+        color_primaries: CicpColorPrimaries::try_from(primaries).ok()?,
+        transfer_characteristics,
+        matrix_coefficients: MatrixCoefficients::Identity,
+        full_range: true,
+    });
+    // Without a word of its own about one of them nothing is known.
+    profile.cicp.is_some().then_some(profile)
 }
 
 /// The way through a profile; none where it is for another kind of picture or cannot be gone.

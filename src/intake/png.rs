@@ -1,12 +1,15 @@
 //! PNG (W3C Portable Network Graphics, third edition): the chunks that make the picture, row by row.
 
+mod colours;
+
 use std::io::{Cursor, Read};
 
 use image::metadata::Orientation;
 use png::{BitDepth, ColorType, Decoder, Reader, Transformations};
 
+use self::colours::Colours;
 use super::refusal::Why;
-use super::rows::{Header, Meaning, Opened, Samples, Sink, first_only, orientation, removed};
+use super::rows::{Header, Opened, Samples, Sink, first_only, orientation, removed};
 use super::{fits_in_memory, within_bounds};
 
 /// How every PNG begins.
@@ -21,9 +24,7 @@ const TIGHTEST: u64 = 1032;
 struct Found<'a> {
     kept: Vec<u8>,
     packed: u64,
-    profile: Option<Vec<u8>>,
-    srgb: bool,
-    gamma: Option<u32>,
+    colours: Colours,
     exif: Option<&'a [u8]>,
     told: bool,
     moving: bool,
@@ -57,7 +58,7 @@ pub fn open(bytes: &[u8]) -> Result<Opened<'static>, Why> {
         height,
         samples: Samples::Rgba,
         notes: found.notes(),
-        meaning: meaning(found.profile.take(), found.srgb, found.gamma),
+        meaning: found.colours.meaning(),
         orientation: found.exif.map_or(Orientation::NoTransforms, orientation),
     };
     opened(header, found.kept, found.packed)
@@ -137,12 +138,9 @@ fn chunks(bytes: &[u8]) -> Result<Found<'_>, Why> {
                 found.kept.extend_from_slice(&rest[..length + 12]);
                 found.packed += if name == b"IDAT" { length as u64 } else { 0 };
             }
-            b"iCCP" => found.profile = unpacked(body),
-            b"sRGB" => found.srgb = true,
-            b"gAMA" => found.gamma = body.first_chunk().map(|b| u32::from_be_bytes(*b)),
             b"eXIf" => found.exif = Some(body),
             b"acTL" => found.moving = true,
-            _ => {}
+            _ => found.colours.see(name, body, unpacked),
         }
         found.told |= matches!(name, b"tEXt" | b"zTXt" | b"iTXt" | b"eXIf" | b"tIME");
         if name == b"IEND" {
@@ -162,20 +160,6 @@ fn unpacked(body: &[u8]) -> Option<Vec<u8>> {
     let mut reader = flate2::read::ZlibDecoder::new(packed).take(LARGEST_PROFILE as u64 + 1);
     let whole = reader.read_to_end(&mut profile).is_ok() && profile.len() <= LARGEST_PROFILE;
     Some(if whole { profile } else { Vec::new() })
-}
-
-/// By the precedence of the third edition: profile, sRGB, gamma.
-fn meaning(profile: Option<Vec<u8>>, srgb: bool, gamma: Option<u32>) -> Meaning {
-    if let Some(profile) = profile {
-        return Meaning::Profile(profile);
-    }
-    match gamma {
-        // 45455 is how PNG writes the curve of sRGB.
-        Some(g) if !srgb && (10_000..=100_000).contains(&g) && g.abs_diff(45_455) > 1_000 => {
-            Meaning::Gamma(100_000.0 / g as f32)
-        }
-        _ => Meaning::Srgb,
-    }
 }
 
 fn by_rows(

@@ -32,8 +32,19 @@ pub enum Meaning {
     Srgb,
     /// As an ICC profile says.
     Profile(Vec<u8>),
-    /// sRGB primaries, the light being the number to this power.
-    Gamma(f32),
+    /// As these numbers say.
+    Numbers(Numbers),
+    /// Primaries, curve, matrix and range by their codes (ITU-T H.273).
+    Codes([u8; 4]),
+}
+
+/// What differs from sRGB.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Numbers {
+    /// The light is the number to this power.
+    pub gamma: Option<f32>,
+    /// White, red, green and blue in the diagram of CIE 1931.
+    pub points: Option<[[f32; 2]; 4]>,
 }
 
 /// What is known of a picture before its pixels are.

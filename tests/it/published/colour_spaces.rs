@@ -54,14 +54,20 @@ fn xyz([x, y]: [f64; 2]) -> [f64; 3] {
     [x / y, 1.0, (1.0 - x - y) / y]
 }
 
-/// The colorants of the profile: primaries scaled to add up to white, adapted to D50.
-fn colorants() -> [[f64; 3]; 3] {
-    let columns = PRIMARIES.map(xyz);
+/// Light to XYZ: the primaries scaled to add up to white (SMPTE RP 177-1993, section 3).
+fn to_xyz(primaries: [[f64; 2]; 3]) -> Matrix {
+    let columns = primaries.map(xyz);
     let matrix: Matrix = std::array::from_fn(|i| std::array::from_fn(|j| columns[j][i]));
     let scale = times(&inverse(&matrix), xyz(D65));
+    std::array::from_fn(|i| std::array::from_fn(|j| matrix[i][j] * scale[j]))
+}
+
+/// The colorants of the profile: primaries scaled to add up to white, adapted to D50.
+fn colorants() -> [[f64; 3]; 3] {
+    let matrix = to_xyz(PRIMARIES);
     let (from, to) = (times(&BRADFORD, xyz(D65)), times(&BRADFORD, D50));
     std::array::from_fn(|j| {
-        let cone = times(&BRADFORD, columns[j].map(|v| v * scale[j]));
+        let cone = times(&BRADFORD, std::array::from_fn(|i| matrix[i][j]));
         times(
             &inverse(&BRADFORD),
             std::array::from_fn(|i| cone[i] * to[i] / from[i]),
@@ -119,7 +125,12 @@ fn profile() -> Vec<u8> {
 /// What an Adobe RGB colour is in sRGB, by the published matrices.
 fn wanted(colour: [u8; 3]) -> [f64; 3] {
     let light = colour.map(|c| (f64::from(c) / 255.0).powf(GAMMA));
-    times(&XYZ_TO_SRGB, times(&ADOBE_TO_XYZ, light)).map(|y| {
+    in_srgb(&ADOBE_TO_XYZ, light)
+}
+
+/// Light of some primaries as numbers of sRGB (IEC 61966-2-1, equations 7 to 9).
+fn in_srgb(to_xyz: &Matrix, light: [f64; 3]) -> [f64; 3] {
+    times(&XYZ_TO_SRGB, times(to_xyz, light)).map(|y| {
         let y = y.clamp(0.0, 1.0);
         let c = if y <= 0.003_130_8 {
             12.92 * y
@@ -131,8 +142,16 @@ fn wanted(colour: [u8; 3]) -> [f64; 3] {
 }
 
 fn taken(colours: &[[u8; 3]], profile: &[u8]) -> (Vec<[u8; 3]>, Vec<String>) {
-    let between = chunk(b"iCCP", &[&b"a\0\0"[..], &packed(profile)].concat());
-    let file = png(8, colours, &[between]);
+    with(colours, &[with_profile(profile)])
+}
+
+fn with_profile(profile: &[u8]) -> Vec<u8> {
+    chunk(b"iCCP", &[&b"a\0\0"[..], &packed(profile)].concat())
+}
+
+/// What comes of a PNG with these chunks before its pixels.
+fn with(colours: &[[u8; 3]], chunks: &[Vec<u8>]) -> (Vec<[u8; 3]>, Vec<String>) {
+    let file = png(8, colours, chunks);
     let Ok(Taken::Photo(photo)) = take("a.png", &file) else {
         panic!("not taken");
     };
@@ -156,26 +175,121 @@ fn lattice() -> Vec<[u8; 3]> {
 
 #[test]
 fn colours_of_adobe_rgb_come_out_as_those_of_srgb() {
+    near(&[with_profile(&profile())], wanted);
+}
+
+/// Whether every colour of a lattice comes out of a PNG with these chunks as it should.
+fn near(chunks: &[Vec<u8>], wanted: impl Fn([u8; 3]) -> [f64; 3]) {
     let colours = lattice();
-    let (got, notes) = taken(&colours, &profile());
+    let (got, notes) = with(&colours, chunks);
     assert!(notes.is_empty(), "{notes:?}");
     let mut most: f64 = 0.0;
     for (colour, got) in colours.iter().zip(&got) {
-        for (g, w) in got.iter().zip(wanted(*colour)) {
+        let wanted = wanted(*colour);
+        for (g, w) in got.iter().zip(wanted) {
             // Near black the curve of sRGB is steep, and four decimals of a matrix count.
             let bound = if w < 30.0 { 4.0 } else { 2.0 };
             let off = (f64::from(*g) - w).abs();
-            assert!(
-                off <= bound,
-                "{colour:?}: {got:?}, wanted {:?}",
-                wanted(*colour)
-            );
+            assert!(off <= bound, "{colour:?}: {got:?}, wanted {wanted:?}");
             most = most.max(off);
         }
     }
-    // Not by leaving them as they are: Adobe's green is far outside sRGB.
-    assert_ne!(got[1], colours[1]);
+    // Not by leaving them as they are: their green is far outside sRGB.
+    assert_ne!(got[8], colours[8]);
     assert!(most > 0.0);
+}
+
+/// `cHRM` and `gAMA` (W3C PNG, third edition, 11.3.2.1 and 11.3.2.2): white, red, green, blue, and
+/// the gamma of the file, all in parts of 100,000.
+fn by_numbers(points: [[f64; 2]; 4], gamma: Option<f64>) -> Vec<Vec<u8>> {
+    let parts = |v: f64| ((v * 100_000.0).round() as u32).to_be_bytes();
+    let points = points.concat().into_iter().flat_map(parts);
+    let mut chunks = vec![chunk(b"cHRM", &points.collect::<Vec<u8>>())];
+    chunks.extend(gamma.map(|g| chunk(b"gAMA", &parts(1.0 / g))));
+    chunks
+}
+
+#[test]
+fn the_same_colours_come_out_of_primaries_and_gamma() {
+    let [red, green, blue] = PRIMARIES;
+    near(&by_numbers([D65, red, green, blue], Some(GAMMA)), wanted);
+}
+
+/// Light by the curve of sRGB (IEC 61966-2-1, equations 5 and 6).
+fn light(c: u8) -> f64 {
+    let c = f64::from(c) / 255.0;
+    if c <= 0.040_45 {
+        c / 12.92
+    } else {
+        ((c + 0.055) / 1.055).powf(2.4)
+    }
+}
+
+/// `cICP` (PNG, third edition, 11.3.2.6) with the codes of ITU-T H.273: 12 are the primaries of
+/// SMPTE EG 432-1 and 9 those of ITU-R BT.2020, both on D65; 13 is the curve of sRGB.
+#[test]
+fn primaries_come_by_their_codes_too() {
+    let eg_432 = [[0.680, 0.320], [0.265, 0.690], [0.150, 0.060]];
+    let bt_2020 = [[0.708, 0.292], [0.170, 0.797], [0.131, 0.046]];
+    for (code, primaries) in [(12, eg_432), (9, bt_2020)] {
+        let matrix = to_xyz(primaries);
+        let chunks = [chunk(b"cICP", &[code, 13, 0, 1])];
+        near(&chunks, |colour| in_srgb(&matrix, colour.map(light)));
+        let [red, green, blue] = primaries;
+        let numbers = by_numbers([D65, red, green, blue], None);
+        near(&numbers, |colour| in_srgb(&matrix, colour.map(light)));
+    }
+}
+
+/// PNG, third edition, 4.3: codes before a profile, a profile before sRGB, that before gamma and
+/// primaries.
+#[test]
+fn of_several_words_about_colours_the_first_counts() {
+    let colours = lattice();
+    let [red, green, blue] = PRIMARIES;
+    let numbers = by_numbers([D65, red, green, blue], Some(GAMMA));
+    let codes = chunk(b"cICP", &[1, 13, 0, 1]);
+    let adobe = with_profile(&profile());
+    let srgb = chunk(b"sRGB", &[0]);
+    let all = |first: &[Vec<u8>]| [first, &numbers].concat();
+    for chunks in [all(&[codes, adobe.clone()]), all(&[srgb])] {
+        assert_eq!(with(&colours, &chunks), (colours.clone(), Vec::new()));
+    }
+    let screen = by_numbers([D65, [0.64, 0.33], [0.30, 0.60], [0.15, 0.06]], Some(2.2));
+    assert_eq!(with(&colours, &screen), (colours.clone(), Vec::new()));
+    near(&[vec![adobe], screen].concat(), wanted);
+}
+
+#[test]
+fn words_about_colours_that_make_no_sense_change_nothing() {
+    let colours = lattice();
+    let [red, green, blue] = PRIMARIES;
+    let none = [0.0, 0.0];
+    for points in [
+        [none; 4],
+        [D65; 4],
+        [none, red, green, blue],
+        [[0.9, 0.05], red, green, blue],
+        [D65, blue, green, red],
+        [D65, [40_000.0, 0.3], green, blue],
+    ] {
+        let got = with(&colours, &by_numbers(points, None));
+        assert_eq!(got, (colours.clone(), Vec::new()), "{points:?}");
+    }
+    let short = [chunk(b"cHRM", &[0; 31]), chunk(b"cICP", &[12, 13, 0])];
+    assert_eq!(with(&colours, &short), (colours.clone(), Vec::new()));
+    // Light for brighter screens, part of the range, codes that are not given out, nothing known.
+    for codes in [
+        [9, 16, 0, 1],
+        [9, 18, 0, 1],
+        [1, 13, 0, 0],
+        [200, 13, 0, 1],
+        [2, 2, 0, 1],
+    ] {
+        let (got, notes) = with(&colours, &[chunk(b"cICP", &codes)]);
+        assert_eq!((got, notes.len()), (colours.clone(), 1), "{codes:?}");
+        assert!(notes[0].starts_with("Its colour profile could not be read"));
+    }
 }
 
 #[test]
