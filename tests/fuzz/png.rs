@@ -34,10 +34,37 @@ fn together(chunks: &[Chunk]) -> Vec<u8> {
     file
 }
 
-const NAMES: [&[u8; 4]; 14] = [
+const NAMES: [&[u8; 4]; 15] = [
     b"IHDR", b"PLTE", b"tRNS", b"IDAT", b"IEND", b"iCCP", b"gAMA", b"sRGB", b"eXIf", b"acTL",
-    b"fcTL", b"fdAT", b"tEXt", b"cHRM",
+    b"fcTL", b"fdAT", b"tEXt", b"cHRM", b"cICP",
 ];
+
+/// A word about colours: primaries near those of a screen or anywhere, a gamma, any codes.
+fn colours(dice: &mut Dice) -> Chunk {
+    const SCREEN: [usize; 8] = [
+        31_270, 32_900, 64_000, 33_000, 30_000, 60_000, 15_000, 6_000,
+    ];
+    match dice.below(3) {
+        0 => {
+            let mut number = |n: usize| match dice.below(4) {
+                0 => dice.below(120_000) as u32,
+                _ => (n + dice.below(9_000)) as u32,
+            };
+            let body = SCREEN.iter().flat_map(|n| number(*n).to_be_bytes());
+            (*b"cHRM", body.collect())
+        }
+        1 => {
+            let gamma = dice.below(120_000) as u32;
+            (*b"gAMA", gamma.to_be_bytes().to_vec())
+        }
+        _ => {
+            let code = |dice: &mut Dice, most| dice.below(most) as u8;
+            let (primaries, curve) = (code(dice, 24), code(dice, 20));
+            let rest = [code(dice, 12) / 10, 1 - code(dice, 12) / 11];
+            (*b"cICP", vec![primaries, curve, rest[0], rest[1]])
+        }
+    }
+}
 
 /// A PNG of some originals, changed.
 pub fn change(originals: &[Vec<u8>], dice: &mut Dice) -> Vec<u8> {
@@ -52,7 +79,7 @@ pub fn change(originals: &[Vec<u8>], dice: &mut Dice) -> Vec<u8> {
             break;
         }
         let at = dice.below(chunks.len());
-        match dice.below(8) {
+        match dice.below(9) {
             0 => {
                 chunks.remove(at);
             }
@@ -73,6 +100,7 @@ pub fn change(originals: &[Vec<u8>], dice: &mut Dice) -> Vec<u8> {
             }
             4 => chunks[at].0 = **dice.one(&NAMES),
             5 => header(&mut chunks[0].1, dice),
+            6 => chunks.insert(at, colours(dice)),
             _ => bytes(&mut chunks[at].1, originals, dice),
         }
     }
