@@ -138,6 +138,13 @@ impl Keeper {
     }
 }
 
+impl Drop for Keeper {
+    /// Closing alone would leave the lock to a program that is just being started.
+    fn drop(&mut self) {
+        let _ = self.about.unlock();
+    }
+}
+
 /// Names of children are in it.
 #[cfg(unix)]
 fn for_this_person_alone(folder: &Path) {
@@ -156,4 +163,22 @@ pub fn usual_folder() -> Option<PathBuf> {
     let state = strategy.state_dir();
     let folder = state.unwrap_or_else(|| strategy.data_dir());
     Some(folder.join("daystrand").join("unsaved"))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// A program that is being started has our open files for a moment, until it is itself; the
+    /// system counts their locks as held as long.
+    #[test]
+    fn a_place_given_up_is_free_while_another_program_is_being_started() {
+        let folder = tempfile::tempdir().unwrap();
+        let (keeper, _) = Keeper::claim(folder.path()).unwrap();
+        let of_the_other = keeper.about.try_clone().unwrap();
+        assert!(Keeper::place(folder.path(), 1).is_none());
+        drop(keeper);
+        assert!(Keeper::place(folder.path(), 1).is_some());
+        drop(of_the_other);
+    }
 }
