@@ -1,7 +1,6 @@
 //! Words become glyphs, lines and sizes that fit.
 
 use std::sync::Arc;
-use std::time::Instant;
 
 use daystrand::text::run::{FontId, Line};
 use daystrand::text::{self, Direction, Fit, Room, Style};
@@ -292,27 +291,6 @@ fn stacked_marks_of_neighbouring_lines_do_not_touch() {
         let ink = text::ink(line);
         assert!(ink.above <= fit.above && ink.below <= fit.below);
     }
-}
-
-#[test]
-fn twenty_labels_fit_well_within_a_frame() {
-    let labels: Vec<String> = (0..20)
-        .map(|i| format!("Carry the board {i} down"))
-        .collect();
-    let labels: Vec<&str> = labels.iter().map(String::as_str).collect();
-    let room = room(52.0, 20.0);
-    text::fit_set(&labels, &room);
-    let quickest = (0..20)
-        .map(|_| {
-            let start = Instant::now();
-            text::fit_set(&labels, &room);
-            start.elapsed()
-        })
-        .min()
-        .unwrap();
-    println!("20 labels fitted warm in {quickest:?}");
-    // Aim: well under 1 ms; the bound leaves room for a busy machine.
-    assert!(quickest.as_millis() < 5, "{quickest:?}");
 }
 
 #[test]

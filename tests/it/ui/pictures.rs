@@ -77,7 +77,7 @@ fn drop_on(h: &mut Window, paths: &[&str]) {
     }
     h.run();
     // They are read in the background.
-    for _ in 0..500 {
+    for _ in 0..6_000 {
         if h.state().bench().view().incoming.is_none_or(|i| !i.reading) {
             break;
         }

@@ -17,7 +17,7 @@ fn rename(bench: &mut Workbench, name: &str) {
 fn keep(bench: &mut Workbench, folder: &Path) {
     assert!(bench.view().unkept);
     drop(bench.handle(Command::KeepUnsaved));
-    for _ in 0..1000 {
+    for _ in 0..12_000 {
         bench.poll();
         if kept(folder) > 0 && !bench.view().unkept {
             return;
