@@ -15,7 +15,7 @@ use crate::model::finding::{Finding, Severity, Spot};
 use crate::workbench::command::Command;
 use crate::workbench::view::View;
 
-use slip::{go_words, paper};
+use slip::{go_words, paper, way};
 pub use slip::{sign, slip};
 
 const GAP: f32 = 10.0;
@@ -188,8 +188,10 @@ fn heading(ui: &Ui, rect: Rect, n: usize) {
     );
 }
 
-/// Room for the words that lead to the place of a finding.
+/// Room for the words that lead to the place of a finding, beside it or, in a narrow window, below.
 const LINK: f32 = 196.0;
+const LINK_BELOW: f32 = 30.0;
+const NARROW: f32 = 620.0;
 
 fn row_id(i: usize) -> Id {
     Id::unique(("check", i))
@@ -198,12 +200,18 @@ fn row_id(i: usize) -> Id {
 fn row(ui: &mut Ui, desk: &mut Desk<'_>, i: usize, f: &Finding) {
     let t = theme::of(ui.ctx());
     let width = ui.available_width();
-    let room = width - PAPER - 20.0 - LINK;
+    let narrow = width < NARROW;
+    let (beside, below) = if narrow {
+        (24.0, LINK_BELOW)
+    } else {
+        (LINK, 0.0)
+    };
+    let room = width - PAPER - 20.0 - beside;
     let lay = |words: &str, font, ink| words::lay(ui.painter(), words, font, ink, room, 4);
     let spot = lay(&where_words(desk.view, f), theme::regular(14.0), t.col.soft);
     let sentence = lay(&f.sentence, theme::bold(16.0), t.col.ink);
     let hint = lay(&f.hint, theme::regular(15.0), t.col.soft);
-    let height = (spot.size().y + sentence.size().y + hint.size().y + 22.0).max(64.0);
+    let height = (spot.size().y + sentence.size().y + hint.size().y + 22.0 + below).max(64.0);
     let (_, rect) = ui.allocate_space(vec2(width, height));
     stretch(ui, rect, false);
     let place = Rect::from_min_max(
@@ -227,23 +235,15 @@ fn row(ui: &mut Ui, desk: &mut Desk<'_>, i: usize, f: &Finding) {
         p.galley(at, g, ink);
         at.y += y;
     }
-    let link = Rect::from_min_max(
-        pos2(rect.right() - LINK, rect.top()),
-        rect.max - vec2(20.0, 0.0),
-    );
-    let took = words::line(
-        p,
-        link,
-        Align2::RIGHT_CENTER,
-        &go_words(f),
-        theme::bold(16.0),
-        t.col.accent,
-    );
-    p.hline(
-        took.x_range(),
-        took.bottom() - 1.0,
-        Stroke::new(1.5, t.col.accent),
-    );
+    let link = if narrow {
+        Rect::from_min_max(pos2(at.x, at.y), rect.max - vec2(20.0, 8.0))
+    } else {
+        Rect::from_min_max(
+            pos2(rect.right() - LINK, rect.top()),
+            rect.max - vec2(20.0, 0.0),
+        )
+    };
+    way(p, link, &go_words(f));
     let enter = r.has_focus() && ui.input_mut(|i| i.consume_key(Modifiers::NONE, Key::Enter));
     if r.clicked() || enter {
         desk.ask(Command::GoTo(f.spot));

@@ -1,8 +1,8 @@
 //! A finding on paper: its sign, its words and where a click leads.
 
 use egui::{
-    Align2, CornerRadius, CursorIcon, Id, Pos2, Rect, Response, Role, Sense, Stroke, StrokeKind,
-    Ui, WidgetInfo, vec2,
+    Align2, CornerRadius, CursorIcon, Id, Painter, Pos2, Rect, Response, Role, Sense, Stroke,
+    StrokeKind, Ui, WidgetInfo, vec2,
 };
 
 use crate::model::finding::{Finding, Severity, Spot};
@@ -70,19 +70,7 @@ pub fn slip(
     } else {
         go_words(f)
     };
-    let took = words::line(
-        p,
-        room,
-        Align2::RIGHT_CENTER,
-        &last,
-        theme::bold(16.0),
-        t.col.accent,
-    );
-    p.hline(
-        took.x_range(),
-        took.bottom() - 1.0,
-        Stroke::new(1.5, t.col.accent),
-    );
+    let took = way(p, room, &last);
     room.max.x = took.left() - 12.0;
     let took = words::line(
         p,
@@ -133,6 +121,16 @@ pub(super) fn paper(ui: &Ui, rect: Rect, id: Id, f: &Finding) -> Response {
     );
     focus_ring(ui, &r, rect, theme::R_CONTROL);
     r.on_hover_cursor(CursorIcon::PointingHand)
+}
+
+/// Words that lead somewhere, at the right of a rectangle; gives the place they took.
+pub(super) fn way(p: &Painter, rect: Rect, says: &str) -> Rect {
+    let accent = theme::of(p.ctx()).col.accent;
+    let font = theme::bold(16.0);
+    let took = words::line(p, rect, Align2::RIGHT_CENTER, says, font, accent);
+    let under = took.bottom() - 1.0;
+    p.hline(took.x_range(), under, Stroke::new(1.5, accent));
+    took
 }
 
 /// What the link of a finding says.

@@ -96,12 +96,13 @@ fn one_place(ui: &Ui, desk: &Desk<'_>, place: Place, cell: Rect, y: f32) -> Resp
             paint::knot(p, &t, at, 8.0);
         }
     }
-    let text = card.shrink2(vec2(6.0, 0.0));
+    let text = card.shrink2(vec2(if low { 2.0 } else { 6.0 }, 0.0));
     let name_top = card.top() + if low { 9.0 } else { 8.0 };
+    let size = name_size(p, text.width());
     let font = if current {
-        theme::bold(18.0)
+        theme::bold(size)
     } else {
-        theme::regular(18.0)
+        theme::regular(size)
     };
     let name = Rect::from_min_size(pos2(text.left(), name_top), vec2(text.width(), 24.0));
     words::line(p, name, Align2::CENTER_CENTER, place.label(), font, ink);
@@ -120,6 +121,16 @@ fn one_place(ui: &Ui, desk: &Desk<'_>, place: Place, cell: Rect, y: f32) -> Resp
     focus_ring(ui, &r, card, theme::R_CARD);
     let r = r.on_hover_cursor(CursorIcon::PointingHand);
     if low { r.on_hover_text(says) } else { r }
+}
+
+/// The size at which the name of every place stands in this width.
+fn name_size(p: &egui::Painter, width: f32) -> f32 {
+    let fit = |size: &f32| {
+        Place::ALL
+            .iter()
+            .all(|place| words::fits(p, place.label(), *size, width))
+    };
+    [18.0, 16.0, 14.0].into_iter().find(fit).unwrap_or(12.5)
 }
 
 /// What is open in a place, in words, and whether anything is.
