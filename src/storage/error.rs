@@ -38,7 +38,7 @@ impl FileError {
         let name = name(path);
         let (sentence, hint) = match error.kind() {
             ErrorKind::NotFound | ErrorKind::NotADirectory => (
-                format!("“{name}” is not in the folder {}.", folder(path)),
+                format!("“{name}” is not in {}.", folder(path)),
                 "It may have been moved or renamed, or the drive it was on is not connected."
                     .to_owned(),
             ),

@@ -51,7 +51,11 @@ fn what_is_no_file_at_all_is_said() {
     let missing = dir.path().join("Lagoon.daystrand");
     assert_eq!(
         said(&missing),
-        format!("“Lagoon.daystrand” is not in the folder {place}.")
+        format!("“Lagoon.daystrand” is not in {place}.")
+    );
+    assert_eq!(
+        said(Path::new("never-made.daystrand")),
+        "“never-made.daystrand” is not in this folder."
     );
     let folder = dir.path().join("Reeds.daystrand");
     fs::create_dir(&folder).unwrap();
@@ -60,7 +64,7 @@ fn what_is_no_file_at_all_is_said() {
         "“Reeds.daystrand” is a folder, not a club file."
     );
     let inside = folder.join("deeper").join("A.daystrand");
-    assert!(said(&inside).contains("is not in the folder"));
+    assert!(said(&inside).contains("is not in "));
     if cfg!(unix) {
         assert_eq!(
             said(Path::new("/dev/null")),
