@@ -31,6 +31,8 @@ pub enum Icon {
     Undo,
     /// Make it again.
     Redo,
+    /// Back to where it is from, past all that was done since.
+    AsMade,
     /// One thing for another.
     Swap,
     /// In the water.
@@ -110,6 +112,11 @@ pub fn paint(p: &Painter, icon: Icon, rect: Rect, colour: Color32) {
         Icon::Down => line(&[(-7.0, -3.5), (0.0, 3.5), (7.0, -3.5)]),
         Icon::Undo => turn(p, at(0.0, 0.0), u, stroke, 1.0),
         Icon::Redo => turn(p, at(0.0, 0.0), u, stroke, -1.0),
+        Icon::AsMade => {
+            line(&[(-9.0, -8.0), (-9.0, 8.0)]);
+            line(&[(9.0, 0.0), (-4.5, 0.0)]);
+            line(&[(1.0, -5.5), (-4.5, 0.0), (1.0, 5.5)]);
+        }
         Icon::Swap => {
             line(&[(-8.0, -4.0), (8.0, -4.0), (4.0, -8.0)]);
             line(&[(8.0, 4.0), (-8.0, 4.0), (-4.0, 8.0)]);

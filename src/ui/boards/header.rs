@@ -21,6 +21,8 @@ use crate::workbench::command::Command;
 
 /// Below this width the buttons show their signs alone.
 const SIGNS_ONLY: f32 = 1000.0;
+/// Room for mark and first name, which no button takes.
+const NAME: f32 = theme::CONTROL + 90.0;
 
 /// Shows the line.
 pub fn show(
@@ -38,19 +40,21 @@ pub fn show(
         tray::folder(ui, &mut state.tray, "symbols", place);
         right = place.left() - 8.0;
     }
+    let chosen = chosen(desk);
+    // What can be done with a chosen step has more need of words than these.
+    let short = signs || chosen.is_some();
     for (action, icon) in [(Action::Redo, Icon::Redo), (Action::Undo, Icon::Undo)] {
-        right = undo_button(ui, desk, action, icon, signs, (right, rect.top())) - 8.0;
+        right = undo_button(ui, desk, action, icon, short, (right, rect.top())) - 8.0;
     }
     let Some(person) = desk.view.participant else {
         return;
     };
-    let chosen = chosen(desk);
     if wet(desk) {
         let b = Button::new("all-dry", "All dry today").tip(
             "Every activity in the water is not today, with its dry replacement instead, for this \
              participant",
         );
-        let b = if signs || chosen.is_some() {
+        let b = if short {
             b.icon_only(Icon::Wave)
         } else {
             b.icon(Icon::Wave)
@@ -64,7 +68,8 @@ pub fn show(
         right = place.left() - 8.0;
     }
     if let Some(step) = &chosen {
-        right = step_buttons(ui, desk, state, step, (right - 8.0, rect.top()), signs);
+        let room = rect.with_max_x(right - 8.0);
+        right = step_buttons(ui, desk, state, step, room);
     }
     let right = right - 12.0;
     let several = desk.view.board();
@@ -91,6 +96,9 @@ fn whose(ui: &mut Ui, desk: &mut Desk<'_>, person: &Participant, rect: Rect, sev
         hard::show(ui, desk, &hard, mark);
         return;
     }
+    if rect.width() < mark.width() {
+        return;
+    }
     plate(ui.painter(), &t, mark);
     desk.pictures
         .mark(ui.painter(), mark.shrink(8.0), &person.mark);
@@ -107,18 +115,21 @@ fn whose(ui: &mut Ui, desk: &mut Desk<'_>, person: &Participant, rect: Rect, sev
 /// The name above, how the board differs below; gives where the longer of them ends.
 fn name(ui: &Ui, desk: &Desk<'_>, person: &Participant, text: Rect, several: usize) -> f32 {
     let t = theme::of(ui.ctx());
+    let p = ui.painter();
     let (upper, lower) = text.split_top_bottom_at_fraction(0.6);
+    let (bold, regular) = (theme::bold(24.0), theme::regular(15.0));
+    let whole = possessive(&person.name, "board");
+    let fits = words::rows_needed(p, &whole, bold.clone(), text.width()) < 2;
     let how = desk.view.board().map_or_else(String::new, |b| {
         let n = b.steps.len();
         match several {
+            0 | 1 if !fits => differs(b),
             0 | 1 => format!("{n} step{}, {}", if n == 1 { "" } else { "s" }, differs(b)),
             chosen => format!("{chosen} of {n} steps chosen"),
         }
     });
-    let name = possessive(&person.name, "board");
-    let (bold, regular) = (theme::bold(24.0), theme::regular(15.0));
-    let p = ui.painter();
-    let a = words::line(p, upper, Align2::LEFT_CENTER, &name, bold, t.col.ink);
+    let name = if fits { &whole } else { &person.name };
+    let a = words::line(p, upper, Align2::LEFT_CENTER, name, bold, t.col.ink);
     let b = words::line(p, lower, Align2::LEFT_CENTER, &how, regular, t.col.soft);
     a.right().max(b.right())
 }
@@ -200,11 +211,13 @@ fn step_buttons(
     desk: &mut Desk<'_>,
     state: &mut BoardsState,
     step: &Step,
-    (mut right, top): (f32, f32),
-    signs: bool,
+    room: Rect,
 ) -> f32 {
     let swapping = state.swap == Some(step.at);
     let wanted = offered_now(desk, state, step);
+    let needs = |one: &Offered| Button::new("needs", one.0).icon(one.1).needs(ui) + 8.0;
+    let signs = wanted.iter().map(needs).sum::<f32>() > room.width() - NAME;
+    let mut right = room.right();
     for (label, icon, tip, what) in wanted {
         let name = format!("{label}: {}", step.label);
         let b = Button::new(("step", label), if signs { &name } else { label }).tip(tip);
@@ -218,8 +231,8 @@ fn step_buttons(
         } else {
             b
         };
-        let width = b.needs(ui);
-        let place = Rect::from_min_size(pos2(right - width, top), vec2(width, theme::CONTROL));
+        let size = vec2(b.needs(ui), theme::CONTROL);
+        let place = Rect::from_min_size(pos2(right - size.x, room.top()), size);
         if b.show_at(ui, place).clicked() {
             act(desk, state, step.at, what);
         }
@@ -227,6 +240,9 @@ fn step_buttons(
     }
     right
 }
+
+/// A button: its words, its sign, what it does in a sentence, and what it does.
+type Offered = (&'static str, Icon, &'static str, Do);
 
 #[derive(Clone, Copy, PartialEq, Eq)]
 enum Do {
@@ -242,11 +258,7 @@ enum Do {
 }
 
 /// What can be done with the chosen step, or with all of them where several are chosen.
-fn offered_now(
-    desk: &Desk<'_>,
-    state: &BoardsState,
-    step: &Step,
-) -> Vec<(&'static str, Icon, &'static str, Do)> {
+fn offered_now(desk: &Desk<'_>, state: &BoardsState, step: &Step) -> Vec<Offered> {
     let board = desk.view.board();
     let all = board.map_or(1, |b| state.several.all(b, Some(step.at)).len());
     if all < 2 {
@@ -255,13 +267,13 @@ fn offered_now(
     let off = "All that are chosen go off the line (Delete)";
     let back = "All that are chosen, back to what the timetable says (Backspace)";
     vec![
-        ("As timetable", Icon::Undo, back, Do::Restore),
+        ("As timetable", Icon::AsMade, back, Do::Restore),
         ("Not today", Icon::Bin, off, Do::Off),
     ]
 }
 
 /// What can be done with a step, from the right to the left.
-fn offered(desk: &Desk<'_>, step: &Step) -> Vec<(&'static str, Icon, &'static str, Do)> {
+fn offered(desk: &Desk<'_>, step: &Step) -> Vec<Offered> {
     let slot = matches!(step.at, StepRef::Slot(_));
     let off = step.state == StepState::NotToday;
     let by_hand = desk
@@ -275,7 +287,7 @@ fn offered(desk: &Desk<'_>, step: &Step) -> Vec<(&'static str, Icon, &'static st
     let mut all = Vec::new();
     if step.differs() && !matches!(step.at, StepRef::Own(_)) {
         let tip = "Back to what the timetable says (Backspace)";
-        all.push(("As timetable", Icon::Undo, tip, Do::Restore));
+        all.push(("As timetable", Icon::AsMade, tip, Do::Restore));
     }
     if off {
         if by_hand {
@@ -297,7 +309,7 @@ fn offered(desk: &Desk<'_>, step: &Step) -> Vec<(&'static str, Icon, &'static st
             .is_some_and(|h| h.with_group.contains(&id));
         if with {
             let tip = "Back to what is always so for this participant (G)";
-            all.push(("As always", Icon::Undo, tip, Do::Group(id, false)));
+            all.push(("As always", Icon::AsMade, tip, Do::Group(id, false)));
         } else if step.by == By::Standing {
             let tip = "As the group does it, today only (G)";
             all.push(("With the group", Icon::Lines, tip, Do::Group(id, true)));

@@ -3,6 +3,7 @@
 use daystrand::model::board::StepState;
 use daystrand::workbench::command::Place;
 use egui::{Key, Modifiers, Vec2};
+use egui_kittest::kittest::Queryable as _;
 
 use super::{at, drag, focused, key, labels, middle, press, type_words};
 
@@ -218,5 +219,33 @@ impl Click for egui_kittest::Harness<'_, daystrand::ui::app::App> {
         self.step();
         self.drop_at(at);
         self.run();
+    }
+}
+
+/// Whose board it is stays to be seen beside all that can be done with a step, in words where there
+/// is room and as signs where there is not.
+#[test]
+fn what_can_be_done_with_a_step_leaves_room_for_whose_board_it_is() {
+    for (width, in_words) in [
+        (1400.0, true),
+        (1280.0, false),
+        (1024.0, false),
+        (900.0, false),
+    ] {
+        let mut h = super::window_of(Vec2::new(width, 768.0));
+        press(&mut h, Modifiers::COMMAND, Key::Num3);
+        let third = middle(&h, &format!("{}, step 3", labels(&h)[2]));
+        super::click_at(&mut h, third);
+        press(&mut h, Modifiers::ALT, Key::ArrowRight);
+        let rect = |name: &str| {
+            let begins = |l: String| l.starts_with(name);
+            let mut all = h.query_all_by(|n| n.label().is_some_and(begins));
+            all.next().unwrap_or_else(|| panic!("no {name}")).rect()
+        };
+        let (all, words, back) = (rect("Whole group"), rect("Words"), rect("As timetable"));
+        let name = words.left() - all.right();
+        assert!(name > 44.0 + 80.0, "{width}: {name} for mark and name");
+        assert!(back.right() < rect("All dry today").left(), "{width}");
+        assert_eq!(words.width() > 60.0, in_words, "{width}");
     }
 }

@@ -90,9 +90,9 @@ fn heading(ui: &mut Ui, desk: &mut Desk<'_>, on: On<'_>) {
             .weight(Weight::Quiet)
             .tip("Takes back all that was changed by hand on this page");
         let b = if width < 420.0 {
-            b.icon_only(Icon::Undo)
+            b.icon_only(Icon::AsMade)
         } else {
-            b.icon(Icon::Undo)
+            b.icon(Icon::AsMade)
         };
         let place = rect.with_min_x(rect.right() - b.needs(ui));
         if b.show_at(ui, place).clicked() {
@@ -286,7 +286,7 @@ fn tools(ui: &mut Ui, desk: &mut Desk<'_>, page: &StoryPage, (i, line): (usize, 
     let mut changed = false;
     if let Some(told) = told {
         let tip = format!("Edited. Back to what the program says: “{told}”");
-        if tool(ui, "As told", Icon::Undo, &tip, true) {
+        if tool(ui, "As told", Icon::AsMade, &tip, true) {
             words.take_back(line.at);
             changed = true;
         }
