@@ -198,9 +198,10 @@ impl Begins {
         } else {
             (path.parent(), path.file_name())
         };
-        let folder = folder.filter(|f| f.is_absolute());
+        // The system's dialog knows nothing of the folder this program was started in.
+        let folder = folder.and_then(|f| std::path::absolute(f).ok());
         Self {
-            folder: folder.map_or_else(home, Path::to_path_buf),
+            folder: folder.unwrap_or_else(home),
             name: name.map_or_else(String::new, |n| n.to_string_lossy().into_owned()),
         }
     }
@@ -248,6 +249,9 @@ mod tests {
             ("/clubs".into(), "a.daystrand".into())
         );
         assert_eq!(begins("/clubs/"), ("/clubs".into(), String::new()));
+        let here = std::path::absolute("clubs").unwrap();
+        assert_eq!(begins("clubs/"), (here.clone(), String::new()));
+        assert_eq!(begins("clubs/a.daystrand"), (here, "a.daystrand".into()));
         assert_eq!(begins(""), (home(), String::new()));
         assert_eq!(begins("a.daystrand"), (home(), "a.daystrand".into()));
     }
