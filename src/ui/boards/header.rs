@@ -285,7 +285,9 @@ fn offered(desk: &Desk<'_>, step: &Step) -> Vec<Offered> {
             hand.is_some_and(|h| h.not_today.contains_key(&step.at))
         });
     let mut all = Vec::new();
-    if step.differs() && !matches!(step.at, StepRef::Own(_)) {
+    // What is always different for them stays when tonight's changes go.
+    let tonight = step.moved || step.relabelled || step.by == By::Hand;
+    if tonight && !matches!(step.at, StepRef::Own(_)) {
         let tip = "Back to what the timetable says (Backspace)";
         all.push(("As timetable", Icon::AsMade, tip, Do::Restore));
     }

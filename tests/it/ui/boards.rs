@@ -249,3 +249,22 @@ fn what_can_be_done_with_a_step_leaves_room_for_whose_board_it_is() {
         assert_eq!(words.width() > 60.0, in_words, "{width}");
     }
 }
+
+/// What is always different for a participant is not of tonight: there is nothing to take back, only
+/// the group's own to be done for once.
+#[test]
+fn back_to_the_timetable_is_offered_only_for_what_was_changed_tonight() {
+    let mut h = super::window_of(Vec2::new(1600.0, 768.0));
+    press(&mut h, Modifiers::COMMAND, Key::Num3);
+    super::click(&mut h, "Noor");
+    let drum = labels(&h).iter().position(|l| l == "Drum").unwrap();
+    let at = middle(&h, "Drum, instead of Song, step ");
+    super::click_at(&mut h, at);
+    assert!(h.query_by_label("With the group").is_some());
+    assert!(h.query_by_label("As timetable").is_none());
+    press(&mut h, Modifiers::ALT, Key::ArrowRight);
+    assert!(h.query_by_label("As timetable").is_some());
+    super::click(&mut h, "As timetable");
+    assert_eq!(labels(&h)[drum], "Drum");
+    assert!(h.query_by_label("As timetable").is_none());
+}
