@@ -2,7 +2,7 @@
 
 mod colours;
 
-use std::io::{Cursor, Read};
+use std::io::Cursor;
 
 use image::metadata::Orientation;
 use png::{BitDepth, ColorType, Decoder, Reader, Transformations};
@@ -140,7 +140,7 @@ fn chunks(bytes: &[u8]) -> Result<Found<'_>, Why> {
             }
             b"eXIf" => found.exif = Some(body),
             b"acTL" => found.moving = true,
-            _ => found.colours.see(name, body, unpacked),
+            _ => found.colours.see(name, body),
         }
         found.told |= matches!(name, b"tEXt" | b"zTXt" | b"iTXt" | b"eXIf" | b"tIME");
         if name == b"IEND" {
@@ -149,17 +149,6 @@ fn chunks(bytes: &[u8]) -> Result<Found<'_>, Why> {
         rest = &after[length + 8..];
     }
     Err(Why::cut_off())
-}
-
-/// The profile of an `iCCP` chunk: a name, a zero, the method and packed bytes. One beyond the bound
-/// comes out empty, which is no profile anybody can read.
-fn unpacked(body: &[u8]) -> Option<Vec<u8>> {
-    let name = body.iter().take(80).position(|b| *b == 0)?;
-    let packed = body.get(name + 2..)?;
-    let mut profile = Vec::new();
-    let mut reader = flate2::read::ZlibDecoder::new(packed).take(LARGEST_PROFILE as u64 + 1);
-    let whole = reader.read_to_end(&mut profile).is_ok() && profile.len() <= LARGEST_PROFILE;
-    Some(if whole { profile } else { Vec::new() })
 }
 
 fn by_rows(

@@ -2,7 +2,9 @@
 
 mod tools;
 
-use egui::{Color32, Painter, Pos2, Rect, Shape, Stroke, Vec2, pos2, vec2};
+use egui::{Align2, Color32, Painter, Pos2, Rect, Shape, Stroke, Vec2, pos2, vec2};
+
+use super::theme;
 
 /// A sign.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -227,6 +229,19 @@ pub fn diamond(p: &Painter, mid: Pos2, radius: f32, filled: bool, ink: Color32, 
     let pts: Vec<Pos2> = d.iter().map(|v| mid + *v).collect();
     let fill = if filled { ink } else { ground };
     p.add(Shape::convex_polygon(pts, fill, Stroke::new(1.8, ink)));
+}
+
+/// A diamond with a number in it.
+pub fn numbered(p: &Painter, mid: Pos2, n: usize, filled: bool, ink: Color32, ground: Color32) {
+    diamond(p, mid, 14.0, filled, ink, ground);
+    let words = if filled { ground } else { ink };
+    number(p, mid, n, words);
+}
+
+/// The number of a finding.
+pub fn number(p: &Painter, mid: Pos2, n: usize, ink: Color32) {
+    let font = theme::bold(14.0);
+    p.text(mid, Align2::CENTER_CENTER, n.to_string(), font, ink);
 }
 
 /// A square of a given side round a point.

@@ -1,7 +1,7 @@
 //! What one meets first: the clubs opened lately, the demo, and a new club from three answers. The
 //! strand leads through it from its ring to its knot.
 
-use egui::{Align2, Id, Rect, ScrollArea, Ui, pos2, vec2};
+use egui::{Align2, Id, Painter, Rect, ScrollArea, Ui, pos2, vec2};
 
 use super::actions::Action;
 use super::dates;
@@ -9,7 +9,7 @@ use super::desk::Desk;
 use super::icons::Icon;
 use super::pictures::Eyes;
 use super::strand::{Rope, paint};
-use super::theme;
+use super::theme::{self, Theme};
 use super::widgets::button::{Button, Weight};
 use super::widgets::card::{self, Lie};
 use super::widgets::field::Field;
@@ -39,10 +39,9 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut StartState, window: Re
     let low = window.height() < 560.0;
     let y = window.top() + if low { 74.0 } else { 142.0 };
     head(ui, window, low);
-    // The ring stands clear of the first card.
-    let ring = pos2(window.left() + 22.0, y);
+    let (first, last) = ends(window);
     let mut rope = Rope {
-        points: vec![ring],
+        points: vec![pos2(first, y)],
         arrows: Vec::new(),
     };
     let left = window.left() + 40.0;
@@ -53,12 +52,9 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut StartState, window: Re
     for x in stops {
         rope.sag_to(pos2(*x, y));
     }
-    let stopper = pos2(window.right() - 32.0, y);
-    rope.sag_to(stopper);
+    rope.sag_to(pos2(last, y));
     let p = ui.painter();
-    paint::line(p, &t, &rope.points, 6.0);
-    paint::ring(p, &t.col, ring, 12.0, t.col.ground);
-    paint::stopper(p, &t, stopper);
+    whole(p, &t, &rope);
     for x in stops {
         paint::knot(p, &t, pos2(*x, y), 9.0);
     }
@@ -75,6 +71,20 @@ pub fn show(ui: &mut Ui, desk: &mut Desk<'_>, state: &mut StartState, window: Re
             beside(ui, desk, state, room)
         }
     })
+}
+
+/// Where a rope's ring and its stopper are, clear of the cards.
+fn ends(window: Rect) -> (f32, f32) {
+    (window.left() + 22.0, window.right() - 32.0)
+}
+
+/// A rope from its ring to its stopper.
+fn whole(p: &Painter, t: &Theme, rope: &Rope) {
+    paint::line(p, t, &rope.points, 6.0);
+    if let (Some(ring), Some(stopper)) = (rope.points.first(), rope.points.last()) {
+        paint::ring(p, &t.col, *ring, 12.0, t.col.ground);
+        paint::stopper(p, t, *stopper);
+    }
 }
 
 fn head(ui: &Ui, window: Rect, low: bool) {
@@ -124,7 +134,7 @@ fn a_day(ui: &Ui, desk: &mut Desk<'_>, window: Rect, y: f32) {
     }
     let t = theme::of(ui.ctx());
     let p = ui.painter();
-    let (left, right) = (window.left() + 22.0, window.right() - 32.0);
+    let (left, right) = ends(window);
     let step = (right - left) / PLAIN_DAY.len() as f32;
     let middle = |i: usize| left + (i as f32 + 0.5) * step;
     let mut rope = Rope {
@@ -135,9 +145,7 @@ fn a_day(ui: &Ui, desk: &mut Desk<'_>, window: Rect, y: f32) {
         rope.sag_to(pos2(middle(i), y));
     }
     rope.sag_to(pos2(right, y));
-    paint::line(p, &t, &rope.points, 6.0);
-    paint::ring(p, &t.col, pos2(left, y), 12.0, t.col.ground);
-    paint::stopper(p, &t, pos2(right, y));
+    whole(p, &t, &rope);
     for (i, symbol) in PLAIN_DAY.into_iter().enumerate() {
         let at = pos2(middle(i) - side / 2.0, y + 8.0);
         let rect = Rect::from_min_size(at, vec2(side, side));

@@ -1,6 +1,9 @@
 //! What the chunks of a PNG say about its colours (W3C Portable Network Graphics, third edition,
 //! 11.3.2), and which of them counts.
 
+use std::io::Read as _;
+
+use super::LARGEST_PROFILE;
 use crate::intake::rows::{Meaning, Numbers};
 
 /// The curve of sRGB as `gAMA` has it, and how near to it is the same.
@@ -25,8 +28,8 @@ pub struct Colours {
 }
 
 impl Colours {
-    /// Looks at a chunk; `unpacked` gives the profile in one.
-    pub fn see(&mut self, name: &[u8], body: &[u8], unpacked: fn(&[u8]) -> Option<Vec<u8>>) {
+    /// Looks at a chunk.
+    pub fn see(&mut self, name: &[u8], body: &[u8]) {
         match name {
             b"cICP" => self.codes = body.first_chunk().copied(),
             b"iCCP" => self.profile = unpacked(body),
@@ -65,6 +68,17 @@ impl Colours {
             numbers => Meaning::Numbers(numbers),
         }
     }
+}
+
+/// The profile of an `iCCP` chunk: a name, a zero, the method and packed bytes. One beyond the bound
+/// comes out empty, which is no profile anybody can read.
+fn unpacked(body: &[u8]) -> Option<Vec<u8>> {
+    let name = body.iter().take(80).position(|b| *b == 0)?;
+    let packed = body.get(name + 2..)?;
+    let mut profile = Vec::new();
+    let mut reader = flate2::read::ZlibDecoder::new(packed).take(LARGEST_PROFILE as u64 + 1);
+    let whole = reader.read_to_end(&mut profile).is_ok() && profile.len() <= LARGEST_PROFILE;
+    Some(if whole { profile } else { Vec::new() })
 }
 
 fn points(body: &[u8]) -> Option<[u32; 8]> {

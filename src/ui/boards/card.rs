@@ -1,6 +1,6 @@
 //! One step as a card: its picture and words, and how it differs from the timetable.
 
-use egui::{Align2, CornerRadius, Painter, Rect, Stroke, StrokeKind, pos2, vec2};
+use egui::{CornerRadius, Painter, Rect, Stroke, StrokeKind, pos2, vec2};
 
 use super::face::{self, Until};
 use crate::model::board::{By, Step, StepState};
@@ -46,7 +46,8 @@ pub fn paint(p: &Painter, pictures: &mut Pictures, rect: Rect, look: &Look<'_>) 
         tab(p, &t, rect, icon, &words, dark);
     }
     if let Some((n, serious)) = look.finding {
-        mark(p, &t, rect.right_top() + vec2(-8.0, 8.0), n, serious);
+        let corner = rect.right_top() + vec2(-8.0, 8.0);
+        icons::numbered(p, corner, n, serious, t.col.card_ink, t.col.card);
     }
 }
 
@@ -116,19 +117,6 @@ fn tab(p: &Painter, t: &Theme, card: Rect, icon: Icon, words: &str, dark: bool) 
     p.galley(
         pos2(rect.left() + 29.0, rect.center().y - text.size().y / 2.0),
         text,
-        ink,
-    );
-}
-
-fn mark(p: &Painter, t: &Theme, at: egui::Pos2, n: usize, serious: bool) {
-    let col = &t.col;
-    icons::diamond(p, at, 14.0, serious, col.card_ink, col.card);
-    let ink = if serious { col.card } else { col.card_ink };
-    p.text(
-        at,
-        Align2::CENTER_CENTER,
-        n.to_string(),
-        theme::bold(14.0),
         ink,
     );
 }

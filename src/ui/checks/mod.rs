@@ -3,7 +3,7 @@
 
 mod slip;
 
-use egui::{Align2, Id, Key, Modifiers, Rect, ScrollArea, Stroke, Ui, UiBuilder, pos2, vec2};
+use egui::{Align2, Id, Key, Modifiers, Rect, ScrollArea, Ui, UiBuilder, pos2, vec2};
 
 use super::desk::Desk;
 use super::icons;
@@ -146,11 +146,7 @@ fn stopper(ui: &mut Ui) {
     let at = pos2(rect.left() + ROPE, rect.top() + 6.0);
     let p = ui.painter();
     paint::line(p, &t, &[at - vec2(0.0, 6.0 + GAP), at], theme::ROPE);
-    for side in [-6.0, 0.0, 6.0] {
-        let end = at + vec2(side, 20.0);
-        p.line_segment([at, end], Stroke::new(2.6, t.col.rope));
-    }
-    paint::knot(p, &t, at, 9.0);
+    paint::hanging_stopper(p, &t, at, 9.0, 20.0);
 }
 
 const fn group_words(s: Severity) -> &'static str {
@@ -236,7 +232,7 @@ fn row(ui: &mut Ui, desk: &mut Desk<'_>, i: usize, f: &Finding) {
         at.y += y;
     }
     let link = if narrow {
-        Rect::from_min_max(pos2(at.x, at.y), rect.max - vec2(20.0, 8.0))
+        Rect::from_min_max(at, rect.max - vec2(20.0, 8.0))
     } else {
         Rect::from_min_max(
             pos2(rect.right() - LINK, rect.top()),

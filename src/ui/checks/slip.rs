@@ -16,34 +16,19 @@ use crate::workbench::command::{Command, Place};
 pub fn sign(ui: &Ui, at: Pos2, severity: Severity, number: Option<usize>) {
     let col = theme::of(ui.ctx()).col;
     let p = ui.painter();
-    if severity == Severity::GoodToKnow {
-        p.circle_stroke(at, 11.0, Stroke::new(2.0, col.ink));
-        if number.is_none() {
-            p.circle_filled(at, 3.2, col.ink);
+    let stop = severity == Severity::StopAndLook;
+    match (severity, number) {
+        (Severity::GoodToKnow, _) => {
+            p.circle_stroke(at, 11.0, Stroke::new(2.0, col.ink));
+            match number {
+                Some(n) => icons::number(p, at, n, col.ink),
+                None => {
+                    p.circle_filled(at, 3.2, col.ink);
+                }
+            }
         }
-    } else {
-        icons::diamond(
-            p,
-            at,
-            14.0,
-            severity == Severity::StopAndLook,
-            col.ink,
-            col.panel,
-        );
-    }
-    if let Some(n) = number {
-        let ink = if severity == Severity::StopAndLook {
-            col.panel
-        } else {
-            col.ink
-        };
-        p.text(
-            at,
-            Align2::CENTER_CENTER,
-            n.to_string(),
-            theme::bold(14.0),
-            ink,
-        );
+        (_, Some(n)) => icons::numbered(p, at, n, stop, col.ink, col.panel),
+        (_, None) => icons::diamond(p, at, 14.0, stop, col.ink, col.panel),
     }
 }
 

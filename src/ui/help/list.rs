@@ -1,8 +1,8 @@
 //! The pages of the help on a rope that hangs down, with a peg at the one that is read.
 
 use egui::{
-    Align2, CornerRadius, CursorIcon, Id, Rect, Role, ScrollArea, Stroke, StrokeKind, Ui,
-    UiBuilder, WidgetInfo, pos2, vec2,
+    Align2, CornerRadius, CursorIcon, Id, Rect, Role, ScrollArea, StrokeKind, Ui, UiBuilder,
+    WidgetInfo, pos2, vec2,
 };
 
 use super::HelpState;
@@ -62,11 +62,7 @@ fn rope(ui: &Ui, all: Rect, (now, n): (usize, usize)) {
     let points: Vec<_> = points.collect();
     paint::line(p, &t, &points, 5.0);
     paint::ring(p, &t.col, pos2(x, top), 7.0, t.col.panel);
-    let stroke = Stroke::new(2.6, t.col.rope);
-    for side in [-6.0, 0.0, 6.0] {
-        p.line_segment([pos2(x, end), pos2(x + side, end + 14.0)], stroke);
-    }
-    paint::knot(p, &t, pos2(x, end), 8.0);
+    paint::hanging_stopper(p, &t, pos2(x, end), 8.0, 14.0);
     for i in (0..n).filter(|i| *i != now) {
         let y = all.top() + END + (i as f32 + 0.5) * ROW;
         paint::knot(p, &t, pos2(x, y), 6.0);

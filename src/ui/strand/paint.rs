@@ -72,6 +72,15 @@ pub fn stopper(p: &Painter, t: &Theme, at: Pos2) {
     knot(p, t, at, 11.0);
 }
 
+/// The stopper of a rope that hangs down: loose ends of a length below the knot.
+pub fn hanging_stopper(p: &Painter, t: &Theme, at: Pos2, radius: f32, length: f32) {
+    for side in [-6.0, 0.0, 6.0] {
+        let end = at + vec2(side, length);
+        p.line_segment([at, end], Stroke::new(2.6, t.col.rope));
+    }
+    knot(p, t, at, radius);
+}
+
 /// The doubled cord from a peg to a card that hangs lower.
 pub fn cord(p: &Painter, t: &Theme, peg: Pos2, card: Rect) {
     let stroke = Stroke::new(3.0, t.col.rope);

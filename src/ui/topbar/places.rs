@@ -35,29 +35,55 @@ pub(super) fn places(ui: &mut Ui, desk: &mut Desk<'_>, rect: Rect) {
     }
     rope.sag_to(pos2(rect.right(), y - 4.0));
     paint::line(ui.painter(), &t, &rope.points, 4.0);
-    for (i, place) in Place::ALL.into_iter().enumerate() {
-        let cell = Rect::from_min_max(
+    let cell = |i| {
+        Rect::from_min_max(
             pos2(middle(i) - step / 2.0 + 3.0, rect.top()),
             pos2(middle(i) + step / 2.0 - 3.0, rect.bottom()),
-        );
-        let r = one_place(ui, desk, place, cell, y);
+        )
+    };
+    let room = card_in(cell(0), y).width() - 2.0 * margin(cell(0));
+    let size = name_size(ui.painter(), room);
+    for (i, place) in Place::ALL.into_iter().enumerate() {
+        let r = one_place(ui, desk, place, (cell(i), y), size);
         if r.clicked() {
             desk.actions.push(Action::Go(place));
         }
     }
 }
 
-fn one_place(ui: &Ui, desk: &Desk<'_>, place: Place, cell: Rect, y: f32) -> Response {
+/// In a low bar a place has its name alone.
+fn is_low(cell: Rect) -> bool {
+    cell.height() < 70.0
+}
+
+/// The card below the rope.
+fn card_in(cell: Rect, y: f32) -> Rect {
+    let width = (cell.width() - 4.0).min(144.0);
+    let (top, high) = if is_low(cell) {
+        (2.0, 36.0)
+    } else {
+        (4.0, 53.0)
+    };
+    let corner = pos2(cell.center().x - width / 2.0, y + top);
+    Rect::from_min_size(corner, vec2(width, high))
+}
+
+/// How much of the card the words leave free on either side.
+fn margin(cell: Rect) -> f32 {
+    if is_low(cell) { 2.0 } else { 6.0 }
+}
+
+fn one_place(
+    ui: &Ui,
+    desk: &Desk<'_>,
+    place: Place,
+    (cell, y): (Rect, f32),
+    size: f32,
+) -> Response {
     let t = theme::of(ui.ctx());
     let current = desk.view.place == place;
     let (says, open) = open_in(desk.view, place);
-    let low = cell.height() < 70.0;
-    let width = (cell.width() - 4.0).min(144.0);
-    let top = y + if low { 2.0 } else { 4.0 };
-    let card = Rect::from_min_size(
-        pos2(cell.center().x - width / 2.0, top),
-        vec2(width, if low { 36.0 } else { 53.0 }),
-    );
+    let (low, card) = (is_low(cell), card_in(cell, y));
     let hit = card.with_min_y(cell.top() + 6.0);
     let r = ui.interact(hit, place_id(place), Sense::click());
     r.widget_info(|| {
@@ -96,9 +122,8 @@ fn one_place(ui: &Ui, desk: &Desk<'_>, place: Place, cell: Rect, y: f32) -> Resp
             paint::knot(p, &t, at, 8.0);
         }
     }
-    let text = card.shrink2(vec2(if low { 2.0 } else { 6.0 }, 0.0));
+    let text = card.shrink2(vec2(margin(cell), 0.0));
     let name_top = card.top() + if low { 9.0 } else { 8.0 };
-    let size = name_size(p, text.width());
     let font = if current {
         theme::bold(size)
     } else {

@@ -237,11 +237,7 @@ fn what_can_be_done_with_a_step_leaves_room_for_whose_board_it_is() {
         let third = middle(&h, &format!("{}, step 3", labels(&h)[2]));
         super::click_at(&mut h, third);
         press(&mut h, Modifiers::ALT, Key::ArrowRight);
-        let rect = |name: &str| {
-            let begins = |l: String| l.starts_with(name);
-            let mut all = h.query_all_by(|n| n.label().is_some_and(begins));
-            all.next().unwrap_or_else(|| panic!("no {name}")).rect()
-        };
+        let rect = |name| super::place_of(&h, name);
         let (all, words, back) = (rect("Whole group"), rect("Words"), rect("As timetable"));
         let name = words.left() - all.right();
         assert!(name > 44.0 + 80.0, "{width}: {name} for mark and name");

@@ -30,7 +30,7 @@ use daystrand::ui::app::App;
 use daystrand::ui::start::StartState;
 use daystrand::workbench::Workbench;
 use daystrand::workbench::command::{Command, Place};
-use egui::{Event, Key, Modifiers, Pos2, Vec2};
+use egui::{Event, Key, Modifiers, Pos2, Rect, Vec2};
 use egui_kittest::Harness;
 use egui_kittest::kittest::{NodeT as _, Queryable};
 use jiff::civil::date;
@@ -147,6 +147,11 @@ fn labels(h: &Harness<'_, App>) -> Vec<String> {
 
 /// The middle of what carries exactly this name, or else a name beginning so.
 fn middle(h: &Harness<'_, App>, name: &str) -> Pos2 {
+    place_of(h, name).center()
+}
+
+/// Where it is.
+fn place_of(h: &Harness<'_, App>, name: &str) -> Rect {
     let exact = h
         .query_all_by(|n| n.label().is_some_and(|l| l == name))
         .next();
@@ -157,7 +162,6 @@ fn middle(h: &Harness<'_, App>, name: &str) -> Pos2 {
     let node = exact.or_else(begins);
     node.unwrap_or_else(|| panic!("nothing is called {name}…"))
         .rect()
-        .center()
 }
 
 /// Presses with the mouse in the middle of what is called so (see [`middle`]).

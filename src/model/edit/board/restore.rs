@@ -40,7 +40,7 @@ impl Desk<'_> {
         wanted.retain(|s| !group.contains(s));
         let rows = &self.rows.rows;
         // What goes along with a row that was moved stands elsewhere itself.
-        let there = |r: &&crate::model::board::Row| {
+        let there = |r: &&board::Row| {
             let at = r.step.at;
             let along = r.beside.is_some_and(|b| self.hand.is_placed(b));
             !group.contains(&at) && !self.hand.is_placed(at) && !along

@@ -185,7 +185,7 @@ fn column(ui: &mut Ui, desk: &mut Desk<'_>, line: &Line<'_>, (i, c): (usize, &Co
     let narrow = !has_room(&p, &name, text.width());
     let more = if narrow { beyond(&p, line, i) } else { 0.0 };
     let text = text.expand2(vec2(more, 0.0));
-    if has_room(&p, &name, text.width()) {
+    if !narrow || has_room(&p, &name, text.width()) {
         let sizes: &[f32] = if narrow { &[13.0] } else { &[14.0, 13.0] };
         words::label(&p, text, &name, sizes, 2, t.col.ink);
     }
